@@ -1,0 +1,114 @@
+import type * as z from "zod/mini";
+import { failed, type Outcome, type Problem, succeeded } from "./problem.ts";
+import { FORMAT, type Inspection, inspectionSchema, VERSION } from "./schema.ts";
+
+const LEAVE = "The file was left as it was.";
+
+/**
+ * Opens the text of an inspection file.
+ *
+ * A file of an older version is brought up to the present one; a newer or damaged file is refused with the place
+ * and the reason. Unknown keys are kept.
+ */
+export function openInspection(fileText: string): Outcome<Inspection> {
+  if (fileText.trim() === "") {
+    return failed("", "the file is empty", "Choose a file that was saved with an inspection in it.");
+  }
+  let data: unknown;
+  try {
+    data = JSON.parse(fileText.replace(/^\uFEFF/, ""));
+  } catch (error) {
+    return failed(
+      placeOfSyntaxError(fileText, error),
+      "the JSON breaks off or is damaged",
+      `Save it again from where it was made, or take a backup. ${LEAVE}`,
+    );
+  }
+  return readInspection(data);
+}
+
+/** The same for data that was already parsed, such as what the browser's database holds. */
+export function readInspection(data: unknown): Outcome<Inspection> {
+  if (typeof data !== "object" || data === null || Array.isArray(data) || !("format" in data)) {
+    return failed(
+      "format",
+      "this is not an inspection file",
+      `It must be an object with "format": "${FORMAT}".`,
+    );
+  }
+  if (data.format !== FORMAT) {
+    return failed("format", "this is not an inspection file", `"format" must be "${FORMAT}".`);
+  }
+  const version = "version" in data ? data.version : undefined;
+  if (typeof version !== "number" || !Number.isInteger(version) || version < 1) {
+    return failed(
+      "version",
+      "the version of the file is missing or damaged",
+      `"version" must be ${VERSION}.`,
+    );
+  }
+  if (version > VERSION) {
+    return failed(
+      "version",
+      `the file is of version ${version}, newer than this program reads (${VERSION})`,
+      `Open it with a newer Tightspot. ${LEAVE}`,
+    );
+  }
+  const parsed = inspectionSchema.safeParse(data, { reportInput: true });
+  return parsed.success
+    ? succeeded(parsed.data as Inspection)
+    : { ok: false, problem: problemOf(parsed.error.issues) };
+}
+
+/** The text to save: readable, ending in a newline, with every key the inspection came with. */
+export function inspectionText(inspection: Inspection): string {
+  return `${JSON.stringify(inspection, null, 2)}\n`;
+}
+
+/** `["surveys", 0, "readings", 3, "position"]` as `surveys[0].readings[3].position`. */
+function placeOf(path: readonly PropertyKey[]): string {
+  return path
+    .map((step, index) =>
+      typeof step === "number" ? `[${step}]` : `${index === 0 ? "" : "."}${String(step)}`,
+    )
+    .join("");
+}
+
+/** What a reader of a schema finds wrong, in words. */
+export function problemOf(issues: readonly z.core.$ZodIssue[]): Problem {
+  const [first] = issues;
+  if (first === undefined) return { where: "", what: "the file is damaged", cure: LEAVE };
+  const others = issues.length - 1;
+  const more = others === 0 ? "" : ` (and ${others} more ${others === 1 ? "problem" : "problems"})`;
+  return {
+    where: placeOf(first.path),
+    what: `${describe(first)}${more}`,
+    cure: "Correct it in the file and open it again.",
+  };
+}
+
+function describe(issue: z.core.$ZodIssue): string {
+  if (issue.code === "invalid_type") {
+    if (issue.input === undefined) return `is missing; it must be ${article(issue.expected)}`;
+    return `is ${JSON.stringify(issue.input)?.slice(0, 40)}; it must be ${article(issue.expected)}`;
+  }
+  if (issue.code === "invalid_value") {
+    const found =
+      issue.input === undefined ? "is missing" : `is ${JSON.stringify(issue.input)?.slice(0, 40)}`;
+    return `${found}; it must be ${issue.values.map((value) => JSON.stringify(value)).join(" or ")}`;
+  }
+  return issue.message;
+}
+
+function article(expected: string): string {
+  if (expected === "array" || expected === "object") return `an ${expected}`;
+  return expected === "boolean" ? "true or false" : `a ${expected}`;
+}
+
+function placeOfSyntaxError(fileText: string, error: unknown): string {
+  const message = error instanceof Error ? error.message : "";
+  const position = /position (\d+)/.exec(message)?.[1];
+  const before = fileText.slice(0, position === undefined ? fileText.length : Number(position));
+  const lines = before.split("\n");
+  return `line ${lines.length}, column ${(lines.at(-1) ?? "").length + 1}`;
+}

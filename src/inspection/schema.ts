@@ -1,0 +1,212 @@
+import * as z from "zod/mini";
+
+/**
+ * What an inspection file may hold, version 1. All lengths are in `slide.units`, angles in degrees, dates ISO 8601.
+ * Keys that are not known here are kept as they are.
+ */
+
+const text = z.string();
+const name = z.string().check(z.minLength(1, "must not be empty"));
+const finite = z.number();
+const positive = z.number().check(z.positive("must be greater than zero"));
+const notNegative = z.number().check(z.nonnegative("must not be negative"));
+const wholePositive = z.number().check(z.int("must be a whole number"), z.positive("must be at least 1"));
+
+/** A date, or a date with a time: `2026-03-14`, `2026-03-14T09:30:00Z`, `2026-03-14T09:30`. */
+const date = z
+  .string()
+  .check(
+    z.refine(
+      (value) =>
+        /^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{2}:?\d{2})?)?$/.test(value) &&
+        !Number.isNaN(Date.parse(value)) &&
+        new Date(`${value.slice(0, 10)}T00:00:00Z`).toISOString().startsWith(value.slice(0, 10)),
+      "must be a date such as 2026-03-14",
+    ),
+  );
+
+const range = z
+  .looseObject({ from: finite, to: finite })
+  .check(z.refine((value) => value.from < value.to, '"from" must be less than "to"'));
+
+const screw = z.looseObject({
+  /** Travel for one turn of the screw: pitch × starts. */
+  lead: positive,
+  starts: z.optional(wholePositive),
+  hand: z.optional(z.enum(["right", "left"])),
+  /** The thread form, by its name in the command `thread`: `trapezoidal-30`, `acme-29` … */
+  form: z.optional(name),
+  nominalDiameter: z.optional(positive),
+});
+
+const nut = z.looseObject({
+  kind: z.optional(z.enum(["one-piece", "two-halves", "closing", "spring-loaded"])),
+  engagedLength: z.optional(positive),
+  adjustable: z.optional(z.boolean()),
+  /** How much the nut can still take up. */
+  takeUpLeft: z.optional(notNegative),
+  takeUpUsed: z.optional(notNegative),
+  clearanceNew: z.optional(notNegative),
+  wearLimit: z.optional(positive),
+});
+
+export const slideSchema = z
+  .looseObject({
+    id: name,
+    name,
+    machine: z.optional(text),
+    units: z.enum(["mm", "in"]),
+    travel: range,
+    workingRange: z.optional(range),
+    screw,
+    nut: z.optional(nut),
+    backlashLimit: positive,
+    runningClearance: z.optional(notNegative),
+    endFloatAttainable: z.optional(notNegative),
+    holdsLoad: z.optional(z.boolean()),
+    springOvercome: z.optional(z.boolean()),
+  })
+  .check(
+    z.refine(
+      (slide) =>
+        slide.workingRange === undefined ||
+        (slide.workingRange.from >= slide.travel.from && slide.workingRange.to <= slide.travel.to),
+      { error: "must lie within the travel", path: ["workingRange"] },
+    ),
+  );
+
+const marks = { time: z.optional(text), excluded: z.optional(text), note: z.optional(text) };
+
+/** Lost motion as it was read, or as the reader worked it out. */
+const backlashReading = z.looseObject({ position: finite, backlash: finite, ...marks });
+/** The indicator (or, for a dial pair, the handwheel's dial in divisions) after each approach. */
+const pairReading = z.looseObject({ position: finite, advancing: finite, retracting: finite, ...marks });
+/** A true position read at a target position. */
+const positioningReading = z.looseObject({
+  target: finite,
+  direction: z.enum(["advancing", "retracting"]),
+  reading: finite,
+  run: wholePositive,
+  ...marks,
+});
+
+export const READING_SHAPES =
+  "position and backlash; or position, advancing and retracting; or target, direction, reading and run";
+
+const reading = z.union([pairReading, backlashReading, positioningReading], `needs ${READING_SHAPES}`);
+
+const indicator = z.looseObject({
+  resolution: z.optional(positive),
+  /** Limit of error as its maker or certificate states it, ±. */
+  error: z.optional(notNegative),
+  hysteresis: z.optional(notNegative),
+  /** Angle between the indicator's line of measurement and the travel. */
+  angleToTravel: z.optional(
+    z.number().check(z.gt(-90, "must be less than 90°"), z.lt(90, "must be less than 90°")),
+  ),
+});
+
+const dial = z.looseObject({
+  travelPerDivision: positive,
+  divisions: z.optional(wholePositive),
+  graduatedOnDiameter: z.optional(z.boolean()),
+});
+
+const surveyShape = z.looseObject({
+  id: name,
+  taken: date,
+  stage: z.enum(["before-repair", "after-adjusting", "after-repair", "running-in", "routine"]),
+  method: z.enum(["push-pull", "indicator-pair", "dial-pair", "positioning"]),
+  note: z.optional(text),
+  conditions: z.optional(z.unknown()),
+  hoursOfUse: z.optional(notNegative),
+  indicator: z.optional(indicator),
+  dial: z.optional(dial),
+  endFloat: z.optional(z.array(notNegative)),
+  drivePlay: z.optional(notNegative),
+  readings: z.array(reading),
+});
+
+const needsPair = (method: string): boolean => method === "indicator-pair" || method === "dial-pair";
+
+export const surveySchema = surveyShape.check((context) => {
+  const survey = context.value;
+  survey.readings.forEach((item, index) => {
+    const isPair = "advancing" in item && item.advancing !== undefined;
+    const isTarget = "target" in item && item.target !== undefined;
+    if ((isPair && !needsPair(survey.method)) || (isTarget && survey.method !== "positioning")) {
+      context.issues.push({
+        code: "custom",
+        input: item,
+        path: ["readings", index],
+        message: `does not fit the method "${survey.method}"`,
+      });
+    }
+  });
+  const inDivisions = survey.method === "dial-pair" && survey.readings.some((item) => "advancing" in item);
+  if (inDivisions && survey.dial === undefined) {
+    context.issues.push({
+      code: "custom",
+      input: survey,
+      path: ["dial"],
+      message: "is missing: readings in dial divisions need the travel that one division stands for",
+    });
+  }
+});
+
+const event = z.looseObject({
+  date,
+  kind: z.enum(["adjusted", "parts-replaced", "other"]),
+  note: text,
+  pictures: z.optional(z.array(z.unknown())),
+});
+
+export const FORMAT = "tightspot-inspection";
+export const VERSION = 1;
+
+export const inspectionSchema = z
+  .looseObject({
+    format: z.literal(FORMAT),
+    version: z.literal(VERSION),
+    slide: slideSchema,
+    surveys: z.array(surveySchema),
+    events: z.optional(z.array(event)),
+  })
+  .check((context) => {
+    const seen = new Set([context.value.slide.id]);
+    context.value.surveys.forEach((survey, index) => {
+      if (seen.has(survey.id)) {
+        context.issues.push({
+          code: "custom",
+          input: survey.id,
+          path: ["surveys", index, "id"],
+          message: `"${survey.id}" is used twice; ids are unique in a file`,
+        });
+      }
+      seen.add(survey.id);
+    });
+  });
+
+type DeepReadonly<T> = T extends (infer Item)[]
+  ? readonly DeepReadonly<Item>[]
+  : T extends object
+    ? { readonly [Key in keyof T]: DeepReadonly<T[Key]> }
+    : T;
+
+export type Inspection = DeepReadonly<z.infer<typeof inspectionSchema>>;
+export type Slide = DeepReadonly<z.infer<typeof slideSchema>>;
+export type Survey = DeepReadonly<z.infer<typeof surveySchema>>;
+export type Method = Survey["method"];
+export type Stage = Survey["stage"];
+export type BacklashReading = DeepReadonly<z.infer<typeof backlashReading>>;
+export type PairReading = DeepReadonly<z.infer<typeof pairReading>>;
+export type PositioningReading = DeepReadonly<z.infer<typeof positioningReading>>;
+export type Reading = BacklashReading | PairReading | PositioningReading;
+
+export function isPair(item: Reading): item is PairReading {
+  return item.advancing !== undefined;
+}
+
+export function isPositioning(item: Reading): item is PositioningReading {
+  return item.target !== undefined;
+}
