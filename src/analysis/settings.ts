@@ -37,7 +37,7 @@ const ENGAGED_LEADS = 6;
 export function settingsOf(
   slide: MetricSlide,
   lengths: Lengths,
-): { readonly settings: Settings; readonly assumed: readonly string[] } {
+): { readonly settings: Settings; readonly assumed: string[] } {
   const assumed: string[] = [];
   const or = <Value>(stated: Value | undefined, fallback: Value, line: string): Value => {
     if (stated !== undefined) return stated;

@@ -1,0 +1,36 @@
+import type { Finding } from "../assessment.ts";
+import type { Check, Surveyed } from "./check.ts";
+import { drift } from "./drift.ts";
+import { duplicateRows } from "./duplicateRows.ts";
+import { endFloat } from "./endFloat.ts";
+import { fewGraduations } from "./fewGraduations.ts";
+import { gap } from "./gap.ts";
+import { growingScatter } from "./growingScatter.ts";
+import { inStepWithLead } from "./inStepWithLead.ts";
+import { limitNotAttainable } from "./limitNotAttainable.ts";
+import { negativeLostMotion } from "./negativeLostMotion.ts";
+import { noRepeats } from "./noRepeats.ts";
+import { outlyingReading } from "./outlyingReading.ts";
+import { outsideTravel } from "./outsideTravel.ts";
+import { slip } from "./slip.ts";
+
+/** Every check, in the order in which findings are told. A new check is one file and one line here. */
+const CHECKS: readonly Check[] = [
+  limitNotAttainable,
+  slip,
+  outlyingReading,
+  negativeLostMotion,
+  outsideTravel,
+  duplicateRows,
+  drift,
+  growingScatter,
+  endFloat,
+  gap,
+  noRepeats,
+  fewGraduations,
+  inStepWithLead,
+];
+
+export function findingsOf(surveyed: Surveyed): readonly Finding[] {
+  return CHECKS.flatMap((check) => check(surveyed));
+}

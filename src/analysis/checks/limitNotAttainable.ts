@@ -1,0 +1,16 @@
+import { limitAttainable } from "../decision.ts";
+import type { Check } from "./check.ts";
+
+/** A limit that parts in perfect order could not keep. */
+export const limitNotAttainable: Check = ({ settings, lengths }) => {
+  if (limitAttainable(settings)) return [];
+  const least = settings.runningClearance + settings.endFloatAttainable;
+  return [
+    {
+      check: "limit not attainable",
+      severity: "stop",
+      message: `The limit of ${lengths.lostMotion(settings.limit)} is less than running clearance and end float come to in parts in perfect order (${lengths.lostMotion(least)}). Choose a greater limit.`,
+      readings: [],
+    },
+  ];
+};

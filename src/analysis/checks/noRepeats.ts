@@ -1,0 +1,15 @@
+import type { Check } from "./check.ts";
+
+/** No station read twice: how well readings repeat must be guessed. */
+export const noRepeats: Check = ({ corrected, stations }) => {
+  if (stations.length === 0 || stations.some((station) => station.readings.length > 1)) return [];
+  return [
+    {
+      check: "no repeats",
+      severity: "warning",
+      message:
+        "No station was read twice, so how well readings repeat is guessed from the indicator. Read every station, or at least three, again on the way back.",
+      readings: corrected.readings.flatMap((reading) => reading.from),
+    },
+  ];
+};

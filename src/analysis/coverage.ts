@@ -1,0 +1,35 @@
+import type { Settings, Stretch } from "./settings.ts";
+import type { Station } from "./stations.ts";
+
+export const LEAST_STATIONS = 5;
+
+export interface Coverage {
+  readonly enoughStations: boolean;
+  /** Stretches of the working range further than the engaged length from every station. */
+  readonly gaps: readonly Stretch[];
+  /** Ends of the travel with no station within half the engaged length. */
+  readonly unreadEnds: readonly number[];
+}
+
+/** Whether the stations are enough, and near enough to every place, for a verdict to be given. */
+export function coverageOf(stations: readonly Station[], settings: Settings): Coverage {
+  const { travel, workingRange, engagedLength } = settings;
+  const places = stations
+    .map((station) => station.position)
+    .filter((at) => at >= travel.from - engagedLength && at <= travel.to + engagedLength);
+  const gaps: Stretch[] = [];
+  let covered = workingRange.from;
+  for (const at of places) {
+    if (at - engagedLength > covered)
+      gaps.push({ from: covered, to: Math.min(at - engagedLength, workingRange.to) });
+    covered = Math.max(covered, at + engagedLength);
+    if (covered >= workingRange.to) break;
+  }
+  if (covered < workingRange.to) gaps.push({ from: covered, to: workingRange.to });
+  const near = (end: number): boolean => places.some((at) => Math.abs(at - end) <= engagedLength / 2 + 1e-9);
+  return {
+    enoughStations: stations.length >= LEAST_STATIONS,
+    gaps,
+    unreadEnds: [travel.from, travel.to].filter((end) => !near(end)),
+  };
+}

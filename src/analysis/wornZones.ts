@@ -1,0 +1,81 @@
+import { quantile } from "simple-statistics";
+import type { WornZone } from "./assessment.ts";
+import type { ProfileDraws } from "./profile/draws.ts";
+
+/** Zones are told where the screw has worn by at least so much with this chance. */
+const SURE = 0.975;
+
+/**
+ * Where the screw has worn, and by how much at least, both flanks together.
+ *
+ * Where lost motion at x is d above the tight spot, all the thread from x − E/2 to x + E/2 has worn by d or more; so
+ * the wear at s is at least the greatest rise over all x within E/2 of s. The bound is taken draw by draw. A zone is
+ * a stretch where the bound is at least half of what it reaches within the stretch; what is below the readings'
+ * graduation is not told.
+ *
+ * @param engagedLength in millimetres
+ * @param least smallest wear worth telling, in millimetres
+ */
+export function wornZonesOf(
+  profile: ProfileDraws,
+  engagedLength: number,
+  least: number,
+): readonly WornZone[] {
+  const { positions } = profile;
+  const bound = boundOf(profile, engagedLength);
+  const zones: WornZone[] = [];
+  for (const [start, end] of stretches(bound, least)) {
+    const peak = Math.max(...bound.slice(start, end + 1));
+    const level = Math.max(least, peak / 2);
+    for (const [from, to] of stretches(bound.slice(start, end + 1), level)) {
+      zones.push({ from: positions[start + from], to: positions[start + to], atLeast: level });
+    }
+  }
+  return zones;
+}
+
+/** The wear that is surely exceeded at each position. */
+function boundOf(profile: ProfileDraws, engagedLength: number): number[] {
+  const { positions, draws } = profile;
+  const risen = draws.map(({ backlash, tight }) =>
+    widened(positions, backlash, engagedLength / 2, tight.backlash),
+  );
+  return Array.from(positions, (_, i) =>
+    quantile(
+      risen.map((rise) => rise[i]),
+      1 - SURE,
+    ),
+  );
+}
+
+/** The greatest rise above the least value within reach of each position. */
+function widened(
+  positions: Float64Array,
+  backlash: Float64Array,
+  reach: number,
+  least: number,
+): Float64Array {
+  const result = new Float64Array(positions.length);
+  let first = 0;
+  for (let i = 0; i < positions.length; i++) {
+    while (positions[first] < positions[i] - reach) first++;
+    let greatest = 0;
+    for (let j = first; j < positions.length && positions[j] <= positions[i] + reach; j++) {
+      if (backlash[j] - least > greatest) greatest = backlash[j] - least;
+    }
+    result[i] = greatest;
+  }
+  return result;
+}
+
+/** Runs of neighbouring values that reach the level, as first and last index. */
+function stretches(values: readonly number[], level: number): readonly (readonly [number, number])[] {
+  const found: [number, number][] = [];
+  values.forEach((value, i) => {
+    if (value < level) return;
+    const last = found.at(-1);
+    if (last !== undefined && last[1] === i - 1) last[1] = i;
+    else found.push([i, i]);
+  });
+  return found;
+}
