@@ -11,8 +11,8 @@ import { chancesOf, type Extremes, endFloatLeft, marginsOf, takenUp } from "./de
 import { endFloatEstimate, endFloatOf } from "./endFloat.ts";
 import { estimateOf } from "./estimate.ts";
 import { nextReadingsOf } from "./nextReadings.ts";
-import type { ProfileDraws } from "./profile/draws.ts";
-import { smoothProfile } from "./profile/smooth.ts";
+import type { ProfileDraws, ProfileModel } from "./profile/draws.ts";
+import { screwProfile } from "./profile/screw.ts";
 import { seededRandom } from "./random.ts";
 import { type Settings, settingsOf } from "./settings.ts";
 import { stationsOf } from "./stations.ts";
@@ -26,8 +26,14 @@ const SEED = 20260314;
 /**
  * The assessment of one survey of an inspection: readings → corrected stations → draws of the profile → decision.
  * Fails where there is no such survey or where it holds no readings.
+ *
+ * @param model how readings become draws of the profile; another than the usual one serves comparison
  */
-export function assessSurvey(inspection: Inspection, surveyId: string): Outcome<Assessment> {
+export function assessSurvey(
+  inspection: Inspection,
+  surveyId: string,
+  model: ProfileModel = screwProfile,
+): Outcome<Assessment> {
   const { slide } = inspection;
   const found = inspection.surveys.find((each) => each.id === surveyId);
   if (found === undefined) {
@@ -35,7 +41,8 @@ export function assessSurvey(inspection: Inspection, surveyId: string): Outcome<
     return failed("surveys", `there is no survey "${surveyId}"`, `Surveys in this inspection: ${known}.`);
   }
   const survey = surveyInMillimetres(found, slide.units);
-  const corrected = correct(survey);
+  const metricSlide = slideInMillimetres(slide);
+  const corrected = correct(survey, metricSlide.screw.lead);
   if (corrected.readings.length === 0) {
     return failed(
       `survey "${surveyId}"`,
@@ -44,15 +51,15 @@ export function assessSurvey(inspection: Inspection, surveyId: string): Outcome<
     );
   }
   const lengths = lengthsIn(slide.units, corrected.resolution.step);
-  const { settings, assumed } = settingsOf(slideInMillimetres(slide), lengths);
+  const { settings, assumed } = settingsOf(metricSlide, lengths);
   if (!corrected.resolution.stated) {
     assumed.push(
-      `The indicator's resolution is ${lengths.lostMotion(corrected.resolution.step)}, the smallest step between different readings.`,
+      `The indicator's resolution is ${lengths.lostMotion(corrected.resolution.step)}, the graduation that all readings lie on.`,
     );
   }
   const stations = stationsOf(corrected.readings);
   const random = seededRandom(SEED);
-  const profile = smoothProfile(
+  const profile = model(
     {
       stations,
       travel: settings.travel,

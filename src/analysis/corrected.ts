@@ -3,14 +3,18 @@ import {
   isPositioning,
   type PairReading,
   type PositioningReading,
+  type Reading,
   type Survey,
 } from "../inspection/schema.ts";
+import { graduationOf } from "./graduation.ts";
 
 /** One lost motion, corrected, in millimetres, with the reading or readings it came from (0-based, file order). */
 export interface LostMotion {
   readonly position: number;
   readonly value: number;
   readonly from: readonly number[];
+  /** The two readings of a pair, in millimetres, such that their difference is the value. */
+  readonly pair?: { readonly advancing: number; readonly retracting: number };
 }
 
 export interface Corrected {
@@ -32,19 +36,24 @@ const USUAL_STEP = 0.01;
  * the travel. Struck readings are left out.
  *
  * @param survey a survey with lengths in millimetres
+ * @param lead travel for one turn of the screw, in millimetres, which tells how many divisions a dial has where the
+ * survey does not
  */
-export function correct(survey: Survey): Corrected {
+export function correct(survey: Survey, lead: number): Corrected {
   const inDivisions = survey.method === "dial-pair";
+  const divisions = divisionsOf(survey, lead);
   const cosine = inDivisions ? 1 : Math.cos(((survey.indicator?.angleToTravel ?? 0) * Math.PI) / 180);
   const taken: LostMotion[] = [];
-  const pairs: LostMotion[] = [];
+  const pairs: (LostMotion & Pair)[] = [];
   const runs = new Map<string, { up?: number; down?: number; item: PositioningReading; index: number }>();
 
   survey.readings.forEach((item, index) => {
     if (item.excluded !== undefined) return;
     if (isPair(item)) {
-      const value = inDivisions ? acrossZero(item, survey) : (item.advancing - item.retracting) * cosine;
-      pairs.push({ position: item.position, value, from: [index] });
+      const pair = inDivisions
+        ? acrossZero(item, survey, divisions)
+        : scaled(item.advancing, item.retracting, cosine);
+      pairs.push({ position: item.position, ...pair, from: [index] });
     } else if (isPositioning(item)) {
       const key = `${item.target}|${item.run}`;
       const run = runs.get(key) ?? { item, index };
@@ -53,7 +62,7 @@ export function correct(survey: Survey): Corrected {
       runs.set(key, run);
       if (run.up !== undefined && run.down !== undefined) {
         const from = run.index === index ? [index] : [run.index, index];
-        pairs.push({ position: item.target, value: (run.up - run.down) * cosine, from });
+        pairs.push({ position: item.target, ...scaled(run.up, run.down, cosine), from });
       }
     } else {
       taken.push({ position: item.position, value: item.backlash * cosine, from: [index] });
@@ -61,25 +70,49 @@ export function correct(survey: Survey): Corrected {
   });
 
   const sign = positiveSign(pairs);
-  const readings = [...taken, ...pairs.map((pair) => ({ ...pair, value: pair.value * sign }))];
-  readings.sort((a, b) => (a.from[0] ?? 0) - (b.from[0] ?? 0));
+  const readings = [...taken, ...pairs.map((each) => turned(each, sign))];
+  readings.sort((a, b) => a.from[0] - b.from[0]);
   return {
     readings,
     asPairs: survey.method !== "push-pull",
-    resolution: resolutionOf(survey, cosine, readings),
+    resolution: resolutionOf(survey, cosine),
     roundings: pairs.length > 0 ? 2 : 1,
   };
 }
 
+type Pair = Required<Pick<LostMotion, "value" | "pair">>;
+
+function scaled(advancing: number, retracting: number, factor: number): Pair {
+  return {
+    value: (advancing - retracting) * factor,
+    pair: { advancing: advancing * factor, retracting: retracting * factor },
+  };
+}
+
+function turned(each: LostMotion & Pair, sign: 1 | -1): LostMotion {
+  const { advancing, retracting } = each.pair;
+  return {
+    ...each,
+    value: sign * each.value,
+    pair: { advancing: sign * advancing, retracting: sign * retracting },
+  };
+}
+
 /** The difference of two dial readings the short way round the dial, as travel of the slide. */
-function acrossZero(item: PairReading, survey: Survey): number {
-  const dial = survey.dial;
+function acrossZero(item: PairReading, { dial }: Survey, divisions: number | undefined): Pair {
   if (dial === undefined) throw new Error("A survey in dial divisions needs its dial.");
-  let divisions = item.advancing - item.retracting;
-  if (dial.divisions !== undefined) {
-    divisions -= dial.divisions * Math.round(divisions / dial.divisions);
-  }
-  return divisions * divisionTravel(dial);
+  const turn = divisions ?? Number.POSITIVE_INFINITY;
+  const turns = Math.round((item.advancing - item.retracting) / turn);
+  const advancing = turns === 0 ? item.advancing : item.advancing - turns * turn;
+  return scaled(advancing, item.retracting, divisionTravel(dial));
+}
+
+/** Divisions of the whole dial: as stated, else what the lead comes to where that is a whole number. */
+function divisionsOf({ dial }: Survey, lead: number): number | undefined {
+  if (dial === undefined || dial.divisions !== undefined) return dial?.divisions;
+  const divisions = lead / divisionTravel(dial);
+  const whole = Math.round(divisions);
+  return whole > 0 && Math.abs(divisions - whole) < 0.01 ? whole : undefined;
 }
 
 function divisionTravel(dial: NonNullable<Survey["dial"]>): number {
@@ -92,22 +125,22 @@ function positiveSign(pairs: readonly LostMotion[]): 1 | -1 {
   return balance < 0 ? -1 : 1;
 }
 
-/** The stated resolution, else the smallest step between different readings. */
-function resolutionOf(
-  survey: Survey,
-  cosine: number,
-  readings: readonly LostMotion[],
-): Corrected["resolution"] {
-  if (survey.method !== "dial-pair" && survey.indicator?.resolution !== undefined) {
-    return { step: survey.indicator.resolution * cosine, stated: true };
+/** The stated resolution, else the graduation that the readings as they were taken lie on. */
+function resolutionOf(survey: Survey, cosine: number): Corrected["resolution"] {
+  const ofIndicator = survey.indicator?.resolution;
+  if (survey.method === "dial-pair") {
+    const step = graduationOf(survey.readings.flatMap(asRead));
+    const { dial } = survey;
+    if (dial !== undefined && step !== undefined) return { step: step * divisionTravel(dial), stated: false };
+  } else if (ofIndicator !== undefined) {
+    return { step: ofIndicator * cosine, stated: true };
   }
-  const values = [...new Set(readings.map((reading) => Math.round(reading.value * 1e7) / 1e7))].sort(
-    (a, b) => a - b,
-  );
-  const steps = values
-    .slice(1)
-    .map((value, index) => value - (values[index] ?? 0))
-    .filter((step) => step > 1e-5);
-  const least = steps.length === 0 ? USUAL_STEP : Math.min(...steps);
-  return { step: least, stated: false };
+  const step = graduationOf(survey.readings.flatMap(asRead)) ?? USUAL_STEP;
+  return { step: step * cosine, stated: false };
+}
+
+function asRead(item: Reading): readonly number[] {
+  if (item.excluded !== undefined) return [];
+  if (isPair(item)) return [item.advancing, item.retracting];
+  return isPositioning(item) ? [item.reading] : [item.backlash];
 }

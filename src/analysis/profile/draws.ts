@@ -1,4 +1,5 @@
 import type { Spot } from "../assessment.ts";
+import type { Random } from "../random.ts";
 import type { Stretch } from "../settings.ts";
 import type { Station } from "../stations.ts";
 
@@ -33,6 +34,9 @@ export interface ProfileDraws {
   /** Posterior chance that the profile is not the same everywhere. */
   readonly unevenChance: number;
 }
+
+/** From readings to draws of the profile. */
+export type ProfileModel = (data: ProfileData, random: Random) => ProfileDraws;
 
 const GRID_STEPS = 100;
 

@@ -1,7 +1,12 @@
-import { mean } from "simple-statistics";
-import { drawIndex, normals, type Random } from "../random.ts";
+import {
+  extremes,
+  gridOf,
+  type ProfileData,
+  type ProfileDraw,
+  type ProfileDraws,
+} from "../../../src/analysis/profile/draws.ts";
+import { drawIndex, normals, type Random } from "../../../src/analysis/random.ts";
 import { cholesky, logDeterminant, solveLower } from "./cholesky.ts";
-import { extremes, gridOf, type ProfileData, type ProfileDraw, type ProfileDraws } from "./draws.ts";
 
 /**
  * The profile as a smooth curve: constant, or constant plus a Gaussian process with Matérn 5/2 covariance, with the
@@ -200,13 +205,4 @@ function dot(a: ArrayLike<number>, b: ArrayLike<number>): number {
 /** Values evenly spaced in their logarithm. */
 function spaced(from: number, to: number, count: number): readonly number[] {
   return Array.from({ length: count }, (_, i) => from * (to / from) ** (i / (count - 1)));
-}
-
-/** Pooled standard deviation of repeats about their station's mean, or undefined where nothing was repeated. */
-export function pooledDeviation(data: Pick<ProfileData, "stations">): number | undefined {
-  const squares = data.stations.flatMap((station) =>
-    station.readings.length < 2 ? [] : station.readings.map((reading) => (reading.value - station.mean) ** 2),
-  );
-  const freedom = data.stations.reduce((sum, station) => sum + station.readings.length - 1, 0);
-  return freedom === 0 ? undefined : Math.sqrt((mean(squares) * squares.length) / freedom);
 }

@@ -1,0 +1,100 @@
+/**
+ * A worn patch of the screw: a level stretch, deepest along its whole length, that falls off to either side. Places
+ * and distances are shares of the travel.
+ */
+export interface Patch {
+  readonly from: number;
+  readonly to: number;
+  /** Distance from the level stretch at which wear has fallen to a half, before it and after it. */
+  readonly before: number;
+  readonly after: number;
+  readonly rise: Fall;
+  readonly fall: Fall;
+}
+
+/** How wear falls off with the distance, which is 1 where it has fallen to a half. */
+export type Fall = (distance: number) => number;
+
+export const exponential: Fall = (d) => Math.exp(-Math.LN2 * d);
+export const peaked: Fall = (d) => Math.exp(-Math.LN2 * d * Math.sqrt(d));
+export const bell: Fall = (d) => Math.exp(-Math.LN2 * d * d);
+export const shouldered: Fall = (d) => Math.exp(-Math.LN2 * d * d * d);
+export const straight: Fall = (d) => (d < 2 ? 1 - 0.5 * d : 0);
+
+/** Worn patches of which the deeper one counts wherever they meet; the second may be shallower than the first. */
+export interface Wear {
+  readonly first: Patch;
+  readonly second?: Patch | undefined;
+  /** Depth of the second patch as a share of the first's. */
+  readonly share?: number | undefined;
+}
+
+/**
+ * Wear that a nut meets at each position: the least over its engaged length.
+ *
+ * The least of a patch over a stretch lies at one of the stretch's ends; of the deeper of two patches, at an end or
+ * in the valley between them.
+ *
+ * @param positions shares of the travel
+ * @param reach half the engaged length as a share of the travel
+ * @param into where the result is written, of the same length as the positions
+ */
+export function leastEngaged(wear: Wear, positions: Float64Array, reach: number, into: Float64Array): void {
+  const { first, second, share = 1 } = wear;
+  if (second === undefined) {
+    for (let i = 0; i < positions.length; i++) {
+      into[i] = Math.min(worn(first, positions[i] - reach), worn(first, positions[i] + reach));
+    }
+    return;
+  }
+  const valley = valleyBetween(first, second, share);
+  const floor = Math.max(worn(first, valley), share * worn(second, valley));
+  for (let i = 0; i < positions.length; i++) {
+    const from = positions[i] - reach;
+    const to = positions[i] + reach;
+    const ends = Math.min(
+      Math.max(worn(first, from), share * worn(second, from)),
+      Math.max(worn(first, to), share * worn(second, to)),
+    );
+    into[i] = from < valley && valley < to ? Math.min(ends, floor) : ends;
+  }
+}
+
+/**
+ * Where lost motion may be greatest: for each patch, the position at which both ends of the nut meet the same wear.
+ * It can stand as a narrow peak that evenly spaced positions miss.
+ */
+export function peaksOf({ first, second }: Wear, reach: number): readonly number[] {
+  return second === undefined ? [peakOf(first, reach)] : [peakOf(first, reach), peakOf(second, reach)];
+}
+
+function peakOf(patch: Patch, reach: number): number {
+  let left = patch.from - reach;
+  let right = patch.to + reach;
+  for (let i = 0; i < 24; i++) {
+    const middle = 0.5 * (left + right);
+    if (worn(patch, middle - reach) < worn(patch, middle + reach)) left = middle;
+    else right = middle;
+  }
+  return 0.5 * (left + right);
+}
+
+/** Wear of a patch at a place, as a share of its deepest. */
+function worn(patch: Patch, at: number): number {
+  if (at < patch.from) return patch.rise((patch.from - at) / patch.before);
+  return at > patch.to ? patch.fall((at - patch.to) / patch.after) : 1;
+}
+
+/** The place between two patches where the one falling meets the other rising, by halving. */
+function valleyBetween(first: Patch, second: Patch, share: number): number {
+  const forward = first.from + first.to <= second.from + second.to;
+  let left = 0.5 * (forward ? first.from + first.to : second.from + second.to);
+  let right = 0.5 * (forward ? second.from + second.to : first.from + first.to);
+  for (let i = 0; i < 14; i++) {
+    const middle = 0.5 * (left + right);
+    const firstIsDeeper = worn(first, middle) > share * worn(second, middle);
+    if (firstIsDeeper === forward) left = middle;
+    else right = middle;
+  }
+  return 0.5 * (left + right);
+}

@@ -1,0 +1,45 @@
+import { mean } from "simple-statistics";
+import { assessSurvey } from "../../src/analysis/assess.ts";
+import { correct } from "../../src/analysis/corrected.ts";
+import { decide } from "../../src/analysis/decision.ts";
+import type { ProfileModel } from "../../src/analysis/profile/draws.ts";
+import { settingsOf } from "../../src/analysis/settings.ts";
+import { stationsOf } from "../../src/analysis/stations.ts";
+import { lengthsIn } from "../../src/inspection/lengths.ts";
+import { slideInMillimetres } from "../../src/inspection/metric.ts";
+import type { SimulatedSlide } from "../simulator/simulatedSlide.ts";
+import type { Judgement } from "./score.ts";
+
+/** A spreadsheet's way: the largest and the smallest mean reading are taken for the truth. */
+export function bySpreadsheet({ inspection }: SimulatedSlide): Judgement {
+  const [survey] = inspection.surveys;
+  const means = stationsOf(correct(survey, inspection.slide.screw.lead).readings).map(
+    (station) => station.mean,
+  );
+  const endFloat = mean([...(survey.endFloat ?? [0])]);
+  const { settings } = settingsOf(slideInMillimetres(inspection.slide), lengthsIn("mm"));
+  const decided = decide(
+    { worst: Math.max(...means) - endFloat, tight: Math.min(...means) - endFloat, endFloat, drivePlay: 0 },
+    settings,
+  );
+  return { decided, bestGuess: decided };
+}
+
+/** The program's way, with the given model of the profile. */
+export function byModel(model: ProfileModel) {
+  return ({ inspection, truth }: SimulatedSlide): Judgement => {
+    const outcome = assessSurvey(inspection, inspection.surveys[0].id, model);
+    if (!outcome.ok) throw new Error(outcome.problem.what);
+    const { verdict, likeliest, uniform, uneven, unevenChance, profile, tightSpot } = outcome.value;
+    if (likeliest === null) throw new Error("A simulated slide always has chances.");
+    return {
+      decided: verdict === "measure-more" || verdict === "no-verdict" ? undefined : verdict,
+      bestGuess: likeliest,
+      uniform,
+      uneven,
+      unevenChance,
+      profile,
+      tightSpot: truth.backlash(tightSpot.position),
+    };
+  };
+}
