@@ -92,10 +92,12 @@ function ofPairs(
   const ofRetracting = Float64Array.from({ length: steps + places.length }, (_, i) =>
     logChances(retracting, first + i * step, each, resolution),
   );
+  // Every place within a graduation is as likely as another, so each counts by the step it stands for.
+  const share = Math.log(step / resolution);
   return Float64Array.from({ length: steps + 1 }, (_, f) => {
     let sum = 0;
     for (let p = 0; p < places.length; p++) sum += Math.exp(ofAdvancing[p] + ofRetracting[steps - f + p]);
-    return sum > 0 ? Math.log(sum) : floorOf(ofAdvancing, ofRetracting, steps - f);
+    return share + (sum > 0 ? Math.log(sum) : floorOf(ofAdvancing, ofRetracting, steps - f));
   });
 }
 
