@@ -107,6 +107,8 @@ export function assessSurvey(
       slide.nut?.kind === "two-halves"
         ? []
         : wornZonesOf(profile, settings.engagedLength, corrected.resolution.step),
+    resolution: corrected.resolution.step,
+    drivePlay,
     repeatability,
     uncertainty: { lines: budget.lines, expanded: budget.expanded },
     profile: points,

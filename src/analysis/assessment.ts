@@ -1,4 +1,3 @@
-import type { Lengths } from "../inspection/lengths.ts";
 import type { Settings } from "./settings.ts";
 import type { Station } from "./stations.ts";
 
@@ -75,7 +74,6 @@ export type Reason =
 /** The assessment of one survey of one slide. Every length is in millimetres. */
 export interface Assessment {
   readonly survey: string;
-  /** Writes lengths in the unit the inspection is kept in. */
   readonly settings: Settings;
   readonly verdict: Verdict;
   /** Why it is measure-more or no-verdict; empty otherwise. The first is the chief one. */
@@ -97,6 +95,10 @@ export interface Assessment {
   /** Lost motion that is left where it is greatest when the nut is taken up as far as it goes. */
   readonly afterAdjusting: { readonly worst: Estimate; readonly position: number };
   readonly wornZones: readonly WornZone[];
+  /** The graduation that readings were rounded to. */
+  readonly resolution: number;
+  /** Drive play that is part of every reading; 0 where readings do not carry it or none was stated. */
+  readonly drivePlay: number;
   /** One standard deviation of a single reading. */
   readonly repeatability: number;
   readonly uncertainty: { readonly lines: readonly UncertaintyLine[]; readonly expanded: number };
@@ -107,9 +109,4 @@ export interface Assessment {
   readonly canBeSettled: boolean;
   readonly checks: readonly Finding[];
   readonly stations: readonly Station[];
-}
-
-/** What every step that speaks to the reader is given. */
-export interface Speaker {
-  readonly lengths: Lengths;
 }

@@ -59,12 +59,12 @@ export function settingsOf(
     runningClearance: or(
       slide.runningClearance,
       DEFAULT_RUNNING_CLEARANCE,
-      `A nut is left ${lengths.lostMotion(DEFAULT_RUNNING_CLEARANCE)} of running clearance at the tight spot.`,
+      `A nut is left ${lengths.position(DEFAULT_RUNNING_CLEARANCE)} of running clearance at the tight spot.`,
     ),
     endFloatAttainable: or(
       slide.endFloatAttainable,
       DEFAULT_END_FLOAT_ATTAINABLE,
-      `A thrust bearing in order can be set to ${lengths.lostMotion(DEFAULT_END_FLOAT_ATTAINABLE)} of end float.`,
+      `A thrust bearing in order can be set to ${lengths.position(DEFAULT_END_FLOAT_ATTAINABLE)} of end float.`,
     ),
     engagedLength: or(
       nut?.engagedLength,
@@ -80,7 +80,7 @@ export function settingsOf(
     wearLimit: or(
       nut?.wearLimit,
       pitch / 8,
-      `A nut may wear by ${lengths.lostMotion(pitch / 8)}, a quarter of the thread's thickness at the pitch line.`,
+      `A nut may wear by ${lengths.position(pitch / 8)}, a quarter of the thread's thickness at the pitch line.`,
     ),
     holdsLoad: or(slide.holdsLoad, false, "The slide does not hold up a load."),
     springHides: nut?.kind === "spring-loaded" && slide.springOvercome !== true,

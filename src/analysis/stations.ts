@@ -1,10 +1,12 @@
-import { mean } from "simple-statistics";
+import { mean, sumNthPowerDeviations } from "simple-statistics";
 import type { LostMotion } from "./corrected.ts";
 
 /** A place where readings were taken. Positions within a micrometre of each other are one station. */
 export interface Station {
   readonly position: number;
   readonly mean: number;
+  /** Sum of squares of its readings about their mean. */
+  readonly squares: number;
   readonly readings: readonly LostMotion[];
 }
 
@@ -20,9 +22,13 @@ export function stationsOf(readings: readonly LostMotion[]): readonly Station[] 
     if (last && first && reading.position - first.position <= SAME_STATION) last.push(reading);
     else groups.push([reading]);
   }
-  return groups.map((group) => ({
-    position: mean(group.map((reading) => reading.position)),
-    mean: mean(group.map((reading) => reading.value)),
-    readings: group,
-  }));
+  return groups.map((readings) => {
+    const values = readings.map((reading) => reading.value);
+    return {
+      position: mean(readings.map((reading) => reading.position)),
+      mean: mean(values),
+      squares: sumNthPowerDeviations(values, 2),
+      readings,
+    };
+  });
 }

@@ -59,7 +59,7 @@ function mirrored(u: number, patch: Patch): Patch {
 /** Deepest at one place, alike on both sides; the width is measured at half the depth. */
 function bump(u: Float64Array, at: number): Patch {
   const centre = evenly(u[at], -0.05, 1.05);
-  const half = byRatio(u[at + 1], 0.05, 0.45) / 2;
+  const half = byRatio(u[at + 1], 0.05, 0.7) / 2;
   const fall = oneOf([peaked, bell, bell, shouldered], u[at + 2]);
   return { from: centre, to: centre, before: half, after: half, rise: fall, fall };
 }

@@ -23,7 +23,6 @@ export interface ProfileDraw {
   readonly tight: Spot;
   /** Greatest over the working range. */
   readonly loose: Spot;
-  readonly uneven: boolean;
   readonly repeatability: number;
 }
 

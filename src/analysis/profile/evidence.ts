@@ -176,23 +176,13 @@ function weigh(data: ProfileData, groups: readonly Group[], { sigma, logPrior }:
   groups.forEach(({ means }, k) => {
     for (const value of means) squares += precisions[k] * (value - mean) ** 2;
   });
-  const { within, repeats } = withinStations(data.stations);
+  const within = data.stations.reduce((all, station) => all + station.squares, 0);
+  const repeats = data.stations.reduce((all, station) => all + station.readings.length - 1, 0);
   // Repeats of coarse readings are themselves rounded, so each carries some of the rounding's variance.
   const variance = sigma ** 2 + rounding / 4;
   const constant =
     logPrior + 0.5 * (logs - Math.log(total)) - 0.5 * (repeats * Math.log(variance) + within / variance);
   return { precisions, total, mean, constant, squares };
-}
-
-/** Sum of squares of repeats about their station's mean, and how many repeats there are beyond the first. */
-function withinStations(stations: readonly Station[]): { readonly within: number; readonly repeats: number } {
-  let within = 0;
-  let repeats = 0;
-  for (const station of stations) {
-    repeats += station.readings.length - 1;
-    for (const reading of station.readings) within += (reading.value - station.mean) ** 2;
-  }
-  return { within, repeats };
 }
 
 /** Logarithm of twice the standard normal probability below z. */

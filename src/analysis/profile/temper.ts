@@ -18,9 +18,11 @@ export function wearOf({ character, u }: Pick<Particle, "character" | "u">): Wea
 }
 
 /** Prior draws looked at for each particle kept. */
-const SCREENED = Number(process.env.SCREENED ?? 4);
+const SCREENED = 4;
 /** Share of the particles that must still count when the readings are given more weight. */
 const KEPT = 0.5;
+/** Moves of every particle after each rise. */
+const MOVES = 3;
 
 /**
  * Shapes of wear of every character, drawn from their posterior: sequential Monte Carlo from prior to posterior by
@@ -29,12 +31,7 @@ const KEPT = 0.5;
  *
  * @param score logarithm of the evidence of a shape; of an even profile without one
  */
-export function temper(
-  size: number,
-  moves: number,
-  score: (wear: Wear | undefined) => number,
-  random: Random,
-): Particle[] {
+export function temper(size: number, score: (wear: Wear | undefined) => number, random: Random): Particle[] {
   const normal = normals(random);
   const weights = [...CHARACTERS.map(({ weight }) => weight), EVEN_CHANCE];
   let particles: Particle[] = Array.from({ length: SCREENED * size }, () => {
@@ -54,7 +51,7 @@ export function temper(
     );
     heat += step;
     const kin = byCharacter(particles);
-    for (let move = 0; move < moves; move++) {
+    for (let move = 0; move < MOVES; move++) {
       for (let i = 0; i < size; i++) {
         const { character, log } = particles[i];
         if (character === EVEN) continue;
@@ -123,23 +120,43 @@ export function resample<Item>(
 }
 
 /** A change along the difference of two others, or of one number drawn afresh; undefined outside the cube. */
-export function proposed(
+function proposed(
   u: Float64Array,
   kin: readonly Pick<Particle, "u">[],
   random: Random,
   normal: () => number,
 ): Float64Array | undefined {
-  const next = Float64Array.from(u);
   if (random() < 0.2) {
+    const next = Float64Array.from(u);
     next[Math.floor(random() * next.length)] = random();
     return next;
   }
   const a = kin[Math.floor(random() * kin.length)].u;
   const b = kin[Math.floor(random() * kin.length)].u;
-  const size = random() < 0.1 ? 1 : (2.38 / Math.sqrt(2 * next.length)) * Math.exp(0.7 * normal() - 0.5);
-  for (let i = 0; i < next.length; i++) {
-    next[i] += size * (a[i] - b[i]) + 0.002 * normal();
-    if (next[i] < 0 || next[i] >= 1) return undefined;
+  return along(u, a, b, 0, random, normal).values;
+}
+
+/**
+ * A step along the difference of two others (ter Braak 2006): now and then the whole difference, else a share that
+ * suits the number of dimensions, with a little blur.
+ *
+ * @param others how many numbers outside the cube move with these
+ * @returns the share, and where it leads; undefined outside the cube
+ */
+export function along(
+  u: Float64Array,
+  a: Float64Array,
+  b: Float64Array,
+  others: number,
+  random: Random,
+  normal: () => number,
+): { readonly size: number; readonly values: Float64Array | undefined } {
+  const usual = 2.38 / Math.sqrt(2 * (u.length + others));
+  const size = random() < 0.1 ? 1 : usual * Math.exp(0.7 * normal() - 0.5);
+  const values = Float64Array.from(u);
+  for (let i = 0; i < values.length; i++) {
+    values[i] += size * (a[i] - b[i]) + 0.002 * normal();
+    if (values[i] < 0 || values[i] >= 1) return { size, values: undefined };
   }
-  return next;
+  return { size, values };
 }

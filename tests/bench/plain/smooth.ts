@@ -175,7 +175,6 @@ function drawsOf(
     return {
       backlash,
       ...extremes(positions, backlash, data.workingRange),
-      uneven: cell.amplitude > 0,
       repeatability: cell.sigma,
     };
   });
