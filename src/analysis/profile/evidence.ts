@@ -160,9 +160,9 @@ function groupsOf(stations: readonly Station[]): readonly Group[] {
   });
 }
 
-function weigh(data: ProfileData, groups: readonly Group[], { sigma, logPrior }: Scatter): Weighted {
+function weigh(data: ProfileData, groups: readonly Group[], { sigma, tau, logPrior }: Scatter): Weighted {
   const rounding = (data.roundings * data.resolution ** 2) / 12;
-  const precisions = groups.map(({ repeats }) => 1 / (sigma ** 2 / repeats + rounding));
+  const precisions = groups.map(({ repeats }) => 1 / (sigma ** 2 / repeats + rounding + tau ** 2));
   let total = 0;
   let sum = 0;
   let logs = 0;

@@ -63,13 +63,13 @@ export function logPosterior({ character, shape, level, depth, scatter }: State,
 
 /** The same with rounding as a normal error that repeats at a station share, as in the evidence. */
 export function logNormalPosterior({ character, shape, level, depth, scatter }: State, fit: Fit): number {
-  const { sigma, logPrior } = fit.grid[scatter];
+  const { sigma, tau, logPrior } = fit.grid[scatter];
   const { stations, resolution, roundings } = fit.data;
   const rounding = (roundings * resolution ** 2) / 12;
   const variance = sigma ** 2 + rounding / 4;
   let sum = logPrior + (character === EVEN ? 0 : logDepthPrior(depth));
   stations.forEach(({ readings, mean, squares }, i) => {
-    const spread = sigma ** 2 / readings.length + rounding;
+    const spread = sigma ** 2 / readings.length + rounding + tau ** 2;
     sum -= 0.5 * ((mean - level - depth * shape[i]) ** 2 / spread + Math.log(spread));
     sum -= 0.5 * ((readings.length - 1) * Math.log(variance) + squares / variance);
   });

@@ -7,22 +7,40 @@ import type { ProfileData } from "./draws.ts";
 const SHARE_OF_GRADUATION = 0.33;
 const LEAST_GRADUATION = 0.008;
 const LOG_DEVIATION = 0.5;
-const GRID = 11;
-const GRID_REACH = 2.5;
+const SIGMAS = 9;
+const REACH = 2.4;
 
-/** Repeatabilities to be weighed against each other, with the logarithm of each one's prior probability. */
+/**
+ * What a station adds that repeats there do not show, such as a wobble of the screw once per turn, in millimetres,
+ * with its prior chance.
+ */
+const STATION_EFFECTS = [
+  { tau: 0, chance: 0.8 },
+  { tau: 0.003, chance: 0.12 },
+  { tau: 0.009, chance: 0.08 },
+];
+
+/** Repeatability and station effect, to be weighed against others, with the logarithm of the prior probability. */
 export interface Scatter {
   readonly sigma: number;
+  readonly tau: number;
   readonly logPrior: number;
 }
 
-export function scatterGrid({ resolution }: ProfileData): readonly Scatter[] {
+/** The grid of scatter: neighbours in repeatability are one apart, neighbours in station effect `SIGMAS` apart. */
+export function scatterGrid({ resolution }: Pick<ProfileData, "resolution">): readonly Scatter[] {
   const usual = SHARE_OF_GRADUATION * Math.max(resolution, LEAST_GRADUATION);
-  const offsets = Array.from({ length: GRID }, (_, i) => GRID_REACH * ((2 * i) / (GRID - 1) - 1));
+  const offsets = Array.from({ length: SIGMAS }, (_, i) => REACH * ((2 * i) / (SIGMAS - 1) - 1));
   const weights = offsets.map((offset) => -0.5 * offset ** 2);
   const total = Math.log(weights.reduce((sum, weight) => sum + Math.exp(weight), 0));
-  return offsets.map((offset, i) => ({
-    sigma: usual * Math.exp(LOG_DEVIATION * offset),
-    logPrior: weights[i] - total,
-  }));
+  return STATION_EFFECTS.flatMap(({ tau, chance }) =>
+    offsets.map((offset, i) => ({
+      sigma: usual * Math.exp(LOG_DEVIATION * offset),
+      tau,
+      logPrior: Math.log(chance) + weights[i] - total,
+    })),
+  );
 }
+
+/** Steps to a neighbouring scatter: in repeatability either way, or in station effect either way. */
+export const SCATTER_STEPS = [1, -1, SIGMAS, -SIGMAS];

@@ -27,6 +27,8 @@ export interface Wear {
   readonly second?: Patch | undefined;
   /** Depth of the second patch as a share of the first's. */
   readonly share?: number | undefined;
+  /** Share of the nut's engaged length that stops it: less than 1 for a nut that gives. */
+  readonly engaged: number;
 }
 
 /**
@@ -36,11 +38,12 @@ export interface Wear {
  * in the valley between them.
  *
  * @param positions shares of the travel
- * @param reach half the engaged length as a share of the travel
+ * @param halfNut half the engaged length as a share of the travel
  * @param into where the result is written, of the same length as the positions
  */
-export function leastEngaged(wear: Wear, positions: Float64Array, reach: number, into: Float64Array): void {
+export function leastEngaged(wear: Wear, positions: Float64Array, halfNut: number, into: Float64Array): void {
   const { first, second, share = 1 } = wear;
+  const reach = halfNut * wear.engaged;
   if (second === undefined) {
     for (let i = 0; i < positions.length; i++) {
       into[i] = Math.min(worn(first, positions[i] - reach), worn(first, positions[i] + reach));
@@ -64,7 +67,8 @@ export function leastEngaged(wear: Wear, positions: Float64Array, reach: number,
  * Where lost motion may be greatest: for each patch, the position at which both ends of the nut meet the same wear.
  * It can stand as a narrow peak that evenly spaced positions miss.
  */
-export function peaksOf({ first, second }: Wear, reach: number): readonly number[] {
+export function peaksOf({ first, second, engaged }: Wear, halfNut: number): readonly number[] {
+  const reach = halfNut * engaged;
   return second === undefined ? [peakOf(first, reach)] : [peakOf(first, reach), peakOf(second, reach)];
 }
 

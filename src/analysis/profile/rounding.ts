@@ -30,7 +30,7 @@ export function roundedLikelihood(data: ProfileData, grid: readonly Scatter[]): 
   return (station, scatter, backlash) => {
     let table = tables[station][scatter];
     if (table === undefined) {
-      table = tabulate(data.stations[station], grid[scatter].sigma, data);
+      table = tabulate(data.stations[station], grid[scatter], data);
       tables[station][scatter] = table;
     }
     const place = (backlash - table.from) * table.perStep;
@@ -44,11 +44,12 @@ export function roundedLikelihood(data: ProfileData, grid: readonly Scatter[]): 
   };
 }
 
-function tabulate(station: Station, sigma: number, { resolution, roundings }: ProfileData): Table {
+function tabulate(station: Station, { sigma, tau }: Scatter, { resolution, roundings }: ProfileData): Table {
   const { readings } = station;
   const count = readings.length;
-  const half = (roundings * resolution) / 2 + REACH * sigma;
-  const fine = Math.min(sigma / (4 * Math.max(1, Math.sqrt(count / 4))), resolution / 3);
+  const half = (roundings * resolution) / 2 + REACH * (sigma + tau);
+  const sharp = Math.min(sigma / (4 * Math.max(1, Math.sqrt(count / 4))), resolution / 3);
+  const fine = Math.max(sharp, tau / 20);
   const steps = Math.ceil((2 * half) / fine);
   const step = (2 * half) / steps;
   const from = station.mean - half;
@@ -66,10 +67,34 @@ function tabulate(station: Station, sigma: number, { resolution, roundings }: Pr
   return {
     from,
     perStep: 1 / step,
-    logs,
+    logs: tau === 0 ? logs : blurred(logs, tau / step),
     slope: (count * REACH) / sigma,
     curve: count / (2 * sigma * sigma),
   };
+}
+
+/** The chance averaged over a normal station effect, whose deviation is given in steps of the table. */
+function blurred(logs: Float64Array, deviation: number): Float64Array {
+  const reach = Math.ceil(3.5 * deviation);
+  const logWeights = Float64Array.from(
+    { length: 2 * reach + 1 },
+    (_, i) => -0.5 * ((i - reach) / deviation) ** 2,
+  );
+  const weights = logWeights.map(Math.exp);
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const greatest = logs.reduce((most, log) => Math.max(most, log), Number.NEGATIVE_INFINITY);
+  const chances = logs.map((log) => Math.exp(log - greatest));
+  const last = logs.length - 1;
+  return logs.map((_, at) => {
+    let sum = 0;
+    let single = Number.NEGATIVE_INFINITY;
+    for (let i = 0; i < weights.length; i++) {
+      const from = Math.min(last, Math.max(0, at + i - reach));
+      sum += weights[i] * chances[from];
+      single = Math.max(single, logWeights[i] + logs[from]);
+    }
+    return sum > 0 ? greatest + Math.log(sum / total) : single;
+  });
 }
 
 function ofPairs(

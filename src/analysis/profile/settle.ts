@@ -1,4 +1,5 @@
 import { type Fit, logNormalPosterior, logPosterior, type State, shapeOf } from "./fit.ts";
+import { SCATTER_STEPS } from "./noise.ts";
 import { along, byCharacter, EVEN, resample } from "./temper.ts";
 
 const SWEEPS = 6;
@@ -35,7 +36,7 @@ function moveOf(state: State, kin: readonly State[], fit: Fit): State | undefine
 
 function ofScatter(state: State | undefined, fit: Fit): State | undefined {
   if (state === undefined) return undefined;
-  const scatter = state.scatter + (fit.random() < 0.5 ? 1 : -1);
+  const scatter = state.scatter + SCATTER_STEPS[Math.floor(fit.random() * SCATTER_STEPS.length)];
   return scatter < 0 || scatter >= fit.grid.length ? undefined : { ...state, scatter };
 }
 

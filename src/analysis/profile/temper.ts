@@ -1,5 +1,5 @@
 import { drawIndex, normals, type Random } from "../random.ts";
-import { CHARACTERS, EVEN_CHANCE } from "./characters.ts";
+import { CHARACTERS, dimensionsOf, EVEN_CHANCE, wornBy } from "./characters.ts";
 import type { Wear } from "./patch.ts";
 
 /** A shape of wear, or none, with the logarithm of its evidence. */
@@ -14,7 +14,8 @@ export interface Particle {
 export const EVEN = CHARACTERS.length;
 
 export function wearOf({ character, u }: Pick<Particle, "character" | "u">): Wear | undefined {
-  return CHARACTERS[character]?.wear(u);
+  const known = CHARACTERS[character];
+  return known && wornBy(known, u);
 }
 
 /** Prior draws looked at for each particle kept. */
@@ -34,9 +35,10 @@ const MOVES = 3;
 export function temper(size: number, score: (wear: Wear | undefined) => number, random: Random): Particle[] {
   const normal = normals(random);
   const weights = [...CHARACTERS.map(({ weight }) => weight), EVEN_CHANCE];
+  const sizes = [...CHARACTERS.map(dimensionsOf), 0];
   let particles: Particle[] = Array.from({ length: SCREENED * size }, () => {
     const character = drawIndex(weights, random);
-    const u = Float64Array.from({ length: CHARACTERS[character]?.dimensions ?? 0 }, random);
+    const u = Float64Array.from({ length: sizes[character] }, random);
     return { character, u, log: score(wearOf({ character, u })) };
   });
   let heat = 0;

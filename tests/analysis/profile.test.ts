@@ -1,0 +1,139 @@
+import { describe, expect, it } from "vitest";
+import { assessSurvey } from "../../src/analysis/assess.ts";
+import type { Assessment } from "../../src/analysis/assessment.ts";
+import type { Inspection } from "../../src/inspection/schema.ts";
+import reference from "../reference/profiles.json" with { type: "json" };
+
+/** The slide of the reference values, whose script stands beside them. */
+function assessed(readings: readonly number[], part: Partial<Inspection["slide"]> = {}): Assessment {
+  const outcome = assessSurvey(
+    {
+      format: "tightspot-inspection",
+      version: 1,
+      slide: {
+        id: "slide",
+        name: "Cross slide",
+        units: "mm",
+        travel: { from: 0, to: 300 },
+        screw: { lead: 4 },
+        nut: { engagedLength: 20 },
+        backlashLimit: 0.15,
+        ...part,
+      },
+      surveys: [
+        {
+          id: "survey",
+          taken: "2026-03-14",
+          stage: "before-repair",
+          method: "push-pull",
+          indicator: { resolution: 0.001 },
+          readings: readings.map((backlash, i) => ({ position: reference.positions[i], backlash })),
+        },
+      ],
+    },
+    "survey",
+  );
+  if (!outcome.ok) throw new Error(outcome.problem.what);
+  return outcome.value;
+}
+
+/** The median profile at a position, by a straight line between its points. */
+function backlashAt({ profile }: Assessment, position: number): number {
+  const after = Math.max(
+    1,
+    profile.findIndex((point) => point.position >= position),
+  );
+  const [a, b] = [profile[after - 1], profile[after]];
+  return a.backlash + ((position - a.position) / (b.position - a.position)) * (b.backlash - a.backlash);
+}
+
+describe("the profile against R", () => {
+  it("of an even slide is the mean of all readings, known as well as lm knows it", () => {
+    const { mean, se, sigma, readings } = reference.even;
+    const { uniform, unevenChance, repeatability } = assessed(readings);
+    expect(Math.abs(uniform.value - mean)).toBeLessThan(se);
+    expect((uniform.high - uniform.low) / (2 * 1.96 * se)).toBeGreaterThan(0.6);
+    expect((uniform.high - uniform.low) / (2 * 1.96 * se)).toBeLessThan(2);
+    expect(unevenChance).toBeLessThan(0.5);
+    expect(repeatability / sigma).toBeGreaterThan(0.7);
+    expect(repeatability / sigma).toBeLessThan(1.4);
+  });
+
+  it("of a tapered slide is lm's straight line at both ends", () => {
+    const { at, fit, se, readings, sigma } = reference.taper;
+    const assessment = assessed(readings);
+    at.forEach((position, i) => {
+      expect(Math.abs(backlashAt(assessment, position) - fit[i])).toBeLessThan(2 * se[i]);
+    });
+    const rise = fit[1] - fit[0];
+    expect(Math.abs(assessment.uneven.value - rise)).toBeLessThan(2 * sigma);
+    expect(assessment.unevenChance).toBeGreaterThan(0.99);
+    expect(assessment.tightSpot.position).toBeLessThan(20);
+    expect(assessment.loosestSpot.position).toBeGreaterThan(280);
+  });
+
+  it("of a slide with a soft patch lies within the 99.9 % band of mgcv's gam all along", () => {
+    const { at, fit, se, readings } = reference.patch;
+    const assessment = assessed(readings);
+    const off = at.map((position, i) => Math.abs(backlashAt(assessment, position) - fit[i]) / se[i]);
+    expect(Math.max(...off)).toBeLessThan(3.3);
+    expect(assessment.verdict).toBe("remake-screw");
+  });
+});
+
+describe("the profile", () => {
+  it("gives the same answer to the same readings", () => {
+    expect(assessed(reference.patch.readings)).toEqual(assessed(reference.patch.readings));
+  });
+
+  it("does not change its verdict with the order of readings, the unit, or a shifted or mirrored travel", () => {
+    const { readings } = reference.patch;
+    const usual = assessed(readings);
+    const inches = assessSurvey(
+      {
+        format: "tightspot-inspection",
+        version: 1,
+        slide: {
+          id: "slide",
+          name: "Cross slide",
+          units: "in",
+          travel: { from: -300 / 25.4, to: 0 },
+          screw: { lead: 4 / 25.4 },
+          nut: { engagedLength: 20 / 25.4 },
+          backlashLimit: 0.15 / 25.4,
+        },
+        surveys: [
+          {
+            id: "survey",
+            taken: "2026-03-14",
+            stage: "before-repair",
+            method: "push-pull",
+            indicator: { resolution: 0.001 / 25.4 },
+            readings: readings
+              .map((backlash, i) => ({ position: -reference.positions[i] / 25.4, backlash: backlash / 25.4 }))
+              .reverse(),
+          },
+        ],
+      },
+      "survey",
+    );
+    if (!inches.ok) throw new Error(inches.problem.what);
+    expect(inches.value.verdict).toBe(usual.verdict);
+    expect(inches.value.uneven.value).toBeCloseTo(usual.uneven.value, 2);
+    expect(inches.value.uniform.value).toBeCloseTo(usual.uniform.value, 2);
+    expect(inches.value.loosestSpot.position).toBeCloseTo(-usual.loosestSpot.position, -1);
+  });
+
+  it("bounds the screw's wear by the rise above the tight spot, half a nut to either side", () => {
+    const { wornZones, uneven } = assessed(reference.patch.readings);
+    expect(wornZones).toHaveLength(1);
+    const [zone] = wornZones;
+    // The bell rises to a half of its height 53 mm from its middle; the nut's half length of 10 mm comes on top.
+    expect(zone.from).toBeGreaterThan(140 - 53 - 10 - 8);
+    expect(zone.from).toBeLessThan(140 - 53);
+    expect(zone.to).toBeGreaterThan(140 + 53);
+    expect(zone.to).toBeLessThan(140 + 53 + 10 + 8);
+    expect(zone.atLeast).toBeLessThan(uneven.value);
+    expect(zone.atLeast).toBeGreaterThan(0.1);
+  });
+});
