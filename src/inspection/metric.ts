@@ -1,57 +1,22 @@
-import type { Inspection, Reading, Slide, Survey } from "./schema.ts";
-import { isPair, isPositioning } from "./schema.ts";
-import { millimetresPer } from "./units.ts";
+import { valueAt, withValueAt } from "./parts.ts";
+import { type Quantity, SLIDE_QUANTITIES, SURVEY_QUANTITIES } from "./quantities.ts";
+import { type Inspection, isPair, isPositioning, type Reading, type Slide, type Survey } from "./schema.ts";
+import { fromMillimetres, toMillimetres, type Units } from "./units.ts";
 
-/** A slide or survey whose lengths are all in millimetres; only what the analysis uses is converted and typed. */
+/** A slide whose lengths are all in millimetres. */
 export type MetricSlide = Slide & { readonly units: "mm" };
+
+const SLIDE_LENGTHS = lengthKeys(SLIDE_QUANTITIES);
+const SURVEY_LENGTHS = lengthKeys(SURVEY_QUANTITIES);
 
 /** The slide with every length in millimetres. Keys this program does not know are left as they are. */
 export function slideInMillimetres(slide: Slide): MetricSlide {
-  const { screw, nut } = slide;
-  const convert = converter(millimetresPer(slide.units));
-  return {
-    ...slide,
-    units: "mm",
-    ...convert(slide, ["backlashLimit", "runningClearance", "endFloatAttainable"]),
-    travel: { ...slide.travel, ...convert(slide.travel, ["from", "to"]) },
-    ...(slide.workingRange && {
-      workingRange: { ...slide.workingRange, ...convert(slide.workingRange, ["from", "to"]) },
-    }),
-    screw: { ...screw, ...convert(screw, ["lead", "nominalDiameter"]) },
-    ...(nut && {
-      nut: {
-        ...nut,
-        ...convert(nut, ["engagedLength", "takeUpLeft", "takeUpUsed", "clearanceNew", "wearLimit"]),
-      },
-    }),
-  } as MetricSlide;
+  return { ...slideLengths(slide, slide.units, "mm"), units: "mm" };
 }
 
 /** A survey of a slide kept in the given units, with every length in millimetres; dial divisions stay divisions. */
-export function surveyInMillimetres(survey: Survey, units: Slide["units"]): Survey {
-  const factor = millimetresPer(units);
-  const convert = converter(factor);
-  const reading = (item: Reading): Reading => {
-    if (isPositioning(item)) return { ...item, ...convert(item, ["target", "reading"]) };
-    if (isPair(item)) {
-      const inDivisions = survey.method === "dial-pair";
-      return {
-        ...item,
-        ...convert(item, inDivisions ? ["position"] : ["position", "advancing", "retracting"]),
-      };
-    }
-    return { ...item, ...convert(item, ["position", "backlash"]) };
-  };
-  return {
-    ...survey,
-    ...(survey.indicator && {
-      indicator: { ...survey.indicator, ...convert(survey.indicator, ["resolution", "error", "hysteresis"]) },
-    }),
-    ...(survey.dial && { dial: { ...survey.dial, ...convert(survey.dial, ["travelPerDivision"]) } }),
-    ...(survey.endFloat && { endFloat: survey.endFloat.map((value) => value * factor) }),
-    ...convert(survey, ["drivePlay"]),
-    readings: survey.readings.map(reading),
-  };
+export function surveyInMillimetres(survey: Survey, units: Units): Survey {
+  return surveyInUnits(survey, units, "mm");
 }
 
 /** The whole inspection with every length in millimetres. */
@@ -63,17 +28,50 @@ export function inMillimetres(inspection: Inspection): Inspection {
   };
 }
 
-/** Multiplies the named keys that hold a number. */
-function converter(factor: number) {
-  return <Source extends object, Key extends keyof Source & string>(
-    source: Source,
-    keys: readonly Key[],
-  ): Partial<Record<Key, number>> => {
-    const converted: Partial<Record<Key, number>> = {};
-    for (const key of keys) {
-      const value = source[key];
-      if (typeof value === "number") converted[key] = value * factor;
-    }
-    return converted;
-  };
+/** A survey with its lengths and readings brought from one unit to another; dial divisions stay divisions. */
+export function surveyInUnits(survey: Survey, from: Units, to: Units): Survey {
+  const readings = survey.readings.map((item) => readingInUnits(item, survey.method, from, to));
+  return { ...surveyLengths(survey, from, to), readings };
+}
+
+/** A reading of a survey by the given method, brought from one unit to another; dial divisions stay divisions. */
+export function readingInUnits(item: Reading, method: Survey["method"], from: Units, to: Units): Reading {
+  if (isPositioning(item)) return convertLengths(item, ["target", "reading"], from, to);
+  if (!isPair(item)) return convertLengths(item, ["position", "backlash"], from, to);
+  return convertLengths(
+    item,
+    method === "dial-pair" ? ["position"] : ["position", "advancing", "retracting"],
+    from,
+    to,
+  );
+}
+
+/** The lengths of a slide, or of as much of one as is there, brought from one unit to another. */
+export function slideLengths<Part extends object>(slide: Part, from: Units, to: Units): Part {
+  return convertLengths(slide, SLIDE_LENGTHS, from, to);
+}
+
+/** The lengths of a survey, or of as much of one as is there, but for its readings. */
+export function surveyLengths<Part extends object>(survey: Part, from: Units, to: Units): Part {
+  return convertLengths(survey, SURVEY_LENGTHS, from, to);
+}
+
+function lengthKeys(quantities: readonly Quantity[]): readonly string[] {
+  return quantities.filter(({ kind }) => kind === "length" || kind === "lengths").map(({ key }) => key);
+}
+
+function convertLengths<Part extends object>(
+  part: Part,
+  keys: readonly string[],
+  from: Units,
+  to: Units,
+): Part {
+  if (from === to) return part;
+  const convert = (value: unknown): unknown =>
+    typeof value === "number" ? fromMillimetres(toMillimetres(value, from), to) : value;
+  return keys.reduce((converted, key) => {
+    const value = valueAt(converted, key);
+    if (value === undefined) return converted;
+    return withValueAt(converted, key, Array.isArray(value) ? value.map(convert) : convert(value));
+  }, part);
 }

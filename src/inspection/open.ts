@@ -1,6 +1,16 @@
-import type * as z from "zod/mini";
+import * as z from "zod/mini";
+import { damagedAt } from "./jsonDamage.ts";
 import { failed, type Outcome, type Problem, succeeded } from "./problem.ts";
-import { FORMAT, type Inspection, inspectionSchema, VERSION } from "./schema.ts";
+import {
+  FORMAT,
+  type Inspection,
+  inspectionSchema,
+  type Partly,
+  type Slide,
+  slideSchema,
+  VERSION,
+} from "./schema.ts";
+import type { Units } from "./units.ts";
 
 const LEAVE = "The file was left as it was.";
 
@@ -11,24 +21,54 @@ const LEAVE = "The file was left as it was.";
  * and the reason. Unknown keys are kept.
  */
 export function openInspection(fileText: string): Outcome<Inspection> {
-  if (fileText.trim() === "") {
-    return failed("", "the file is empty", "Choose a file that was saved with an inspection in it.");
-  }
-  let data: unknown;
-  try {
-    data = JSON.parse(fileText.replace(/^\uFEFF/, ""));
-  } catch (error) {
-    return failed(
-      placeOfSyntaxError(fileText, error),
-      "the JSON breaks off or is damaged",
-      `Save it again from where it was made, or take a backup. ${LEAVE}`,
-    );
-  }
-  return readInspection(data);
+  const data = parseJson(fileText);
+  return data.ok ? readInspection(data.value) : data;
 }
 
 /** The same for data that was already parsed, such as what the browser's database holds. */
 export function readInspection(data: unknown): Outcome<Inspection> {
+  const contents = recognise(data);
+  if (!contents.ok) return contents;
+  const parsed = inspectionSchema.safeParse(contents.value, { reportInput: true });
+  return parsed.success
+    ? succeeded(parsed.data as Inspection)
+    : { ok: false, problem: problemOf(parsed.error.issues) };
+}
+
+/**
+ * Opens only the slide of an inspection file, which may have no surveys and of which any part but the unit may be
+ * missing: what it lacks can be said elsewhere, and the whole is checked when it is put together.
+ */
+export function openSlide(fileText: string): Outcome<Partly<Slide> & { readonly units: Units }> {
+  const data = parseJson(fileText);
+  const contents = data.ok ? recognise(data.value) : data;
+  if (!contents.ok) return contents;
+  const parsed = slideFile.safeParse(contents.value, { reportInput: true });
+  return parsed.success
+    ? succeeded(parsed.data.slide)
+    : { ok: false, problem: problemOf(parsed.error.issues) };
+}
+
+const slideFile = z.looseObject({ slide: z.looseObject({ units: slideSchema.shape.units }) });
+
+function parseJson(fileText: string): Outcome<unknown> {
+  const text = fileText.replace(/^\uFEFF/, "");
+  if (text.trim() === "") {
+    return failed("", "the file is empty", "Choose a file that was saved with an inspection in it.");
+  }
+  try {
+    return succeeded(JSON.parse(text));
+  } catch {
+    return failed(
+      lineAndColumn(text, damagedAt(text)),
+      "the JSON breaks off or is damaged",
+      `Save it again from where it was made, or take a backup. ${LEAVE}`,
+    );
+  }
+}
+
+/** Checks that the data is an inspection file of a version that this program reads. */
+function recognise(data: unknown): Outcome<object> {
   if (typeof data !== "object" || data === null || Array.isArray(data) || !("format" in data)) {
     return failed(
       "format",
@@ -54,10 +94,7 @@ export function readInspection(data: unknown): Outcome<Inspection> {
       `Open it with a newer Tightspot. ${LEAVE}`,
     );
   }
-  const parsed = inspectionSchema.safeParse(data, { reportInput: true });
-  return parsed.success
-    ? succeeded(parsed.data as Inspection)
-    : { ok: false, problem: problemOf(parsed.error.issues) };
+  return succeeded(data);
 }
 
 /** The text to save: readable, ending in a newline, with every key the inspection came with. */
@@ -101,14 +138,12 @@ function describe(issue: z.core.$ZodIssue): string {
 }
 
 function article(expected: string): string {
+  if (expected === "int") return "a whole number";
   if (expected === "array" || expected === "object") return `an ${expected}`;
   return expected === "boolean" ? "true or false" : `a ${expected}`;
 }
 
-function placeOfSyntaxError(fileText: string, error: unknown): string {
-  const message = error instanceof Error ? error.message : "";
-  const position = /position (\d+)/.exec(message)?.[1];
-  const before = fileText.slice(0, position === undefined ? fileText.length : Number(position));
-  const lines = before.split("\n");
+function lineAndColumn(text: string, index: number): string {
+  const lines = text.slice(0, index).split("\n");
   return `line ${lines.length}, column ${(lines.at(-1) ?? "").length + 1}`;
 }

@@ -127,14 +127,17 @@ const surveyShape = z.looseObject({
   readings: z.array(reading),
 });
 
-const needsPair = (method: string): boolean => method === "indicator-pair" || method === "dial-pair";
+/** Whether a survey by this method may hold pairs of readings. */
+export function takesPairs(method: Method): boolean {
+  return method === "indicator-pair" || method === "dial-pair";
+}
 
 export const surveySchema = surveyShape.check((context) => {
   const survey = context.value;
   survey.readings.forEach((item, index) => {
-    const isPair = "advancing" in item && item.advancing !== undefined;
-    const isTarget = "target" in item && item.target !== undefined;
-    if ((isPair && !needsPair(survey.method)) || (isTarget && survey.method !== "positioning")) {
+    const wrongPair = isPair(item) && !takesPairs(survey.method);
+    const wrongTarget = isPositioning(item) && survey.method !== "positioning";
+    if (wrongPair || wrongTarget) {
       context.issues.push({
         code: "custom",
         input: item,
@@ -143,7 +146,7 @@ export const surveySchema = surveyShape.check((context) => {
       });
     }
   });
-  const inDivisions = survey.method === "dial-pair" && survey.readings.some((item) => "advancing" in item);
+  const inDivisions = survey.method === "dial-pair" && survey.readings.some(isPair);
   if (inDivisions && survey.dial === undefined) {
     context.issues.push({
       code: "custom",
@@ -187,6 +190,13 @@ export const inspectionSchema = z
     });
   });
 
+/** Data of which any part may be missing, such as a slide that is still being described. */
+export type Partly<T> = T extends readonly unknown[]
+  ? T
+  : T extends object
+    ? { readonly [Key in keyof T]?: Partly<T[Key]> }
+    : T;
+
 type DeepReadonly<T> = T extends (infer Item)[]
   ? readonly DeepReadonly<Item>[]
   : T extends object
@@ -203,10 +213,11 @@ export type PairReading = DeepReadonly<z.infer<typeof pairReading>>;
 export type PositioningReading = DeepReadonly<z.infer<typeof positioningReading>>;
 export type Reading = BacklashReading | PairReading | PositioningReading;
 
+/** The shape is told by the values it needs: an unknown key may have any name, even `advancing` or `target`. */
 export function isPair(item: Reading): item is PairReading {
-  return item.advancing !== undefined;
+  return typeof item.advancing === "number" && typeof item.retracting === "number";
 }
 
 export function isPositioning(item: Reading): item is PositioningReading {
-  return item.target !== undefined;
+  return !isPair(item) && typeof item.backlash !== "number";
 }

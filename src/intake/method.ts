@@ -1,0 +1,61 @@
+import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
+import { type Method, surveySchema, takesPairs } from "../inspection/schema.ts";
+import { type DataLine, lineAt } from "./dataLines.ts";
+import type { ValueColumns } from "./layout.ts";
+import type { UnitsFound } from "./units.ts";
+
+/** The method that a `survey.method` line gives. */
+export function statedMethod(lines: readonly DataLine[]): Outcome<Method | undefined> {
+  const line = lineAt(lines, "survey", "method");
+  if (line === undefined) return succeeded(undefined);
+  const method = surveySchema.shape.method.safeParse(line.text.toLowerCase());
+  return method.success
+    ? succeeded(method.data)
+    : failed(
+        `line ${line.row.line}`,
+        `survey.method is "${line.text}"`,
+        `It must be ${surveySchema.shape.method.options.join(" or ")}.`,
+      );
+}
+
+/**
+ * How the readings were taken: as stated, else as their columns show.
+ *
+ * @param found the units found in the columns of readings
+ */
+export function settleMethod(
+  stated: Method | undefined,
+  values: readonly ValueColumns[],
+  found: readonly UnitsFound[],
+): Outcome<Method> {
+  const headed = found.map(({ heading }) => heading);
+  const inDivisions = headed.includes("divisions");
+  const inLengths = headed.some((unit) => unit !== undefined && unit !== "divisions");
+  if (values.every((value) => "backlash" in value)) {
+    return inDivisions
+      ? failed(
+          "",
+          "the lost motion is in divisions of a dial",
+          "Give the two readings of the dial, advancing and retracting, or the lost motion as a length.",
+        )
+      : succeeded(stated ?? "push-pull");
+  }
+  const cells = found.flatMap((column) => [...column.cells]);
+  const onlyDivisions = cells.length > 0 && cells.every((unit) => unit === "divisions");
+  const method = stated ?? (inDivisions || (!inLengths && onlyDivisions) ? "dial-pair" : "indicator-pair");
+  if (!takesPairs(method)) {
+    return failed(
+      "",
+      `advancing and retracting do not fit the method ${method}`,
+      "Leave the method out, give indicator-pair or dial-pair, or give a column of backlash.",
+    );
+  }
+  const contradiction = method === "dial-pair" ? inLengths : inDivisions;
+  return contradiction
+    ? failed(
+        "",
+        `the method is ${method}, but the headings give ${method === "dial-pair" ? "a unit of length" : "divisions"}`,
+        "Readings of a dial pair are in divisions, those of an indicator pair in mm, µm, in or thou.",
+      )
+    : succeeded(method);
+}

@@ -1,0 +1,70 @@
+import type { Inspection } from "../../src/inspection/schema.ts";
+
+/** An inspection in which every key that the schema knows has a value; lengths in inches. */
+export const IN_INCHES: Inspection = {
+  format: "tightspot-inspection",
+  version: 1,
+  slide: {
+    id: "table",
+    name: "Table",
+    machine: "Milling machine",
+    units: "in",
+    travel: { from: -1, to: 20 },
+    workingRange: { from: 2, to: 10 },
+    screw: { lead: 0.2, starts: 1, hand: "left", form: "acme-29", nominalDiameter: 1 },
+    nut: {
+      kind: "two-halves",
+      engagedLength: 2,
+      adjustable: true,
+      takeUpLeft: 0.01,
+      takeUpUsed: 0.02,
+      clearanceNew: 0.001,
+      wearLimit: 0.03,
+    },
+    backlashLimit: 0.01,
+    runningClearance: 0.001,
+    endFloatAttainable: 0.0005,
+    holdsLoad: false,
+    springOvercome: true,
+  },
+  surveys: [
+    {
+      id: "first",
+      taken: "2026-03-14T09:30",
+      stage: "before-repair",
+      method: "push-pull",
+      note: "gib snug",
+      hoursOfUse: 100,
+      indicator: { resolution: 0.001, error: 0.0005, hysteresis: 0.0001, angleToTravel: 10 },
+      endFloat: [0.001, 0.002],
+      readings: [{ position: 1, backlash: 0.1, note: "by the stop", time: "09:31", excluded: "slipped" }],
+    },
+    {
+      id: "second",
+      taken: "2026-03-15",
+      stage: "routine",
+      method: "indicator-pair",
+      drivePlay: 0.003,
+      readings: [
+        { position: 2, advancing: 0.3, retracting: 0.2 },
+        { position: 3, backlash: 0.1 },
+      ],
+    },
+    {
+      id: "third",
+      taken: "2026-03-16",
+      stage: "running-in",
+      method: "dial-pair",
+      dial: { travelPerDivision: 0.001, divisions: 200, graduatedOnDiameter: true },
+      readings: [{ position: 4, advancing: 150, retracting: 30 }],
+    },
+    {
+      id: "fourth",
+      taken: "2026-03-17",
+      stage: "after-adjusting",
+      method: "positioning",
+      readings: [{ target: 5, direction: "advancing", reading: 5.1, run: 1 }],
+    },
+  ],
+  events: [{ date: "2026-03-14", kind: "adjusted", note: "a quarter turn" }],
+};
