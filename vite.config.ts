@@ -1,13 +1,21 @@
+import { chmod } from "node:fs/promises";
+import type { Plugin } from "vite";
 import { defineConfig } from "vitest/config";
 import packageFile from "./package.json" with { type: "json" };
 
 const version = JSON.stringify(packageFile.version);
+
+const COMMAND = "dist/cli/tightspot.js";
+
+/** npm links the built command as a program, which takes the right to be run. */
+const executable: Plugin = { name: "executable", writeBundle: () => chmod(COMMAND, 0o755) };
 
 // One file for both products: `--mode page` builds the page, `--mode command` the command for Node.
 export default defineConfig(({ mode }) => ({
   root: mode === "page" ? "src/app" : ".",
   base: "./",
   publicDir: mode === "page" ? "public" : false,
+  plugins: mode === "command" ? [executable] : [],
   define: { __TIGHTSPOT_VERSION__: version },
   build:
     mode === "command"
@@ -23,6 +31,7 @@ export default defineConfig(({ mode }) => ({
   worker: { format: "es" },
   test: {
     include: ["tests/**/*.test.ts"],
+    globalSetup: ["tests/buildCommand.ts", "tests/browser/buildPage.ts"],
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

@@ -1,0 +1,124 @@
+import { writeFile } from "node:fs/promises";
+import { assessSurvey } from "../../analysis/assess.ts";
+import type { Assessment } from "../../analysis/assessment.ts";
+import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
+import { profilePicture } from "../../picture/profilePicture.ts";
+import { profileSvg } from "../../picture/profileSvg.ts";
+import { resultOf } from "../../report/result.ts";
+import { terminalText } from "../../report/terminal.ts";
+import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
+import type { SurveyRead } from "../fileRead.ts";
+import { fileReader } from "../fileReader.ts";
+import { complain, write } from "../output.ts";
+import { OVERRIDES } from "../overrides.ts";
+import { sourceName } from "../source.ts";
+
+const BETWEEN_SURVEYS = "─".repeat(80);
+
+/** The assessment of every survey of every file, in words or as JSON. */
+export const assess: Command = {
+  name: "assess",
+  operands: "FILE…",
+  summary: "what to do, from inspections or CSV logs; - is standard input",
+  options: [
+    { name: "json", help: "one JSON object per survey, one per line" },
+    { name: "survey", value: "ID", help: "only this survey" },
+    { name: "picture", value: "OUT.svg", help: "draw the profile of the one survey assessed" },
+    { name: "slide", value: "SLIDE.json", help: "the slide that a CSV's readings were taken on" },
+    ...OVERRIDES,
+  ],
+  run,
+};
+
+/** One survey to assess. */
+interface Task extends SurveyRead {
+  readonly file: string;
+}
+
+async function run(line: CommandLine): Promise<ExitCode> {
+  const reader = await fileReader(line);
+  if (!reader.ok) return refuse(reader.problem);
+  if (line.operands.length === 0) {
+    return refuse({ where: "assess", what: "no file was named", cure: "Name inspections or CSV logs." });
+  }
+  let exitCode: ExitCode = 0;
+  const tasks: Task[] = [];
+  for (const file of line.operands) {
+    const read = await reader.value(file);
+    const surveys = read.ok ? chosen(read.value.surveys, textOf(line, "survey")) : read;
+    for (const problem of read.ok ? read.value.refused : []) exitCode = refuse(problem, file);
+    if (surveys.ok) tasks.push(...surveys.value.map((survey) => ({ ...survey, file })));
+    else exitCode = refuse(surveys.problem, file);
+  }
+  const picture = textOf(line, "picture");
+  if (picture !== undefined && tasks.length > 1) return refuse(severalToDraw(tasks));
+  for (const [index, task] of tasks.entries()) {
+    const done = await perform(task, index, line.options.json === true, picture);
+    if (!done.ok) exitCode = refuse(done.problem, task.file);
+  }
+  return exitCode;
+}
+
+/** The surveys asked for: the one of that id, or all. */
+function chosen(surveys: readonly SurveyRead[], id: string | undefined): Outcome<readonly SurveyRead[]> {
+  if (surveys.length === 0) return failed("surveys", "there is no survey in it", "Add readings to it first.");
+  const found = id === undefined ? surveys : surveys.filter(({ survey }) => survey === id);
+  const known = surveys.map(({ survey }) => survey).join(", ");
+  return found.length === 0
+    ? failed("", `there is no survey "${id}"`, `Its surveys: ${known}.`)
+    : succeeded(found);
+}
+
+/** Assesses a survey, tells the assessment and draws it where a picture is wanted. */
+async function perform(
+  task: Task,
+  index: number,
+  asJson: boolean,
+  picture: string | undefined,
+): Promise<Outcome<void>> {
+  const assessed = assessmentOf(task);
+  if (!assessed.ok) return assessed;
+  await tell(task, assessed.value, asJson, index);
+  return picture === undefined ? succeeded(undefined) : draw(task, assessed.value, picture);
+}
+
+/** The assessment, with what the command line and the way of reading assumed told first. */
+function assessmentOf({ inspection, survey, assumed }: Task): Outcome<Assessment> {
+  const assessed = assessSurvey(inspection, survey);
+  return assessed.ok
+    ? succeeded({ ...assessed.value, assumed: [...assumed, ...assessed.value.assumed] })
+    : assessed;
+}
+
+function tell(task: Task, assessment: Assessment, asJson: boolean, index: number): Promise<void> {
+  if (asJson) return write(`${JSON.stringify(resultOf(task.file, assessment, task.inspection))}\n`);
+  const text = terminalText(sourceName(task.file), assessment, task.inspection);
+  return write(index === 0 ? text : `\n${BETWEEN_SURVEYS}\n\n${text}`);
+}
+
+async function draw({ inspection }: Task, assessment: Assessment, file: string): Promise<Outcome<void>> {
+  try {
+    return succeeded(await writeFile(file, profileSvg(profilePicture(assessment, inspection.slide.units))));
+  } catch (error) {
+    const reason = error instanceof Error && "code" in error ? String(error.code) : String(error);
+    return failed(
+      file,
+      `the picture cannot be written (${reason})`,
+      "Name a file in a folder that can be written to.",
+    );
+  }
+}
+
+function severalToDraw(tasks: readonly Task[]): Problem {
+  const surveys = tasks.map(({ file, survey }) => `${survey} of ${sourceName(file)}`).join(", ");
+  return {
+    where: "--picture",
+    what: `there is more than one survey to draw (${surveys})`,
+    cure: "Name one file, and one of its surveys with --survey ID.",
+  };
+}
+
+function refuse(problem: Problem, file?: string): ExitCode {
+  complain(problem, file === undefined ? undefined : sourceName(file));
+  return 2;
+}

@@ -1,0 +1,34 @@
+import type { Problem } from "../inspection/problem.ts";
+import type { Inspection } from "../inspection/schema.ts";
+import type { Statement } from "../intake/statements.ts";
+import type { CommandSays } from "./overrides.ts";
+
+/** A survey, in an inspection where everything that was said elsewhere is in its place. */
+export interface SurveyRead {
+  readonly inspection: Inspection;
+  readonly survey: string;
+  /** What was taken from elsewhere than the file, or had to be found, in sentences. */
+  readonly assumed: readonly string[];
+}
+
+export interface FileRead {
+  readonly surveys: readonly SurveyRead[];
+  /** Rows that could not be read; the rest was. */
+  readonly refused: readonly Problem[];
+}
+
+/** What is said beside the file: by the slide named with --slide, and before it by the command line. */
+export interface SaidElsewhere {
+  readonly slide: Statement | undefined;
+  readonly command: CommandSays;
+}
+
+/** The sources in the order that the later stands before the earlier. */
+export function statementsOf({ slide, command }: SaidElsewhere): readonly Statement[] {
+  return slide === undefined ? [command] : [slide, command];
+}
+
+/** A line that lists the options given, whether or not they contradict anything. */
+export function optionsLine({ command }: SaidElsewhere): readonly string[] {
+  return command.words === "" ? [] : [`The command line says ${command.words}.`];
+}

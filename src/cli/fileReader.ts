@@ -1,0 +1,49 @@
+import { openSlide } from "../inspection/open.ts";
+import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
+import { decodeText } from "../intake/decode.ts";
+import type { Statement } from "../intake/statements.ts";
+import { type CommandLine, textOf } from "./command.ts";
+import type { FileRead } from "./fileRead.ts";
+import { fromCsv } from "./fromCsv.ts";
+import { fromInspection } from "./fromInspection.ts";
+import { readOverrides } from "./overrides.ts";
+import { readSource } from "./source.ts";
+
+export type FileReader = (file: string) => Promise<Outcome<FileRead>>;
+
+/**
+ * What reads a file, an inspection or a log, together with what the command line says of it: an option stands before
+ * the slide named with --slide, and that before the file.
+ */
+export async function fileReader(line: CommandLine): Promise<Outcome<FileReader>> {
+  const command = readOverrides(line);
+  if (!command.ok) return command;
+  const slideFile = textOf(line, "slide");
+  const slide = slideFile === undefined ? succeeded(undefined) : await readSlide(slideFile);
+  if (!slide.ok) return slide;
+  const elsewhere = { slide: slide.value, command: command.value };
+  return succeeded(async (file) => {
+    const text = await readText(file);
+    if (!text.ok) return text;
+    return isJson(text.value) ? fromInspection(text.value, elsewhere) : fromCsv(text.value, file, elsewhere);
+  });
+}
+
+/** Told by the content: a log begins with words, not with the braces of an object. */
+function isJson(text: string): boolean {
+  return /^\s*\[?\s*\{/.test(text);
+}
+
+async function readText(file: string): Promise<Outcome<string>> {
+  const bytes = await readSource(file);
+  return bytes.ok ? decodeText(bytes.value) : bytes;
+}
+
+async function readSlide(file: string): Promise<Outcome<Statement>> {
+  const text = await readText(file);
+  const slide = text.ok ? openSlide(text.value) : text;
+  if (slide.ok)
+    return succeeded({ by: `the slide in ${file}`, units: slide.value.units, slide: slide.value });
+  const { where, what, cure } = slide.problem;
+  return failed([file, where].filter((place) => place !== "").join(": "), what, cure);
+}

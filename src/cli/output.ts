@@ -1,0 +1,22 @@
+import type { Problem } from "../inspection/problem.ts";
+
+/** A reader that has seen enough closes the pipe; that is no fault, and the rest need not be written. */
+export function endQuietlyOnClosedPipe(): void {
+  process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code === "EPIPE") process.exit(0);
+    throw error;
+  });
+}
+
+/** Writes to standard output, waiting until it has been taken. */
+export function write(text: string): Promise<void> {
+  return new Promise((resolve) => {
+    process.stdout.write(text, () => resolve());
+  });
+}
+
+/** Tells a problem on standard error: what is wrong and where, and on a second line how to cure it. */
+export function complain({ where, what, cure }: Problem, source?: string): void {
+  const places = ["tightspot", source, where].filter((place) => place !== undefined && place !== "");
+  process.stderr.write(`${places.join(": ")}: ${what}.\n  ${cure}\n`);
+}

@@ -1,0 +1,44 @@
+import { roundTo } from "../inspection/units.ts";
+
+export interface Tick {
+  readonly at: number;
+  readonly label: string;
+}
+
+/** An axis in the reader's unit, with ticks at round numbers. */
+export interface Axis {
+  readonly label: string;
+  readonly from: number;
+  readonly to: number;
+  readonly ticks: readonly Tick[];
+}
+
+/** The step of 1, 2 or 5 times a power of ten that divides the span into about the given number of parts. */
+export function roundStep(span: number, parts: number): number {
+  const rough = span / parts;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const step = [1, 2, 5, 10].find((factor) => factor * power >= rough * (1 - 1e-9)) ?? 10;
+  return step * power;
+}
+
+/** An axis that ends exactly where it is told to, for positions: ticks only where round numbers fall. */
+export function exactAxis(label: string, from: number, to: number, parts: number): Axis {
+  return axis(label, from, to, roundStep(to - from, parts));
+}
+
+/** An axis that is widened to the next tick at either end, for quantities: it always shows zero. */
+export function wideAxis(label: string, least: number, greatest: number, parts: number): Axis {
+  const from = Math.min(0, least);
+  const step = roundStep(Math.max(greatest, 0) - from, parts);
+  return axis(label, Math.floor(from / step) * step, Math.ceil(greatest / step - 1e-9) * step, step);
+}
+
+function axis(label: string, from: number, to: number, step: number): Axis {
+  const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+  const ticks: Tick[] = [];
+  for (let count = Math.ceil(from / step - 1e-9); count * step <= to + step * 1e-9; count++) {
+    const at = roundTo(count * step, decimals);
+    ticks.push({ at, label: at.toFixed(decimals) });
+  }
+  return { label, from: roundTo(from, 9), to: roundTo(to, 9), ticks };
+}

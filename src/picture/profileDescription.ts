@@ -1,0 +1,42 @@
+import type { Assessment } from "../analysis/assessment.ts";
+import type { Lengths } from "../inspection/lengths.ts";
+import { linesAbove } from "./linesAbove.ts";
+
+/** The picture of a profile in words, for those who cannot see it. */
+export function describeProfile(assessment: Assessment, lengths: Lengths): string {
+  const { settings, stations, tightSpot, loosestSpot, afterAdjusting, wornZones } = assessment;
+  const { travel, limit } = settings;
+  const readings = stations.reduce((count, station) => count + station.readings.length, 0);
+  const left = settings.adjustable ? "Adjusting the nut" : "New nuts on this screw";
+  const sentences = [
+    `Lost motion against position along the travel from ${lengths.position(travel.from)} to ${lengths.position(travel.to)}`,
+    `${counted(readings, "reading")} at ${counted(stations.length, "station")}`,
+    `Least at the tight spot, ${lengths.lostMotion(tightSpot.backlash)} at about ${lengths.spot(tightSpot.position)}`,
+    `Greatest at the loosest spot, ${lengths.lostMotion(loosestSpot.backlash)} at about ${lengths.spot(loosestSpot.position)}`,
+    `The limit is ${lengths.position(limit)}; ${describeExceeding(assessment, lengths)}`,
+    `${left} would leave ${lengths.lostMotion(afterAdjusting.worst.value)} where it is worst, at about ${lengths.spot(afterAdjusting.position)}`,
+    ...wornZones.map(
+      (zone) =>
+        `The screw is worn by at least ${lengths.lostMotion(zone.atLeast)} from about ${lengths.spot(zone.from)} to ${lengths.spot(zone.to)}`,
+    ),
+  ];
+  return `${sentences.join(". ")}.`;
+}
+
+function describeExceeding({ profile, settings }: Assessment, lengths: Lengths): string {
+  const { from, to } = settings.workingRange;
+  const line = profile
+    .filter(({ position }) => position >= from && position <= to)
+    .map(({ position, backlash }) => ({ x: position, y: backlash }));
+  const places = linesAbove(line, settings.limit).map((part) => {
+    const [first, last] = [part[0], part.at(-1)];
+    return `from about ${lengths.spot(first?.x ?? from)} to ${lengths.spot(last?.x ?? to)}`;
+  });
+  return places.length === 0
+    ? "the profile stays within it"
+    : `the profile exceeds it ${places.join(" and ")}`;
+}
+
+function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
+}

@@ -1,0 +1,178 @@
+import { heightAt } from "./heightAt.ts";
+import type { Point } from "./linesAbove.ts";
+import { type Box, type Candidate, type LabelRequest, placeLabels } from "./placeLabels.ts";
+import { LABEL_SIZE, type ProfileFrame } from "./profileFrame.ts";
+import type { LabelledLine, ProfilePicture } from "./profilePicture.ts";
+
+export type LabelRole = "limit" | "tightSpot" | "loosestSpot" | "median" | "afterAdjusting";
+
+export interface PlacedLabel {
+  readonly role: LabelRole;
+  readonly text: string;
+  readonly box: Box;
+  /** Where to draw a line to from the label; null where it stands beside what it names. */
+  readonly leaderTo: Point | null;
+}
+
+interface Wish extends LabelRequest {
+  readonly role: LabelRole;
+  readonly text: string;
+  /** What a label at a place stands for, to be joined to it from afar; null where that is plain. */
+  readonly markFor: (box: Box) => Point | null;
+}
+
+/** Mean width of a letter of a bold sans-serif type, in parts of its size: wide enough for any weight. */
+const LETTER_WIDTH = 0.61;
+const LINE_HEIGHT = LABEL_SIZE * 1.25;
+const GAP = 12;
+/** A label farther than this from what it marks gets a line to it. */
+const LEADER_FROM = 14;
+/** Reluctance to stand a row farther off a line, a row farther off a mark, or on the other side than wished. */
+const FAR = 12;
+const FAR_FROM_MARK = 50;
+const WRONG_SIDE = 20;
+const READING_SIZE = 9;
+const LINE_SAMPLE = 5;
+const BAND_EDGE = 1.5;
+
+/** Finds a place beside what it names for every label of the plot. */
+export function profileLabels(picture: ProfilePicture, frame: ProfileFrame): readonly PlacedLabel[] {
+  const wishes = wishesOf(picture, frame);
+  const boxes = placeLabels(wishes, obstaclesOf(picture, frame), frame.plot);
+  return wishes.flatMap(({ role, text, markFor }, index) => {
+    const box = boxes[index] ?? null;
+    if (box === null) return [];
+    const mark = markFor(box);
+    return [{ role, text, box, leaderTo: mark !== null && distance(mark, box) > LEADER_FROM ? mark : null }];
+  });
+}
+
+/** The room that a label takes, in pixels; rather too much than too little. */
+export function textWidth(text: string): number {
+  return text.length * LABEL_SIZE * LETTER_WIDTH;
+}
+
+function wishesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Wish[] {
+  const { limit, tightSpot, loosestSpot, median, afterAdjusting } = picture;
+  const wish = (
+    role: LabelRole,
+    text: string,
+    candidatesFor: (width: number) => readonly Candidate[],
+    markFor: Wish["markFor"],
+  ): Wish => {
+    const width = textWidth(text);
+    return { role, text, markFor, width, height: LINE_HEIGHT, candidates: candidatesFor(width) };
+  };
+  const alongCurve = (role: LabelRole, { label, points }: LabelledLine): Wish => {
+    const line = points.map(frame.at);
+    return wish(role, label, alongLine(line, frame.plot), (box) => {
+      const x = box.x + box.width / 2;
+      return { x, y: heightAt(line, x) };
+    });
+  };
+  const loosest = frame.at(loosestSpot);
+  const tight = frame.at(tightSpot);
+  return [
+    wish("loosestSpot", loosestSpot.label, around(loosest, "above"), () => loosest),
+    wish("tightSpot", tightSpot.label, around(tight, "below"), () => tight),
+    wish("limit", limit.label, alongLevel(frame.y(limit.y), frame.plot), () => null),
+    ...(afterAdjusting === null ? [] : [alongCurve("afterAdjusting", afterAdjusting)]),
+    alongCurve("median", median),
+  ];
+}
+
+/** Places round a mark: near ones and those on the wished side of it first. */
+function around(mark: Point, side: "above" | "below") {
+  return (width: number): readonly Candidate[] => {
+    const columns = [mark.x - width / 2, mark.x + GAP, mark.x - GAP - width];
+    const levels = side === "above" ? [above, below] : [below, above];
+    return [1, 2, 3, 4, 5].flatMap((row) =>
+      levels.flatMap((level, index) =>
+        columns.map((x, column) => ({
+          x,
+          y: level(mark.y, row),
+          reluctance: FAR_FROM_MARK * (row - 1) + WRONG_SIDE * index + column,
+        })),
+      ),
+    );
+  };
+}
+
+/** Places above and below a level line, from its right end leftwards. */
+function alongLevel(level: number, plot: Box) {
+  return (width: number): readonly Candidate[] =>
+    [1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1, 0].flatMap((share) => {
+      const x = plot.x + GAP + share * (plot.width - width - 2 * GAP);
+      return [1, 2].flatMap((row) =>
+        [above(level, row), below(level, row)].map((y) => ({
+          x,
+          y,
+          reluctance: (1 - share + row - 1) * FAR,
+        })),
+      );
+    });
+}
+
+/** Places above and below a line, all along it, near it and near its right end first. */
+function alongLine(line: readonly Point[], plot: Box) {
+  return (width: number): readonly Candidate[] =>
+    line.flatMap(({ x, y }) => {
+      const fromRight = (plot.x + plot.width - x) / plot.width;
+      return [1, 1.5, 2, 3].flatMap((row) =>
+        [above(y, row), below(y, row)].map((top) => ({
+          x: x - width / 2,
+          y: top,
+          reluctance: FAR * (row - 1 + fromRight),
+        })),
+      );
+    });
+}
+
+/** The top of a label in the given row above or below a level, counted from it. */
+const above = (level: number, row: number): number => level - GAP / 2 - row * LINE_HEIGHT;
+const below = (level: number, row: number): number => level + GAP / 2 + (row - 1) * LINE_HEIGHT;
+
+/** What labels should rather not cover: readings and lines, and the edges of the band a little. */
+function obstaclesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Box[] {
+  const { readings, median, band, afterAdjusting, limit, xAxis } = picture;
+  const limitLine = [xAxis.from, xAxis.to].map((x) => ({ x, y: limit.y }));
+  const lower = band.map(({ x, low }) => ({ x, y: low }));
+  const upper = band.map(({ x, high }) => ({ x, y: high }));
+  const along = (line: readonly Point[], size: number): readonly Box[] =>
+    sampled(line.map(frame.at)).map((point) => square(point, size));
+  return [
+    ...readings.map((reading) => square(frame.at(reading), READING_SIZE)),
+    ...[median.points, afterAdjusting?.points ?? [], limitLine].flatMap((line) => along(line, LINE_SAMPLE)),
+    ...[lower, upper].flatMap((edge) => along(edge, BAND_EDGE)),
+  ];
+}
+
+function square({ x, y }: Point, size: number): Box {
+  return { x: x - size / 2, y: y - size / 2, width: size, height: size };
+}
+
+/** Points along a line no farther apart than a sample is wide. */
+function sampled(line: readonly Point[]): readonly Point[] {
+  return line.flatMap((point, index) => {
+    const before = line[index - 1];
+    if (before === undefined) return [point];
+    const steps = Math.ceil(Math.hypot(point.x - before.x, point.y - before.y) / LINE_SAMPLE);
+    return Array.from({ length: steps }, (_, step) => ({
+      x: before.x + ((point.x - before.x) * (step + 1)) / steps,
+      y: before.y + ((point.y - before.y) * (step + 1)) / steps,
+    }));
+  });
+}
+
+/** The point of a box that is nearest to a mark. */
+export function nearestPoint(mark: Point, box: Box): Point {
+  return {
+    x: Math.min(Math.max(mark.x, box.x), box.x + box.width),
+    y: Math.min(Math.max(mark.y, box.y), box.y + box.height),
+  };
+}
+
+function distance(mark: Point, box: Box): number {
+  const nearest = nearestPoint(mark, box);
+  return Math.hypot(nearest.x - mark.x, nearest.y - mark.y);
+}

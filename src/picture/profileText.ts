@@ -1,0 +1,89 @@
+import { heightAt } from "./heightAt.ts";
+import type { Point } from "./linesAbove.ts";
+import type { ProfilePicture } from "./profilePicture.ts";
+
+const PROFILE = "•";
+const OVER_LIMIT = "/";
+const LIMIT = "╌";
+const TIGHT_SPOT = "▲";
+const LOOSEST_SPOT = "▼";
+/** About as many rows as the plot has; the exact number lets every tick fall on a row. */
+const ROWS = 10;
+
+interface Grid {
+  readonly columns: number;
+  /** Rows above the one of the axis. */
+  readonly rows: number;
+  column(x: number): number;
+  row(y: number): number;
+}
+
+/** The picture of a profile in characters, for a terminal of the given width: one string for each line. */
+export function profileText(picture: ProfilePicture, width: number): readonly string[] {
+  const { xAxis, yAxis, limit, tightSpot, loosestSpot } = picture;
+  const gutter = Math.max(...yAxis.ticks.map(({ label }) => label.length));
+  const grid = gridFor(picture, width - gutter - limit.label.length - 3);
+  const lines = cellsOf(picture, grid).map((cells, row) => {
+    const tick = yAxis.ticks.find(({ at }) => grid.row(at) === row)?.label ?? "";
+    const side = row === grid.rows ? "└" : tick === "" ? "│" : "┤";
+    const name = row === grid.row(limit.y) ? ` ${limit.label}` : "";
+    return `${tick.padStart(gutter)} ${side}${cells.join("")}${name}`.trimEnd();
+  });
+  const ends = [xAxis.from, xAxis.to].map((end) => String(Number(end.toFixed(3))));
+  const room = grid.columns - (ends[0]?.length ?? 0);
+  return [
+    `${" ".repeat(gutter)} ${yAxis.label}`,
+    ...lines,
+    `${" ".repeat(gutter + 2)}${ends[0]}${padded(xAxis.label, ends[1] ?? "", room)}`,
+    "",
+    `${" ".repeat(gutter + 2)}${TIGHT_SPOT} ${tightSpot.label}`,
+    `${" ".repeat(gutter + 2)}${LOOSEST_SPOT} ${loosestSpot.label}`,
+  ];
+}
+
+function gridFor({ xAxis, yAxis }: ProfilePicture, columns: number): Grid {
+  const intervals = yAxis.ticks.length - 1;
+  const rows = intervals * Math.max(1, Math.round(ROWS / intervals));
+  return {
+    columns,
+    rows,
+    column: (x) => Math.round(((x - xAxis.from) / (xAxis.to - xAxis.from)) * (columns - 1)),
+    row: (y) => Math.round(((yAxis.to - y) / (yAxis.to - yAxis.from)) * rows),
+  };
+}
+
+/** The characters of the plot, row by row from the top; the last row is the axis. */
+function cellsOf(picture: ProfilePicture, grid: Grid): string[][] {
+  const { xAxis, median, limit, tightSpot, loosestSpot, exceeding } = picture;
+  const limitRow = grid.row(limit.y);
+  const profileRows = Array.from({ length: grid.columns }, (_, column) => {
+    const x = xAxis.from + (column / (grid.columns - 1)) * (xAxis.to - xAxis.from);
+    return { row: grid.row(heightAt(median.points, x)), exceeds: exceeding.some((part) => spans(part, x)) };
+  });
+  const cells = Array.from({ length: grid.rows + 1 }, (_, row) =>
+    profileRows.map((profile): string => {
+      if (row === profile.row) return PROFILE;
+      if (profile.exceeds && row > profile.row && row <= limitRow) return OVER_LIMIT;
+      if (row === limitRow) return LIMIT;
+      return row === grid.rows ? "─" : " ";
+    }),
+  );
+  const mark = (spot: Point, rowsDown: number, character: string): void => {
+    const row = Math.min(Math.max(grid.row(spot.y) + rowsDown, 0), grid.rows);
+    cells[row]?.splice(grid.column(spot.x), 1, character);
+  };
+  mark(tightSpot, 1, TIGHT_SPOT);
+  mark(loosestSpot, -1, LOOSEST_SPOT);
+  return cells;
+}
+
+function spans(part: readonly Point[], x: number): boolean {
+  const [first, last] = [part[0], part.at(-1)];
+  return first !== undefined && last !== undefined && first.x <= x && x <= last.x;
+}
+
+/** One text in the middle of a line, one at its end. */
+function padded(middle: string, end: string, width: number): string {
+  const before = Math.max(1, Math.floor((width - middle.length) / 2));
+  return `${" ".repeat(before)}${middle}`.padEnd(width - end.length) + end;
+}

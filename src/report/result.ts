@@ -1,0 +1,103 @@
+import type {
+  Assessment,
+  Chances,
+  Conformance,
+  Estimate,
+  Finding,
+  NextReading,
+  ProfilePoint,
+  Spot,
+  UncertaintyLine,
+  Verdict,
+  WornZone,
+} from "../analysis/assessment.ts";
+import { lengthsIn } from "../inspection/lengths.ts";
+import type { Inspection } from "../inspection/schema.ts";
+import { fromMillimetres, roundTo, type Units } from "../inspection/units.ts";
+import { alternativesOf } from "./alternatives.ts";
+import { cautionsOf } from "./cautions.ts";
+import { summaryOf } from "./summary.ts";
+
+/** What the command answers with `--json`: the assessment with its words, lengths in the inspection's units. */
+export interface Result {
+  readonly file: string;
+  readonly survey: string;
+  readonly units: Units;
+  readonly verdict: Verdict;
+  readonly chances: Chances | null;
+  readonly conformance: Conformance;
+  readonly summary: string;
+  readonly cautions: readonly string[];
+  readonly assumed: readonly string[];
+  readonly alternatives: readonly string[];
+  readonly uniform: Estimate;
+  readonly takeUp: Estimate;
+  readonly uneven: Estimate;
+  readonly unevenChance: number;
+  readonly endFloat: Estimate | null;
+  readonly tightSpot: Spot;
+  readonly loosestSpot: Spot;
+  readonly afterAdjusting: { readonly worst: Estimate; readonly position: number };
+  readonly wornZones: readonly WornZone[];
+  readonly repeatability: number;
+  readonly uncertainty: { readonly lines: readonly UncertaintyLine[]; readonly expanded: number };
+  readonly profile: readonly ProfilePoint[];
+  readonly nextReadings: readonly NextReading[];
+  readonly canBeSettled: boolean;
+  readonly checks: readonly Finding[];
+}
+
+/** Finer than any reading, coarse enough to hide the traces of binary fractions. */
+const DECIMALS = 6;
+
+/**
+ * The result of one survey's assessment.
+ *
+ * @param file the name that the inspection was read under
+ */
+export function resultOf(file: string, assessment: Assessment, inspection: Inspection): Result {
+  const { units } = inspection.slide;
+  const length = (millimetres: number): number => finite(fromMillimetres(millimetres, units));
+  const lengthsOf = <Source extends object>(source: Source): Source => mapNumbers(source, length);
+  const { chances, endFloat, afterAdjusting, uncertainty } = assessment;
+  return {
+    file,
+    survey: assessment.survey,
+    units,
+    verdict: assessment.verdict,
+    chances: chances === null ? null : mapNumbers(chances, finite),
+    conformance: assessment.conformance,
+    summary: summaryOf(assessment, lengthsIn(inspection.slide.units, assessment.resolution)),
+    cautions: cautionsOf(assessment),
+    assumed: assessment.assumed,
+    alternatives: alternativesOf(assessment, inspection.slide),
+    uniform: lengthsOf(assessment.uniform),
+    takeUp: lengthsOf(assessment.takeUp),
+    uneven: lengthsOf(assessment.uneven),
+    unevenChance: finite(assessment.unevenChance),
+    endFloat: endFloat === null ? null : lengthsOf(endFloat),
+    tightSpot: lengthsOf(assessment.tightSpot),
+    loosestSpot: lengthsOf(assessment.loosestSpot),
+    afterAdjusting: { worst: lengthsOf(afterAdjusting.worst), position: length(afterAdjusting.position) },
+    wornZones: assessment.wornZones.map(lengthsOf),
+    repeatability: length(assessment.repeatability),
+    uncertainty: { lines: uncertainty.lines.map(lengthsOf), expanded: length(uncertainty.expanded) },
+    profile: assessment.profile.map(lengthsOf),
+    nextReadings: assessment.nextReadings.map(lengthsOf),
+    canBeSettled: assessment.canBeSettled,
+    checks: assessment.checks,
+  };
+}
+
+/** The object with each number of its own replaced; what is not a number stays. */
+function mapNumbers<Source extends object>(source: Source, change: (value: number) => number): Source {
+  return Object.fromEntries(
+    Object.entries(source).map(([key, value]) => [key, typeof value === "number" ? change(value) : value]),
+  ) as Source;
+}
+
+/** JSON has no infinities: a number that is not finite is a fault of the analysis. */
+function finite(value: number): number {
+  if (!Number.isFinite(value)) throw new RangeError(`The result holds ${value}.`);
+  return roundTo(value, DECIMALS);
+}

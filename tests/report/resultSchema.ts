@@ -1,0 +1,68 @@
+import * as z from "zod/mini";
+
+/** The result as the published interface words it: every key required, no other key, nothing infinite. */
+const estimate = z.strictObject({ value: z.number(), low: z.number(), high: z.number() });
+const chance = z.number().check(z.minimum(0), z.maximum(1));
+const spot = z.strictObject({ position: z.number(), backlash: z.number() });
+const texts = z.array(z.string().check(z.minLength(1)));
+
+export const resultSchema = z.strictObject({
+  file: z.string(),
+  survey: z.string(),
+  units: z.enum(["mm", "in"]),
+  verdict: z.enum([
+    "leave-alone",
+    "correct-end-float",
+    "adjust-nut",
+    "replace-nuts",
+    "remake-screw",
+    "measure-more",
+    "no-verdict",
+  ]),
+  chances: z.nullable(
+    z.strictObject({
+      "leave-alone": chance,
+      "correct-end-float": chance,
+      "adjust-nut": chance,
+      "replace-nuts": chance,
+      "remake-screw": chance,
+    }),
+  ),
+  conformance: z.enum(["proven", "disproven", "not proven"]),
+  summary: z.string().check(z.minLength(1)),
+  cautions: texts,
+  assumed: texts,
+  alternatives: texts,
+  uniform: estimate,
+  takeUp: estimate,
+  uneven: estimate,
+  unevenChance: chance,
+  endFloat: z.nullable(estimate),
+  tightSpot: spot,
+  loosestSpot: spot,
+  afterAdjusting: z.strictObject({ worst: estimate, position: z.number() }),
+  wornZones: z.array(z.strictObject({ from: z.number(), to: z.number(), atLeast: z.number() })),
+  repeatability: z.number(),
+  uncertainty: z.strictObject({
+    lines: z.array(z.strictObject({ source: z.string(), standard: z.number() })),
+    expanded: z.number(),
+  }),
+  profile: z.array(
+    z.strictObject({ position: z.number(), backlash: z.number(), low: z.number(), high: z.number() }),
+  ),
+  nextReadings: z.array(
+    z.union([
+      z.strictObject({ position: z.number(), why: z.string() }),
+      z.strictObject({ endFloat: z.literal(true), why: z.string() }),
+    ]),
+  ),
+  canBeSettled: z.boolean(),
+  checks: z.array(
+    z.strictObject({
+      check: z.string(),
+      severity: z.enum(["note", "warning", "stop"]),
+      message: z.string(),
+      readings: z.array(z.number().check(z.int(), z.minimum(0))),
+    }),
+  ),
+});

@@ -1,0 +1,56 @@
+import { describe, expect, it } from "vitest";
+import { lengthsIn } from "../../src/inspection/lengths.ts";
+import { verdictTitle } from "../../src/report/verdictTitle.ts";
+import { chanceWords, estimateWords, inAHundred } from "../../src/report/words.ts";
+import { exampleAssessment } from "./exampleAssessment.ts";
+
+describe("an estimate in words", () => {
+  const lengths = lengthsIn("mm", 0.01);
+
+  it("gives half the interval, the wider side of it", () => {
+    expect(estimateWords({ value: 0.18, low: 0.17, high: 0.2 }, lengths)).toBe("0.18 mm, give or take 0.02");
+  });
+
+  it("never claims to be exact", () => {
+    expect(estimateWords({ value: 0.18, low: 0.178, high: 0.183 }, lengths)).toBe(
+      "0.18 mm, give or take less than 0.01",
+    );
+  });
+});
+
+describe("a chance in words", () => {
+  it.each([
+    [1, "all but certain (more than 99 in 100)"],
+    [0.97, "very likely (97 in 100)"],
+    [0.72, "likely (72 in 100)"],
+    [0.5, "about as likely as not (50 in 100)"],
+    [0.2, "possible (20 in 100)"],
+    [0.03, "unlikely (3 in 100)"],
+    [0, "very unlikely (less than 1 in 100)"],
+  ])("puts %d as %s", (chance, words) => {
+    expect(chanceWords(chance)).toBe(words);
+  });
+
+  it("is never rounded to certainty", () => {
+    expect(inAHundred(0.9999)).toBe("more than 99 in 100");
+    expect(inAHundred(0.0001)).toBe("less than 1 in 100");
+  });
+});
+
+describe("the title of a verdict", () => {
+  const loose = { value: 0.04, low: 0.03, high: 0.05 };
+
+  it.each([
+    [{}, "Remake the screw, with nuts to match"],
+    [{ verdict: "leave-alone", endFloat: loose }, "Leave it alone"],
+    [{ verdict: "correct-end-float", endFloat: loose }, "Correct the end float"],
+    [{ verdict: "adjust-nut", endFloat: null }, "Adjust the nut"],
+    [{ verdict: "adjust-nut", endFloat: loose }, "Correct the end float, then adjust the nut"],
+    [{ verdict: "adjust-nut", endFloat: { value: 0.011, low: 0.007, high: 0.015 } }, "Adjust the nut"],
+    [{ verdict: "measure-more", reasons: ["coverage"] }, "Measure more before deciding"],
+    [{ verdict: "measure-more", reasons: ["at-the-limit"] }, "Too close to the limit to call"],
+    [{ verdict: "no-verdict", reasons: ["holds-load"] }, "No verdict"],
+  ] as const)("of %o is %s", (changes, title) => {
+    expect(verdictTitle(exampleAssessment(changes))).toBe(title);
+  });
+});
