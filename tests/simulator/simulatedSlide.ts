@@ -57,10 +57,7 @@ export function simulateSlide(seed: number, fault: Fault = "none"): SimulatedSli
   );
   const runningClearance = between(random, 0.005, 0.025);
   const left = profile.greatest - profile.least + runningClearance + Math.min(endFloat, 0.01);
-  const limit =
-    random() < 0.6
-      ? Math.min(0.4, Math.max(0.05, left * Math.exp(between(random, -0.6, 0.6))))
-      : logBetween(random, 0.05, 0.4);
+  const limit = limitNear(left, random);
   const slide = {
     id: "slide",
     name: "Simulated slide",
@@ -107,6 +104,17 @@ export function simulateSlide(seed: number, fault: Fault = "none"): SimulatedSli
       stations: survey.stations,
     },
   };
+}
+
+/** In six of ten slides a limit near what adjusting would leave, where the choice is hardest. */
+function limitNear(left: number, random: Random): number {
+  if (random() < 0.6) {
+    for (let attempt = 0; attempt < 50; attempt++) {
+      const limit = left * Math.exp(between(random, -0.6, 0.6));
+      if (limit >= 0.05 && limit <= 0.4) return limit;
+    }
+  }
+  return logBetween(random, 0.05, 0.4);
 }
 
 function logBetween(random: Random, low: number, high: number): number {

@@ -29,9 +29,9 @@ export function between(random: Random, low: number, high: number): number {
   return low + (high - low) * random();
 }
 
-/** A bell whose width is measured at half its height. */
+/** A bell of the given standard deviation. */
 function bump(centre: number, width: number): Wear {
-  return (at) => Math.exp(-4 * Math.LN2 * ((at - centre) / width) ** 2);
+  return (at) => Math.exp(-0.5 * ((at - centre) / width) ** 2);
 }
 
 /** From 0 at 0 to 1 at 1 with level ends (Hermite's cubic). */
@@ -63,8 +63,8 @@ function taper(random: Random): Wear {
 }
 
 function twoPatches(random: Random): Wear {
-  const first = bump(between(random, 0.1, 0.4), between(random, 0.08, 0.22));
-  const second = bump(between(random, 0.6, 0.9), between(random, 0.08, 0.22));
+  const first = bump(between(random, 0.1, 0.4), between(random, 0.04, 0.12));
+  const second = bump(between(random, 0.6, 0.9), between(random, 0.04, 0.12));
   const share = between(random, 0.4, 1);
   return mirrored((at) => Math.max(first(at), share * second(at)), random);
 }
