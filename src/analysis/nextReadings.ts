@@ -33,11 +33,16 @@ export function nextReadingsOf(
   lengths: Lengths,
 ): readonly NextReading[] {
   const needed = neededPlaces(coverage, settings, lengths);
+  const taken = needed.map(({ position }) => position);
   const room = Math.max(1, MOST - needed.length);
-  return [...needed, ...mostTelling(profile, question, room, settings, lengths)];
+  return [...needed, ...mostTelling(profile, question, taken, room, settings, lengths)];
 }
 
-function neededPlaces(coverage: Coverage, settings: Settings, lengths: Lengths): readonly NextReading[] {
+function neededPlaces(
+  coverage: Coverage,
+  settings: Settings,
+  lengths: Lengths,
+): readonly { readonly position: number; readonly why: string }[] {
   const ends = coverage.unreadEnds.map((position) => ({
     position,
     why: `No reading was taken near this end of the travel (${lengths.position(position)}), and an unread end may be the tight spot.`,
@@ -55,15 +60,17 @@ function neededPlaces(coverage: Coverage, settings: Settings, lengths: Lengths):
 function mostTelling(
   profile: ProfileDraws,
   question: Question,
+  taken: readonly number[],
   count: number,
   settings: Settings,
   lengths: Lengths,
 ): readonly NextReading[] {
   let margin = centred(question.margin);
+  const near = settings.engagedLength / 2;
   let candidates: Candidate[] = Array.from(profile.positions, (position, i) => ({
     position,
     values: centred(Float64Array.from(profile.draws, (draw) => draw.backlash[i])),
-  }));
+  })).filter(({ position }) => taken.every((place) => Math.abs(place - position) > near));
   if (!question.endFloatMeasured) {
     candidates.push({ position: "end-float", values: centred(question.endFloat) });
   }
@@ -78,7 +85,7 @@ function mostTelling(
     const total = variance(given) + question.noise;
     margin = without(margin, given, total);
     candidates = candidates
-      .filter((other) => other !== best && apart(other, best, settings.engagedLength / 2))
+      .filter((other) => other !== best && apart(other, best, near))
       .map((other) => ({ ...other, values: without(other.values, given, total) }));
   }
   return chosen;

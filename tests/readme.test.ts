@@ -1,0 +1,65 @@
+import { spawn, spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+
+const ROOT = join(import.meta.dirname, "..");
+const readme = readFileSync(join(ROOT, "README.md"), "utf8");
+
+/** Every command of the README, line by line. */
+const commands = [...readme.matchAll(/```sh\n([\s\S]*?)```/g)].flatMap(([, block]) =>
+  block.trim().split("\n"),
+);
+const [install, test, ...others] = commands;
+const scratch = mkdtempSync(join(tmpdir(), "tightspot-readme-"));
+
+afterAll(() => rmSync(scratch, { recursive: true, force: true }));
+
+function run(command: string) {
+  const elsewhere = command.replace(/profile\.svg/, join(scratch, "profile.svg"));
+  return spawnSync("bash", ["-c", elsewhere], { cwd: ROOT, encoding: "utf8" });
+}
+
+describe("the README", () => {
+  it("installs and starts the page with one line, which answers", async () => {
+    expect(install).toBe("npm ci && npm start");
+    const child = spawn("bash", ["-c", "exec npm start -- --port 0"], { cwd: ROOT, detached: true });
+    try {
+      const address = await new Promise<string>((resolve, reject) => {
+        let said = "";
+        child.stdout.on("data", (data) => {
+          said += data;
+          const found = /http:\/\/127\.0\.0\.1:\d+\/?/.exec(said);
+          if (found !== null) resolve(found[0]);
+        });
+        child.on("exit", () => reject(new Error(`It ended, saying: ${said}`)));
+      });
+      const page = await (await fetch(address)).text();
+      expect(page).toContain("<title>Tightspot");
+    } finally {
+      if (child.pid !== undefined) process.kill(-child.pid);
+    }
+  });
+
+  it("tests with the line that the continuous check runs", () => {
+    expect(test).toBe("npm ci && npm test");
+    const lines = readFileSync(join(ROOT, ".ci/run"), "utf8").trim().split("\n");
+    expect(lines.slice(-2).join(" && ")).toBe(test);
+  });
+
+  it.each(others)("%s", (command) => {
+    const { status, stdout, stderr } = run(command);
+    expect(stderr).toBe("");
+    expect(status).toBe(0);
+    expect(stdout).not.toBe("");
+  });
+
+  it("shows the picture that the command draws", () => {
+    const name = "sample-data/remake-screw-worn-middle-boring-mill-table";
+    const drawn = join(scratch, "drawn.svg");
+    run(`npx tightspot assess --picture ${drawn} ${name}.json`);
+    expect(readme).toContain(`${name}.svg`);
+    expect(readFileSync(drawn, "utf8")).toBe(readFileSync(join(ROOT, `${name}.svg`), "utf8"));
+  });
+});
