@@ -61,8 +61,11 @@ export function correct(survey: Survey, lead: number): Corrected {
       else run.down = item.reading;
       runs.set(key, run);
       if (run.up !== undefined && run.down !== undefined) {
-        const from = run.index === index ? [index] : [run.index, index];
-        pairs.push({ position: item.target, ...scaled(run.up, run.down, cosine), from });
+        pairs.push({
+          position: item.target,
+          ...scaled(run.up, run.down, cosine),
+          from: [run.index, index],
+        });
       }
     } else {
       taken.push({ position: item.position, value: item.backlash * cosine, from: [index] });
@@ -127,14 +130,14 @@ function positiveSign(pairs: readonly LostMotion[]): 1 | -1 {
 
 /** The stated resolution, else the graduation that the readings as they were taken lie on. */
 function resolutionOf(survey: Survey, cosine: number): Corrected["resolution"] {
-  const ofIndicator = survey.indicator?.resolution;
-  if (survey.method === "dial-pair") {
-    const step = graduationOf(survey.readings.flatMap(asRead));
-    const { dial } = survey;
-    if (dial !== undefined && step !== undefined) return { step: step * divisionTravel(dial), stated: false };
-  } else if (ofIndicator !== undefined) {
-    return { step: ofIndicator * cosine, stated: true };
+  const { dial } = survey;
+  const inDivisions = survey.method === "dial-pair" ? survey.readings.filter(isPair) : [];
+  if (dial !== undefined && inDivisions.length > 0) {
+    const divisions = graduationOf(inDivisions.flatMap(asRead)) ?? 1;
+    return { step: divisions * divisionTravel(dial), stated: false };
   }
+  const ofIndicator = survey.indicator?.resolution;
+  if (ofIndicator !== undefined) return { step: ofIndicator * cosine, stated: true };
   const step = graduationOf(survey.readings.flatMap(asRead)) ?? USUAL_STEP;
   return { step: step * cosine, stated: false };
 }

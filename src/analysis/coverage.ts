@@ -2,6 +2,8 @@ import type { Settings, Stretch } from "./settings.ts";
 import type { Station } from "./stations.ts";
 
 export const LEAST_STATIONS = 5;
+/** What binary fractions make of distances that are equal, in millimetres. */
+const NOTHING = 1e-9;
 
 export interface Coverage {
   readonly enoughStations: boolean;
@@ -20,13 +22,14 @@ export function coverageOf(stations: readonly Station[], settings: Settings): Co
   const gaps: Stretch[] = [];
   let covered = workingRange.from;
   for (const at of places) {
-    if (at - engagedLength > covered)
+    if (at - engagedLength > covered + NOTHING)
       gaps.push({ from: covered, to: Math.min(at - engagedLength, workingRange.to) });
     covered = Math.max(covered, at + engagedLength);
     if (covered >= workingRange.to) break;
   }
-  if (covered < workingRange.to) gaps.push({ from: covered, to: workingRange.to });
-  const near = (end: number): boolean => places.some((at) => Math.abs(at - end) <= engagedLength / 2 + 1e-9);
+  if (covered < workingRange.to - NOTHING) gaps.push({ from: covered, to: workingRange.to });
+  const near = (end: number): boolean =>
+    places.some((at) => Math.abs(at - end) <= engagedLength / 2 + NOTHING);
   return {
     enoughStations: stations.length >= LEAST_STATIONS,
     gaps,

@@ -33,7 +33,7 @@ export function endFloatLeft(endFloat: number, settings: Settings): number {
 
 /** The limit is one that parts in perfect order could meet. */
 export function limitAttainable(settings: Settings): boolean {
-  return settings.limit >= settings.runningClearance + settings.endFloatAttainable;
+  return atLeastZero(settings.limit - settings.runningClearance - settings.endFloatAttainable);
 }
 
 export function marginsOf(found: Extremes, settings: Settings): Margins {

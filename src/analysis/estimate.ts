@@ -1,12 +1,10 @@
-import { quantileSorted } from "simple-statistics";
+import { quantile } from "simple-statistics";
 import type { Estimate } from "./assessment.ts";
+
+const QUANTILES = [0.5, 0.025, 0.975];
 
 /** Median and equal-tailed 95 % interval of the draws. */
 export function estimateOf(draws: ArrayLike<number>): Estimate {
-  const sorted = Array.from(Float64Array.from(draws).sort());
-  return {
-    value: quantileSorted(sorted, 0.5),
-    low: quantileSorted(sorted, 0.025),
-    high: quantileSorted(sorted, 0.975),
-  };
+  const [value, low, high] = quantile(Array.from(draws), QUANTILES);
+  return { value, low, high };
 }

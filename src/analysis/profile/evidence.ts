@@ -55,25 +55,30 @@ interface Weighted {
 }
 
 /** Terms this far below the greatest, in logarithms, are left out of sums. */
-const NEGLIGIBLE = 14;
+const NEGLIGIBLE = 9;
 
 export function evidenceOf(data: ProfileData, grid: readonly Scatter[]): Evidence {
   const groups = groupsOf(data.stations);
   const weighted = grid.map((scatter) => weigh(data, groups, scatter));
-  const widest = Math.max(...DEPTH_SCALES);
   const even = Float64Array.from(weighted, (given) => given.constant - 0.5 * given.squares);
-  const logs = new Float64Array(grid.length * DEPTH_SCALES.length);
-  const slopes = new Float64Array(logs.length);
-  const precisions = new Float64Array(logs.length);
-  const spreads = new Float64Array(grid.length);
-  const pulls = new Float64Array(grid.length);
-  const tilts = new Float64Array(grid.length);
-  const bounds = new Float64Array(grid.length);
-  const sums = groups.map(() => ({ shape: 0, squares: 0, cross: 0 }));
+  const count = grid.length;
+  const scales = DEPTH_SCALES.length;
+  const precisionOfGroup = Float64Array.from(weighted.flatMap((given) => given.precisions));
+  const flatness = Float64Array.from(DEPTH_SCALES, (scale) => 1 / (scale * scale));
+  const least = Math.min(...flatness);
+  const logs = new Float64Array(count * scales);
+  const slopes = new Float64Array(count * scales);
+  const precisions = new Float64Array(count * scales);
+  const spreads = new Float64Array(count);
+  const pulls = new Float64Array(count);
+  const tilts = new Float64Array(count);
+  const bounds = new Float64Array(count);
+  const sums = new Float64Array(3 * groups.length);
 
-  /** Sums over the stations, and from them the evidence of every repeatability and scale that matters. */
-  const fill = (shape: Float64Array): void => {
-    groups.forEach(({ members, means }, k) => {
+  /** Sums over the stations of each group: of the shape, of its squares, and of its products with the means. */
+  const addUp = (shape: Float64Array): void => {
+    for (let k = 0; k < groups.length; k++) {
+      const { members, means } = groups[k];
       let sum = 0;
       let squares = 0;
       let cross = 0;
@@ -83,48 +88,51 @@ export function evidenceOf(data: ProfileData, grid: readonly Scatter[]): Evidenc
         squares += value * value;
         cross += value * means[i];
       }
-      const into = sums[k];
-      into.shape = sum;
-      into.squares = squares;
-      into.cross = cross;
-    });
+      sums[3 * k] = sum;
+      sums[3 * k + 1] = squares;
+      sums[3 * k + 2] = cross;
+    }
+  };
+
+  /** The evidence of every scatter and scale; what is negligible beside the greatest is left out. */
+  const fill = (shape: Float64Array): void => {
+    addUp(shape);
     let best = Number.NEGATIVE_INFINITY;
-    for (let g = 0; g < weighted.length; g++) {
+    for (let g = 0; g < count; g++) {
       const given = weighted[g];
       let sum = 0;
       let squares = 0;
       let cross = 0;
-      for (let k = 0; k < sums.length; k++) {
-        const precision = given.precisions[k];
-        sum += precision * sums[k].shape;
-        squares += precision * sums[k].squares;
-        cross += precision * sums[k].cross;
+      for (let k = 0; k < groups.length; k++) {
+        const precision = precisionOfGroup[g * groups.length + k];
+        sum += precision * sums[3 * k];
+        squares += precision * sums[3 * k + 1];
+        cross += precision * sums[3 * k + 2];
       }
-      tilts[g] = sum / given.total;
-      spreads[g] = Math.max(0, squares - sum * tilts[g]);
-      pulls[g] = cross - sum * given.mean;
-      bounds[g] =
-        given.constant - 0.5 * (given.squares - pulls[g] ** 2 / (spreads[g] + 1 / (widest * widest)));
-      if (bounds[g] > best) best = bounds[g];
+      const tilt = sum / given.total;
+      const spread = Math.max(0, squares - sum * tilt);
+      const pull = cross - sum * given.mean;
+      const bound = even[g] + (0.5 * pull * pull) / (spread + least);
+      tilts[g] = tilt;
+      spreads[g] = spread;
+      pulls[g] = pull;
+      bounds[g] = bound;
+      if (bound > best) best = bound;
     }
-    for (let g = 0; g < weighted.length; g++) {
-      const given = weighted[g];
-      for (let k = 0; k < DEPTH_SCALES.length; k++) {
-        const at = g * DEPTH_SCALES.length + k;
-        if (bounds[g] < best - NEGLIGIBLE) {
-          logs[at] = Number.NEGATIVE_INFINITY;
-          continue;
-        }
-        const scale = DEPTH_SCALES[k];
-        const precision = spreads[g] + 1 / (scale * scale);
-        slopes[at] = pulls[g] / precision;
+    logs.fill(Number.NEGATIVE_INFINITY);
+    for (let g = 0; g < count; g++) {
+      if (bounds[g] < best - NEGLIGIBLE) continue;
+      for (let k = 0; k < scales; k++) {
+        const at = g * scales + k;
+        const precision = spreads[g] + flatness[k];
+        const slope = pulls[g] / precision;
+        slopes[at] = slope;
         precisions[at] = precision;
         // Half of a normal prior has twice its density, and only the positive half of the posterior counts.
         logs[at] =
-          given.constant -
-          0.5 * (given.squares - pulls[g] * slopes[at]) -
-          0.5 * Math.log(precision * scale * scale) +
-          logUpper(slopes[at] * Math.sqrt(precision));
+          even[g] +
+          0.5 * (pulls[g] * slope - Math.log(precision / flatness[k])) +
+          logUpper(slope * Math.sqrt(precision));
       }
     }
   };
@@ -132,7 +140,7 @@ export function evidenceOf(data: ProfileData, grid: readonly Scatter[]): Evidenc
   return {
     ofShape(shape) {
       fill(shape);
-      return logSum(logs) - Math.log(DEPTH_SCALES.length);
+      return logSum(logs) - Math.log(scales);
     },
     ofEven: () => logSum(even),
     draw(shape, random, normal) {
@@ -143,7 +151,7 @@ export function evidenceOf(data: ProfileData, grid: readonly Scatter[]): Evidenc
       }
       fill(shape);
       const at = drawLog(logs, random);
-      const scatter = Math.floor(at / DEPTH_SCALES.length);
+      const scatter = Math.floor(at / scales);
       const depth = drawPositive(slopes[at], 1 / Math.sqrt(precisions[at]), random, normal);
       const given = weighted[scatter];
       const level = given.mean - depth * tilts[scatter] + normal() / Math.sqrt(given.total);
@@ -220,7 +228,7 @@ function logSum(logs: Float64Array): number {
   let greatest = Number.NEGATIVE_INFINITY;
   for (const log of logs) if (log > greatest) greatest = log;
   let sum = 0;
-  for (const log of logs) if (log > greatest - 30) sum += Math.exp(log - greatest);
+  for (const log of logs) if (log > greatest - NEGLIGIBLE) sum += Math.exp(log - greatest);
   return greatest + Math.log(sum);
 }
 

@@ -15,10 +15,11 @@ export interface Patch {
 /** How wear falls off with the distance, which is 1 where it has fallen to a half. */
 export type Fall = (distance: number) => number;
 
-export const exponential: Fall = (d) => Math.exp(-Math.LN2 * d);
-export const peaked: Fall = (d) => Math.exp(-Math.LN2 * d * Math.sqrt(d));
-export const bell: Fall = (d) => Math.exp(-Math.LN2 * d * d);
-export const shouldered: Fall = (d) => Math.exp(-Math.LN2 * d * d * d);
+// Beyond the distance where less than a ten-millionth is left, nothing is.
+export const exponential: Fall = (d) => (d < 24 ? Math.exp(-Math.LN2 * d) : 0);
+export const peaked: Fall = (d) => (d < 9 ? Math.exp(-Math.LN2 * d * Math.sqrt(d)) : 0);
+export const bell: Fall = (d) => (d < 5 ? Math.exp(-Math.LN2 * d * d) : 0);
+export const shouldered: Fall = (d) => (d < 3 ? Math.exp(-Math.LN2 * d * d * d) : 0);
 export const straight: Fall = (d) => (d < 2 ? 1 - 0.5 * d : 0);
 
 /** Worn patches of which the deeper one counts wherever they meet; the second may be shallower than the first. */
@@ -45,9 +46,7 @@ export function leastEngaged(wear: Wear, positions: Float64Array, halfNut: numbe
   const { first, second, share = 1 } = wear;
   const reach = halfNut * wear.engaged;
   if (second === undefined) {
-    for (let i = 0; i < positions.length; i++) {
-      into[i] = Math.min(worn(first, positions[i] - reach), worn(first, positions[i] + reach));
-    }
+    for (let i = 0; i < positions.length; i++) into[i] = leastOf(first, positions[i], reach);
     return;
   }
   const valley = valleyBetween(first, second, share);
@@ -81,6 +80,16 @@ function peakOf(patch: Patch, reach: number): number {
     else right = middle;
   }
   return 0.5 * (left + right);
+}
+
+/** The least of a patch within reach of a place: wear at whichever end of that stretch lies further off the patch. */
+function leastOf({ from, to, before, after, rise, fall }: Patch, at: number, reach: number): number {
+  const ahead = from - at + reach;
+  const behind = at + reach - to;
+  const offBefore = ahead > 0 ? ahead / before : 0;
+  const offAfter = behind > 0 ? behind / after : 0;
+  if (rise === fall) return fall(Math.max(offBefore, offAfter));
+  return Math.min(rise(offBefore), fall(offAfter));
 }
 
 /** Wear of a patch at a place, as a share of its deepest. */

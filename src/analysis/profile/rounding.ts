@@ -1,3 +1,5 @@
+import { mean } from "simple-statistics";
+import type { LostMotion } from "../corrected.ts";
 import type { Station } from "../stations.ts";
 import type { ProfileData } from "./draws.ts";
 import { erfc } from "./evidence.ts";
@@ -27,12 +29,21 @@ const REACH = 4.5;
 
 export function roundedLikelihood(data: ProfileData, grid: readonly Scatter[]): RoundedLikelihood {
   const tables: Table[][] = data.stations.map(() => []);
+  const kernels = new Map<number, Kernel>();
+  const kernelFor = (sigma: number): Kernel => {
+    const kernel = kernels.get(sigma) ?? kernelOf(sigma, data.resolution);
+    kernels.set(sigma, kernel);
+    return kernel;
+  };
+  const tableFor = (station: number, scatter: number): Table => {
+    const { sigma } = grid[scatter];
+    const kernel = kernelFor(data.roundings === 1 ? sigma : sigma / Math.SQRT2);
+    const table = tabulate(data.stations[station], grid[scatter], data, kernel);
+    tables[station][scatter] = table;
+    return table;
+  };
   return (station, scatter, backlash) => {
-    let table = tables[station][scatter];
-    if (table === undefined) {
-      table = tabulate(data.stations[station], grid[scatter], data);
-      tables[station][scatter] = table;
-    }
+    const table = tables[station][scatter] ?? tableFor(station, scatter);
     const place = (backlash - table.from) * table.perStep;
     const last = table.logs.length - 1;
     if (place <= 0 || place >= last) {
@@ -44,7 +55,37 @@ export function roundedLikelihood(data: ProfileData, grid: readonly Scatter[]): 
   };
 }
 
-function tabulate(station: Station, { sigma, tau }: Scatter, { resolution, roundings }: ProfileData): Table {
+/** Logarithm of the chance that a value scattered about a place is rounded to a reading so far from the place. */
+type Kernel = (distance: number) => number;
+
+/** Standard deviations beyond the graduation up to which the chance is tabulated. */
+const KERNEL_REACH = 8;
+
+function kernelOf(sigma: number, resolution: number): Kernel {
+  const half = resolution / 2;
+  const exact = (distance: number): number => {
+    const near = (distance - half) / sigma;
+    const chance = 0.5 * (erfc(near / Math.SQRT2) - erfc((near + resolution / sigma) / Math.SQRT2));
+    return chance > 1e-300 ? Math.log(chance) : -0.5 * near * near;
+  };
+  const step = Math.min(sigma / 8, half);
+  const logs = Float64Array.from({ length: Math.ceil((half + KERNEL_REACH * sigma) / step) + 2 }, (_, i) =>
+    exact(i * step),
+  );
+  return (distance) => {
+    const place = Math.abs(distance) / step;
+    const before = place | 0;
+    if (place >= logs.length - 1) return exact(Math.abs(distance));
+    return logs[before] + (place - before) * (logs[before + 1] - logs[before]);
+  };
+}
+
+function tabulate(
+  station: Station,
+  { sigma, tau }: Scatter,
+  { resolution, roundings }: ProfileData,
+  kernel: Kernel,
+): Table {
   const { readings } = station;
   const count = readings.length;
   const half = (roundings * resolution) / 2 + REACH * (sigma + tau);
@@ -55,15 +96,8 @@ function tabulate(station: Station, { sigma, tau }: Scatter, { resolution, round
   const from = station.mean - half;
   const logs =
     roundings === 1
-      ? Float64Array.from({ length: steps + 1 }, (_, i) =>
-          logChances(
-            readings.map((reading) => reading.value),
-            from + i * step,
-            sigma,
-            resolution,
-          ),
-        )
-      : ofPairs(station, from, step, steps, sigma, resolution);
+      ? ofSweeps(readings, from, step, steps, kernel)
+      : ofPairs(readings, from, step, steps, sigma, resolution, kernel);
   return {
     from,
     perStep: 1 / step,
@@ -71,6 +105,79 @@ function tabulate(station: Station, { sigma, tau }: Scatter, { resolution, round
     slope: (count * REACH) / sigma,
     curve: count / (2 * sigma * sigma),
   };
+}
+
+function ofSweeps(
+  readings: readonly LostMotion[],
+  from: number,
+  step: number,
+  steps: number,
+  kernel: Kernel,
+): Float64Array {
+  const logs = new Float64Array(steps + 1);
+  for (const { value } of readings) {
+    for (let i = 0; i <= steps; i++) logs[i] += kernel(from + i * step - value);
+  }
+  return logs;
+}
+
+function ofPairs(
+  readings: readonly LostMotion[],
+  from: number,
+  step: number,
+  steps: number,
+  sigma: number,
+  resolution: number,
+  kernel: Kernel,
+): Float64Array {
+  const middle = mean(readings.map((reading) => reading.pair?.advancing ?? 0));
+  const reach = Math.ceil((resolution / 2 + (3 * sigma) / Math.SQRT2) / step);
+  const first = middle - reach * step;
+  const places = 2 * reach + 1;
+  // With the indicator at a place, lost motion f leaves it at place − f when retracting.
+  const firstRetracting = first - (from + steps * step);
+  const ofAdvancing = new Float64Array(places);
+  const ofRetracting = new Float64Array(steps + places);
+  for (const { pair, value } of readings) {
+    const advancing = pair?.advancing ?? 0;
+    const retracting = pair?.retracting ?? -value;
+    for (let p = 0; p < places; p++) ofAdvancing[p] += kernel(first + p * step - advancing);
+    for (let i = 0; i < steps + places; i++) {
+      ofRetracting[i] += kernel(firstRetracting + i * step - retracting);
+    }
+  }
+  return summedOver(ofAdvancing, ofRetracting, steps).map((log) => log + Math.log(step / resolution));
+}
+
+/**
+ * Logarithm, for each lost motion, of the sum over the indicator's places of both readings' chances. Every place
+ * within a graduation is as likely as another.
+ */
+function summedOver(ofAdvancing: Float64Array, ofRetracting: Float64Array, steps: number): Float64Array {
+  const top = (logs: Float64Array): number =>
+    logs.reduce((most, log) => Math.max(most, log), Number.NEGATIVE_INFINITY);
+  const [topAdvancing, topRetracting] = [top(ofAdvancing), top(ofRetracting)];
+  const advancing = ofAdvancing.map((log) => Math.exp(log - topAdvancing));
+  const retracting = ofRetracting.map((log) => Math.exp(log - topRetracting));
+  const summed = new Float64Array(steps + 1);
+  for (let f = 0; f <= steps; f++) {
+    let sum = 0;
+    for (let p = 0; p < advancing.length; p++) sum += advancing[p] * retracting[steps - f + p];
+    summed[f] =
+      sum > 1e-250
+        ? topAdvancing + topRetracting + Math.log(sum)
+        : greatestTerm(ofAdvancing, ofRetracting, steps - f);
+  }
+  return summed;
+}
+
+/** The greatest single term, where the sum is too small for its logarithm. */
+function greatestTerm(ofAdvancing: Float64Array, ofRetracting: Float64Array, offset: number): number {
+  let greatest = Number.NEGATIVE_INFINITY;
+  for (let p = 0; p < ofAdvancing.length; p++) {
+    greatest = Math.max(greatest, ofAdvancing[p] + ofRetracting[offset + p]);
+  }
+  return greatest;
 }
 
 /** The chance averaged over a normal station effect, whose deviation is given in steps of the table. */
@@ -95,52 +202,4 @@ function blurred(logs: Float64Array, deviation: number): Float64Array {
     }
     return sum > 0 ? greatest + Math.log(sum / total) : single;
   });
-}
-
-function ofPairs(
-  { readings }: Station,
-  from: number,
-  step: number,
-  steps: number,
-  sigma: number,
-  resolution: number,
-): Float64Array {
-  const advancing = readings.map((reading) => reading.pair?.advancing ?? 0);
-  const retracting = readings.map((reading) => reading.pair?.retracting ?? -reading.value);
-  const each = sigma / Math.SQRT2;
-  const middle = advancing.reduce((sum, value) => sum + value, 0) / advancing.length;
-  const reach = Math.ceil((resolution / 2 + 3 * each) / step);
-  const places = Array.from({ length: 2 * reach + 1 }, (_, i) => middle + (i - reach) * step);
-  const ofAdvancing = places.map((place) => logChances(advancing, place, each, resolution));
-  // With the indicator at a place, lost motion f leaves it at place − f when retracting.
-  const first = places[0] - (from + steps * step);
-  const ofRetracting = Float64Array.from({ length: steps + places.length }, (_, i) =>
-    logChances(retracting, first + i * step, each, resolution),
-  );
-  // Every place within a graduation is as likely as another, so each counts by the step it stands for.
-  const share = Math.log(step / resolution);
-  return Float64Array.from({ length: steps + 1 }, (_, f) => {
-    let sum = 0;
-    for (let p = 0; p < places.length; p++) sum += Math.exp(ofAdvancing[p] + ofRetracting[steps - f + p]);
-    return share + (sum > 0 ? Math.log(sum) : floorOf(ofAdvancing, ofRetracting, steps - f));
-  });
-}
-
-/** The greatest single term, where the sum is too small for its logarithm. */
-function floorOf(ofAdvancing: readonly number[], ofRetracting: Float64Array, offset: number): number {
-  return Math.max(...ofAdvancing.map((log, p) => log + ofRetracting[offset + p]));
-}
-
-/** Logarithm of the chance that values scattered about a place are rounded to the given readings. */
-function logChances(rounded: readonly number[], place: number, sigma: number, resolution: number): number {
-  let sum = 0;
-  for (const value of rounded) sum += logChance((value - place) / sigma, resolution / (2 * sigma));
-  return sum;
-}
-
-/** Logarithm of the normal chance of the stretch from z − h to z + h. */
-function logChance(z: number, h: number): number {
-  const near = Math.abs(z) - h;
-  const chance = 0.5 * (erfc(near / Math.SQRT2) - erfc((near + 2 * h) / Math.SQRT2));
-  return chance > 1e-300 ? Math.log(chance) : -0.5 * near * near;
 }

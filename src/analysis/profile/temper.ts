@@ -129,7 +129,7 @@ function proposed(
   normal: () => number,
 ): Float64Array | undefined {
   if (random() < 0.2) {
-    const next = Float64Array.from(u);
+    const next = u.slice();
     next[Math.floor(random() * next.length)] = random();
     return next;
   }
@@ -155,7 +155,7 @@ export function along(
 ): { readonly size: number; readonly values: Float64Array | undefined } {
   const usual = 2.38 / Math.sqrt(2 * (u.length + others));
   const size = random() < 0.1 ? 1 : usual * Math.exp(0.7 * normal() - 0.5);
-  const values = Float64Array.from(u);
+  const values = u.slice();
   for (let i = 0; i < values.length; i++) {
     values[i] += size * (a[i] - b[i]) + 0.002 * normal();
     if (values[i] < 0 || values[i] >= 1) return { size, values: undefined };
