@@ -1,0 +1,74 @@
+import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
+import { isPair, isPositioning, type Reading, type Survey } from "../../inspection/schema.ts";
+import type { Units } from "../../inspection/units.ts";
+import { type Counts, readFigure } from "./figure.ts";
+
+export type ColumnName =
+  | "position"
+  | "backlash"
+  | "advancing"
+  | "retracting"
+  | "target"
+  | "direction"
+  | "reading"
+  | "run";
+
+export interface Column {
+  readonly name: ColumnName;
+  readonly label: string;
+  readonly counts: Counts;
+  readonly read: (text: string) => Outcome<number | string>;
+}
+
+/** The ways in which a reading may be written down. */
+export type Shape = "backlash" | "pair" | "positioning";
+
+export const SHAPE_COLUMNS: Readonly<Record<Shape, readonly ColumnName[]>> = {
+  backlash: ["position", "backlash"],
+  pair: ["position", "advancing", "retracting"],
+  positioning: ["target", "direction", "reading", "run"],
+};
+
+export function shapeOf(reading: Reading): Shape {
+  if (isPair(reading)) return "pair";
+  return isPositioning(reading) ? "positioning" : "backlash";
+}
+
+/** The shapes that a survey's readings have; for a survey without any, the one its method asks for. */
+export function shapesOf({ method, readings }: Survey): readonly Shape[] {
+  const present = new Set(readings.map(shapeOf));
+  if (present.size > 0) return [...present];
+  if (method === "positioning") return ["positioning"];
+  return method === "push-pull" ? ["backlash"] : ["pair"];
+}
+
+/** The columns to type a survey's readings in, with lengths in the slide's units. */
+export function columnsOf(survey: Survey, units: Units): readonly Column[] {
+  const names = new Set(shapesOf(survey).flatMap((shape) => SHAPE_COLUMNS[shape]));
+  const read = survey.method === "dial-pair" ? "divisions" : units;
+  const column = (name: ColumnName, counts: Counts): Column => ({
+    name,
+    label: `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
+    counts,
+    read: (text) => readFigure(text, counts),
+  });
+  const columns: Readonly<Record<ColumnName, Column>> = {
+    position: column("position", units),
+    backlash: column("backlash", units),
+    advancing: column("advancing", read),
+    retracting: column("retracting", read),
+    target: column("target", units),
+    direction: { ...column("direction", "plain"), read: readDirection },
+    reading: column("reading", units),
+    run: column("run", "plain"),
+  };
+  return [...names].map((name) => columns[name]);
+}
+
+/** `a`, `adv`, `advancing` or `+`, and `r`, `ret`, `retracting` or `-`. */
+function readDirection(text: string): Outcome<string> {
+  const typed = text.trim().toLowerCase();
+  if (typed === "+" || "advancing".startsWith(typed)) return succeeded("advancing");
+  if (typed === "-" || typed === "−" || "retracting".startsWith(typed)) return succeeded("retracting");
+  return failed("", `is “${text}”, which is no direction`, "Type a for advancing or r for retracting.");
+}

@@ -1,0 +1,158 @@
+import type { Reading, Survey } from "../../inspection/schema.ts";
+import type { Units } from "../../inspection/units.ts";
+import type { Draft, UnreadRow, Work } from "../../records/record.ts";
+import {
+  type Column,
+  type ColumnName,
+  columnsOf,
+  SHAPE_COLUMNS,
+  type Shape,
+  shapeOf,
+  shapesOf,
+} from "./columns.ts";
+
+/** A row of the table of readings, as it is typed. */
+export interface Row {
+  /** Tells the row from every other while the table is on the page. */
+  readonly key: number;
+  readonly cells: Readonly<Partial<Record<ColumnName, string>>>;
+  /** What the reading carries beside its figures: why it is struck, its note, keys this program does not know. */
+  readonly marks: Readonly<Record<string, unknown>>;
+}
+
+export interface CellProblem {
+  readonly column: ColumnName;
+  readonly kind: "missing" | "unreadable";
+  readonly what: string;
+}
+
+export type RowReading =
+  | { readonly state: "blank" }
+  | { readonly state: "read"; readonly reading: Reading }
+  | { readonly state: "unread"; readonly problems: readonly CellProblem[] };
+
+let lastKey = 0;
+
+export function blankRow(): Row {
+  lastKey += 1;
+  return { key: lastKey, cells: {}, marks: {} };
+}
+
+/** Why a row is struck, or null. */
+export function struckBecause(row: Row): string | null {
+  const { excluded } = row.marks;
+  return typeof excluded === "string" ? excluded : null;
+}
+
+/** What a row says as a reading of its survey, or which cells stand in the way. */
+export function readRow(row: Row, survey: Survey, units: Units): RowReading {
+  const isTyped = (name: ColumnName): boolean => (row.cells[name] ?? "").trim() !== "";
+  const columns = columnsOf(survey, units);
+  if (!columns.some(({ name }) => isTyped(name))) {
+    return Object.keys(row.marks).length === 0
+      ? { state: "blank" }
+      : { state: "unread", problems: missing(columns) };
+  }
+  const shape = shapeOfRow(isTyped, survey);
+  const values: Partial<Record<ColumnName, number | string>> = {};
+  const problems: CellProblem[] = [];
+  for (const column of columns.filter(({ name }) => SHAPE_COLUMNS[shape].includes(name))) {
+    if (!isTyped(column.name)) {
+      problems.push(...missing([column]));
+      continue;
+    }
+    const read = column.read(row.cells[column.name] ?? "");
+    if (read.ok) values[column.name] = read.value;
+    else
+      problems.push({
+        column: column.name,
+        kind: "unreadable",
+        what: `${column.label} ${read.problem.what}. ${read.problem.cure}`,
+      });
+  }
+  if (shape === "pair" && survey.method === "dial-pair" && survey.dial === undefined) {
+    problems.push({ column: "advancing", kind: "missing", what: "Needs the travel per division, above." });
+  }
+  return problems.length > 0
+    ? { state: "unread", problems }
+    : { state: "read", reading: { ...values, ...row.marks } as Reading };
+}
+
+/** The shape that the typed cells of a row belong to; where they do not tell, the first of the survey. */
+function shapeOfRow(isTyped: (name: ColumnName) => boolean, survey: Survey): Shape {
+  const shapes = shapesOf(survey);
+  const own = (shape: Shape) => SHAPE_COLUMNS[shape].filter((name) => name !== "position");
+  return shapes.find((shape) => own(shape).some(isTyped)) ?? shapes[0] ?? "backlash";
+}
+
+function missing(columns: readonly Column[]): readonly CellProblem[] {
+  return columns.map(({ name, label }) => ({
+    column: name,
+    kind: "missing",
+    what: `${label} is missing.`,
+  }));
+}
+
+/** The rows of a survey as they are shown: its readings, with the rows that cannot be read yet in their places. */
+export function rowsOf(draft: Draft, survey: Survey): readonly Row[] {
+  const rows = [...rowsFrom(survey.readings)];
+  const unread = draft.rows.filter((row) => row.survey === survey.id).sort((a, b) => a.row - b.row);
+  for (const { row, cells, marks } of unread) rows.splice(row, 0, { ...blankRow(), cells, marks });
+  return rows;
+}
+
+/** Readings as rows. A column shows as many decimals as its longest figure, so that 0.2 stands as 0.20 among them. */
+export function rowsFrom(readings: readonly Reading[]): readonly Row[] {
+  const decimals = new Map<ColumnName, number>();
+  for (const reading of readings) {
+    for (const name of SHAPE_COLUMNS[shapeOf(reading)]) {
+      decimals.set(name, Math.max(decimals.get(name) ?? 0, decimalsIn(reading[name])));
+    }
+  }
+  return readings.map((reading) => {
+    const { ...marks }: Record<string, unknown> = reading;
+    const cells: Partial<Record<ColumnName, string>> = {};
+    for (const name of SHAPE_COLUMNS[shapeOf(reading)]) {
+      cells[name] = cellText(name, marks[name], decimals.get(name) ?? 0);
+      delete marks[name];
+    }
+    return { ...blankRow(), cells, marks };
+  });
+}
+
+function cellText(name: ColumnName, value: unknown, decimals: number): string {
+  if (typeof value === "number") return value.toFixed(decimals);
+  return name === "direction" ? String(value).slice(0, 3) : String(value);
+}
+
+function decimalsIn(value: unknown): number {
+  if (typeof value !== "number") return 0;
+  const [mantissa = "", exponent = "0"] = String(value).split("e");
+  return Math.max(0, (mantissa.split(".")[1] ?? "").length - Number(exponent));
+}
+
+/** The work with the rows of one survey as they are now: what can be read becomes readings, the rest is kept. */
+export function withRows(work: Work, surveyId: string, rows: readonly Row[]): Work {
+  if (work.inspection === null) return work;
+  const { slide } = work.inspection;
+  const survey = work.inspection.surveys.find(({ id }) => id === surveyId);
+  if (survey === undefined) return work;
+  const readings: Reading[] = [];
+  const unread: UnreadRow[] = [];
+  for (const row of rows) {
+    const read = readRow(row, survey, slide.units);
+    if (read.state === "read") readings.push(read.reading);
+    if (read.state === "unread") {
+      const { cells, marks } = row;
+      unread.push({ survey: surveyId, row: readings.length + unread.length, cells, marks });
+    }
+  }
+  const surveys = work.inspection.surveys.map((item) =>
+    item.id === surveyId ? { ...item, readings } : item,
+  );
+  const others = work.draft.rows.filter((row) => row.survey !== surveyId);
+  return {
+    inspection: { ...work.inspection, surveys },
+    draft: { ...work.draft, rows: [...others, ...unread] },
+  };
+}

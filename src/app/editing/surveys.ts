@@ -1,0 +1,64 @@
+import type { Reading, Survey } from "../../inspection/schema.ts";
+import type { Work } from "../../records/record.ts";
+
+/** What a first survey is taken to be. */
+export const FIRST_SURVEY = { id: "survey-1", stage: "routine", method: "push-pull" } as const;
+
+/** Today where the reader is, ISO 8601. */
+export function today(): string {
+  const now = new Date();
+  const part = (value: number): string => String(value).padStart(2, "0");
+  return `${now.getFullYear()}-${part(now.getMonth() + 1)}-${part(now.getDate())}`;
+}
+
+/** A survey to follow the given ones: taken today, in the same way as the last. */
+export function nextSurvey(surveys: readonly Survey[], readings: readonly Reading[] = []): Survey {
+  const last = surveys.at(-1);
+  const taken = new Set(surveys.map(({ id }) => id));
+  let number = surveys.length + 1;
+  while (taken.has(`survey-${number}`)) number += 1;
+  return {
+    ...FIRST_SURVEY,
+    ...(last && { stage: last.stage, method: last.method }),
+    ...(last?.indicator && { indicator: last.indicator }),
+    ...(last?.dial && { dial: last.dial }),
+    id: `survey-${number}`,
+    taken: today(),
+    readings,
+  };
+}
+
+export function withSurvey(work: Work, survey: Survey): Work {
+  if (work.inspection === null) return work;
+  return { ...work, inspection: { ...work.inspection, surveys: [...work.inspection.surveys, survey] } };
+}
+
+/** The work without a survey and without what was typed for it. */
+export function withoutSurvey({ inspection, draft }: Work, id: string): Work {
+  return {
+    inspection: inspection && {
+      ...inspection,
+      surveys: inspection.surveys.filter((survey) => survey.id !== id),
+    },
+    draft: {
+      ...draft,
+      fields: draft.fields.filter((field) => field.survey !== id),
+      rows: draft.rows.filter((row) => row.survey !== id),
+    },
+  };
+}
+
+/** The work with a survey that was taken away, back in its place with all that was typed for it. */
+export function withSurveyAgain(work: Work, before: Work, id: string): Work {
+  const at = before.inspection?.surveys.findIndex((survey) => survey.id === id) ?? -1;
+  const survey = before.inspection?.surveys[at];
+  if (survey === undefined || work.inspection === null) return work;
+  return {
+    inspection: { ...work.inspection, surveys: work.inspection.surveys.toSpliced(at, 0, survey) },
+    draft: {
+      ...work.draft,
+      fields: [...work.draft.fields, ...before.draft.fields.filter((field) => field.survey === id)],
+      rows: [...work.draft.rows, ...before.draft.rows.filter((row) => row.survey === id)],
+    },
+  };
+}

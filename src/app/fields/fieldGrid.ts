@@ -1,0 +1,69 @@
+import { css, html, LitElement, nothing } from "lit";
+import { customElement, property } from "lit/decorators.js";
+import { type Settings, settingsOf } from "../../analysis/settings.ts";
+import { lengthsIn } from "../../inspection/lengths.ts";
+import { slideInMillimetres } from "../../inspection/metric.ts";
+import type { Slide, Survey } from "../../inspection/schema.ts";
+import { fromMillimetres, roundTo, type Units } from "../../inspection/units.ts";
+import type { Work } from "../../records/record.ts";
+import type { Desk } from "../editing/desk.ts";
+import type { Field } from "../editing/fieldList.ts";
+import { showField } from "../editing/fields.ts";
+import { controls } from "../style/controls.ts";
+import "./fieldBox.ts";
+
+/** Fields of the slide or of one survey, side by side as far as there is room. */
+@customElement("tightspot-field-grid")
+export class FieldGrid extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(min(100%, 11rem), 1fr));
+        gap: var(--gap);
+        align-items: start;
+      }
+
+      :host > :only-child {
+        grid-column: 1 / -1;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) desk: Desk | null = null;
+  @property({ attribute: false }) work: Work | null = null;
+  @property({ attribute: false }) survey: Survey | null = null;
+  /** The survey that the fields are of; null where they are the slide's. */
+  @property({ attribute: false }) of: string | null = null;
+  @property({ attribute: false }) fields: readonly Field[] = [];
+
+  override render() {
+    const { work, survey } = this;
+    if (work === null || work.inspection === null) return nothing;
+    const { slide } = work.inspection;
+    const { settings } = settingsOf(slideInMillimetres(slide), lengthsIn(slide.units));
+    return this.fields
+      .filter(({ when }) => when === undefined || (survey !== null && when({ slide, survey })))
+      .map((field) => this.#field(field, work, slide, settings));
+  }
+
+  #field(field: Field, work: Work, { units }: Slide, settings: Settings) {
+    const place = { survey: this.of, path: field.path };
+    const { text, problem } = showField(work, place);
+    return html`<tightspot-field
+      .field=${field}
+      .text=${text}
+      .problem=${problem === null ? "" : `${problem.what}${problem.cure === "" ? "" : `. ${problem.cure}`}`}
+      .assumed=${assumedWords(field, settings, units)}
+      .units=${units}
+      @tightspot-typed=${({ detail }: CustomEvent<string>) => this.desk?.enterField(place, detail)}
+    ></tightspot-field>`;
+  }
+}
+
+function assumedWords({ assumed }: Field, settings: Settings, units: Units): string {
+  const value = assumed?.(settings) ?? "";
+  if (typeof value === "string") return value;
+  return `${roundTo(fromMillimetres(value, units), units === "in" ? 4 : 3)} (assumed)`;
+}

@@ -1,0 +1,2 @@
+import "./style/tokens.css";
+import "./shell/app.ts";

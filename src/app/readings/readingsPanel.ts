@@ -1,0 +1,143 @@
+import { css, html, LitElement, nothing } from "lit";
+import { customElement, property } from "lit/decorators.js";
+import type { Inspection, Survey } from "../../inspection/schema.ts";
+import type { Work } from "../../records/record.ts";
+import type { Desk } from "../editing/desk.ts";
+import { DIAL_FIELDS, END_FLOAT_FIELD, type Field, METHOD_FIELD } from "../editing/fieldList.ts";
+import type { Row } from "../editing/rows.ts";
+import "../fields/fieldGrid.ts";
+import { askToOpen } from "../shell/opening.ts";
+import { controls } from "../style/controls.ts";
+import type { ReadingsTable } from "./readingsTable.ts";
+import "./readingsTable.ts";
+import { surveyName } from "./surveyName.ts";
+
+/** The readings of one survey, with what has to be known to read them. */
+@customElement("tightspot-readings")
+export class ReadingsPanel extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      .sheet {
+        display: flex;
+        flex-direction: column;
+        gap: 0.875rem;
+        max-height: inherit;
+        overflow-y: auto;
+        padding: clamp(0.75rem, 2vw, 1.25rem);
+      }
+
+      .top {
+        display: flex;
+        align-items: center;
+        justify-content: space-between;
+        margin-right: -0.75rem;
+      }
+
+      .hint {
+        color: var(--ink-pale);
+        font-size: var(--small);
+      }
+
+      kbd {
+        padding: 0.0625rem 0.375rem;
+        border: 1px solid var(--rule);
+        border-radius: 4px;
+        font: inherit;
+        font-size: var(--smallest);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) desk: Desk | null = null;
+  @property({ attribute: false }) work: Work | null = null;
+  @property({ attribute: false }) survey: Survey | null = null;
+  @property({ attribute: false }) rows: readonly Row[] = [];
+  @property({ attribute: false }) doubtful: ReadonlySet<number> = new Set();
+
+  override render() {
+    const { work, survey } = this;
+    if (work === null || work.inspection === null) return nothing;
+    const { inspection } = work;
+    return html`<section class="sheet" aria-labelledby="readings">
+      <div class="top">
+        <h2 id="readings">Readings</h2>
+        <button type="button" class="quiet" @click=${() => this.desk?.addSurvey()}>New survey</button>
+      </div>
+      ${inspection.surveys.length < 2 ? nothing : this.#surveys(inspection)}
+      ${
+        survey === null
+          ? html`<p>There is no survey yet. Start one with “New survey”.</p>`
+          : this.#readings(work, survey, inspection)
+      }
+    </section>`;
+  }
+
+  focusReading(index: number): void {
+    void this.renderRoot.querySelector<ReadingsTable>("tightspot-readings-table")?.focusReading(index);
+  }
+
+  #surveys({ surveys }: Inspection) {
+    return html`<select aria-label="Survey" @change=${this.#choose}>
+      ${surveys.map(
+        (survey) => html`<option value=${survey.id} ?selected=${survey.id === this.survey?.id}>
+          ${surveyName(survey)}
+        </option>`,
+      )}
+    </select>`;
+  }
+
+  #readings(work: Work, survey: Survey, { slide }: Inspection) {
+    return html`
+      ${this.#fields(work, survey, [METHOD_FIELD])}
+      ${survey.method === "dial-pair" ? this.#fields(work, survey, DIAL_FIELDS) : nothing}
+      <tightspot-readings-table
+        .desk=${this.desk}
+        .survey=${survey}
+        .rows=${this.rows}
+        .units=${slide.units}
+        .doubtful=${this.doubtful}
+      ></tightspot-readings-table>
+      <p class="hint screen-only">
+        <kbd>Enter</kbd> goes on, <kbd>"</kbd> repeats the figure above. Read a station again in a row of its own. A
+        table from a spreadsheet can be pasted into any cell.
+      </p>
+      ${this.#fields(work, survey, [END_FLOAT_FIELD])}
+      <div class="screen-only">
+        <button type="button" @click=${this.#chooseFile}>Readings from a file</button>
+        <input
+          type="file"
+          hidden
+          aria-label="File with readings"
+          accept=".csv,.tsv,.txt,text/csv,text/plain"
+          @change=${this.#chosen}
+        />
+      </div>
+    `;
+  }
+
+  #fields(work: Work, survey: Survey, fields: readonly Field[]) {
+    return html`<tightspot-field-grid
+      .desk=${this.desk}
+      .work=${work}
+      .survey=${survey}
+      .of=${survey.id}
+      .fields=${fields}
+    ></tightspot-field-grid>`;
+  }
+
+  #choose({ target }: Event): void {
+    if (target instanceof HTMLSelectElement) this.desk?.chooseSurvey(target.value);
+  }
+
+  #chooseFile(): void {
+    this.renderRoot.querySelector<HTMLInputElement>("input[type=file]")?.click();
+  }
+
+  #chosen({ target }: Event): void {
+    if (!(target instanceof HTMLInputElement)) return;
+    const [file] = target.files ?? [];
+    if (file !== undefined) askToOpen(this, { file });
+    target.value = "";
+  }
+}

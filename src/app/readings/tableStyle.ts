@@ -1,0 +1,119 @@
+import { css } from "lit";
+
+export const tableStyle = css`
+  table {
+    width: 100%;
+    border-collapse: collapse;
+    table-layout: fixed;
+  }
+
+  thead th {
+    padding: 0.5rem 0.5rem 0.5rem 0;
+    border-bottom: 2px solid var(--ink);
+    background: var(--sheet);
+    color: var(--ink-strong);
+    font-size: var(--small);
+    text-align: right;
+    vertical-align: bottom;
+  }
+
+  @media (min-width: 64rem) {
+    thead th {
+      position: sticky;
+      top: 0;
+      z-index: 1;
+    }
+  }
+
+  thead th:first-child {
+    width: 3rem;
+  }
+
+  .unit {
+    color: var(--ink-pale);
+    font-weight: 400;
+  }
+
+  tbody tr:first-child > * {
+    border-bottom: 1px solid var(--rule);
+  }
+
+  tbody:has(.under) tr:not(:last-child) > * {
+    border-bottom-color: transparent;
+  }
+
+  .under td {
+    border-bottom: 1px solid var(--rule);
+  }
+
+  th[scope="row"],
+  td {
+    padding: 0;
+  }
+
+  .number {
+    display: grid;
+    place-items: center;
+    width: 100%;
+    min-height: var(--target);
+    padding: 0;
+    border: 0;
+    background: transparent;
+    color: var(--ink-pale);
+    font-size: var(--small);
+    font-weight: 500;
+    font-variant-numeric: tabular-nums;
+  }
+
+  .number.doubtful {
+    box-shadow: inset 4px 0 var(--brass);
+    color: var(--brass);
+    font-weight: 750;
+  }
+
+  td input {
+    padding-inline: 0.5rem;
+    border: 0;
+    border-radius: 0;
+    background: transparent;
+    font-size: 1.125rem;
+    text-align: right;
+  }
+
+  td input:focus-visible {
+    background: var(--wash);
+    outline-offset: -3px;
+  }
+
+  td input[aria-invalid="true"] {
+    background: var(--limit-wash);
+    box-shadow: inset 0 -2px var(--limit);
+  }
+
+  .struck input {
+    color: var(--ink-pale);
+    text-decoration: line-through;
+  }
+
+  .under p {
+    padding: 0 0.5rem 0.5rem 3rem;
+    font-size: var(--small);
+  }
+
+  .why {
+    color: var(--ink-pale);
+  }
+
+  @media print {
+    .number {
+      display: grid !important;
+    }
+
+    .number,
+    td input {
+      min-height: 1.75rem;
+      padding: 0 0.5rem;
+      font-size: 0.875rem;
+    }
+  }
+`;

@@ -1,0 +1,23 @@
+import { html } from "lit";
+import { ACTIONS } from "../../../analysis/assessment.ts";
+import { ACTION_WORDS, capitalised, chanceWords } from "../../../report/words.ts";
+import type { PartMaker } from "./part.ts";
+
+/** How sure each way forward is, from least to most work. */
+export const chances: PartMaker = ({ assessment, isReady }) => {
+  const { chances: shares, likeliest } = assessment;
+  if (shares === null || !isReady) return null;
+  return {
+    title: "How sure this is",
+    isOpen: true,
+    content: html`<ul class="chances">
+      ${ACTIONS.map(
+        (action) => html`<li class=${action === likeliest ? "likeliest" : ""}>
+          <span>${capitalised(ACTION_WORDS[action])}</span>
+          <span class="words">${chanceWords(shares[action])}</span>
+          <span class="bar"><i style=${`width:${(shares[action] * 100).toFixed(1)}%`}></i></span>
+        </li>`,
+      )}
+    </ul>`,
+  };
+};

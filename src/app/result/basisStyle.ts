@@ -1,0 +1,160 @@
+import { css } from "lit";
+
+export const basisStyle = css`
+  .sheet {
+    padding-block: 0.25rem;
+  }
+
+  details + details {
+    border-top: 1px solid var(--rule);
+  }
+
+  summary {
+    display: flex;
+    align-items: center;
+    gap: 0.5rem;
+    min-height: 56px;
+    color: var(--ink);
+    list-style: none;
+  }
+
+  summary::-webkit-details-marker {
+    display: none;
+  }
+
+  summary::before {
+    content: "";
+    width: 0.5rem;
+    height: 0.5rem;
+    border: solid currentColor;
+    border-width: 0 2px 2px 0;
+    rotate: -45deg;
+    transition: rotate var(--quick);
+  }
+
+  [open] > summary::before {
+    rotate: 45deg;
+  }
+
+  h2 {
+    font-size: 1.0625rem;
+    font-weight: 650;
+  }
+
+  .content {
+    display: grid;
+    gap: var(--gap);
+    padding: 0.25rem 0 1.25rem 1rem;
+  }
+
+  .lines {
+    display: grid;
+    gap: 0.625rem;
+  }
+
+  .next li {
+    display: grid;
+    gap: 0.125rem;
+    padding-left: 0.75rem;
+    border-left: 3px solid var(--ink);
+  }
+
+  .checks li {
+    padding-left: 0.75rem;
+    border-left: 3px solid var(--rule);
+  }
+
+  .checks .warning {
+    border-color: var(--brass);
+  }
+
+  .checks .stop {
+    border-color: var(--limit);
+  }
+
+  .go {
+    display: flex;
+    flex-wrap: wrap;
+    margin-left: -1rem;
+  }
+
+  .chances {
+    display: grid;
+    gap: 0.625rem;
+  }
+
+  .chances li {
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: space-between;
+    gap: 0.125rem 1rem;
+  }
+
+  .chances .words {
+    color: var(--ink-pale);
+    font-variant-numeric: tabular-nums;
+  }
+
+  .chances .likeliest {
+    font-weight: 650;
+  }
+
+  .bar {
+    flex: 1 0 100%;
+    height: 0.625rem;
+    border-radius: 2px;
+    background: var(--grid);
+  }
+
+  .bar i {
+    display: block;
+    height: 100%;
+    min-width: 2px;
+    border-radius: 2px;
+    background: var(--ink);
+    transition: width var(--quick);
+    print-color-adjust: exact;
+  }
+
+  table {
+    width: 100%;
+    max-width: 30rem;
+    border-collapse: collapse;
+  }
+
+  caption {
+    text-align: left;
+  }
+
+  th,
+  td {
+    padding: 0.375rem 0;
+    border-bottom: 1px solid var(--rule);
+    font-weight: 400;
+    text-align: left;
+  }
+
+  td {
+    text-align: right;
+    white-space: nowrap;
+  }
+
+  .total > * {
+    font-weight: 650;
+  }
+
+  @media print {
+    details::details-content {
+      content-visibility: visible;
+      height: auto;
+    }
+
+    summary::before {
+      display: none;
+    }
+
+    .content {
+      padding-left: 0;
+    }
+  }
+`;

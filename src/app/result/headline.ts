@@ -1,0 +1,15 @@
+import type { Assessment } from "../../analysis/assessment.ts";
+import { LEAST_STATIONS } from "../../analysis/coverage.ts";
+import { verdictTitle } from "../../report/verdictTitle.ts";
+
+/** Whether there are stations enough to speak of a verdict, or there can be none however many there are. */
+export function isReady({ stations, verdict }: Assessment): boolean {
+  return stations.length >= LEAST_STATIONS || verdict === "no-verdict";
+}
+
+/** The verdict in a few words; before there can be one, how far it is. */
+export function headline(assessment: Assessment): string {
+  if (isReady(assessment)) return verdictTitle(assessment);
+  const more = LEAST_STATIONS - assessment.stations.length;
+  return `${more} more ${more === 1 ? "station" : "stations"} to a first verdict`;
+}

@@ -1,0 +1,187 @@
+import { css, html, LitElement, nothing, type PropertyValues } from "lit";
+import { customElement, property } from "lit/decorators.js";
+import type { Assessment, Verdict } from "../../analysis/assessment.ts";
+import { LEAST_STATIONS } from "../../analysis/coverage.ts";
+import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
+import { inOneLine } from "../../inspection/problem.ts";
+import type { Inspection, Survey } from "../../inspection/schema.ts";
+import { type ProfilePicture, profilePicture } from "../../picture/profilePicture.ts";
+import { cautionsOf } from "../../report/cautions.ts";
+import { summaryOf } from "../../report/summary.ts";
+import type { Answer } from "../assess/bridge.ts";
+import { controls } from "../style/controls.ts";
+import { headline, isReady } from "./headline.ts";
+import { keyFigures, keyFiguresStyle } from "./keyFigures.ts";
+import "./profileChart.ts";
+import "./verdictBar.ts";
+import { verdictSign } from "./verdictSign.ts";
+
+/** The verdict in a sentence, with its numbers and the profile; before there can be one, what it still needs. */
+@customElement("tightspot-verdict")
+export class VerdictPanel extends LitElement {
+  static override styles = [
+    controls,
+    keyFiguresStyle,
+    css`
+      .sheet {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: var(--gap-wide);
+        border-top: 6px solid var(--tone);
+      }
+
+      .sheet,
+      .tone-plain {
+        --tone: var(--ink-pale);
+      }
+
+      .tone-good {
+        --tone: var(--good);
+      }
+
+      .tone-nut {
+        --tone: var(--brass);
+      }
+
+      .tone-screw {
+        --tone: var(--limit);
+      }
+
+      .verdict {
+        display: grid;
+        grid-template-columns: auto minmax(0, 1fr);
+        gap: 0.75rem clamp(0.75rem, 2vw, 1.25rem);
+        align-items: center;
+      }
+
+      .verdict svg {
+        width: clamp(44px, 8vw, 64px);
+        height: auto;
+        color: var(--tone);
+      }
+
+      h2 {
+        font-size: var(--title);
+        font-weight: 750;
+        line-height: 1.12;
+        letter-spacing: -0.022em;
+      }
+
+      .summary {
+        grid-column: 1 / -1;
+        max-width: 68ch;
+        font-size: 1.0625rem;
+      }
+
+      .needed {
+        display: grid;
+        gap: 0.5rem;
+        margin-top: 0.75rem;
+        padding-left: 1.25rem;
+        list-style: square;
+      }
+
+      .cautions {
+        display: grid;
+        gap: 0.375rem;
+        padding: 0.75rem 1rem;
+        border-left: 4px solid var(--brass);
+        background: var(--brass-wash);
+        font-size: 0.9375rem;
+      }
+
+      .stale {
+        opacity: 0.6;
+        transition: opacity var(--quick) 400ms;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) inspection: Inspection | null = null;
+  @property({ attribute: false }) survey: Survey | null = null;
+  @property({ attribute: false }) answer: Answer | null = null;
+  @property({ type: Boolean }) busy = false;
+
+  #picture: ProfilePicture | null = null;
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has("answer")) return;
+    const units = this.inspection?.slide.units ?? "mm";
+    this.#picture = this.answer?.ok ? profilePicture(this.answer.value, units) : null;
+  }
+
+  override render() {
+    const { inspection, survey, answer } = this;
+    if (inspection === null || survey === null) return nothing;
+    if (answer === null || !answer.ok) return this.#nothingYet(survey, answer);
+    const assessment = answer.value;
+    const lengths = lengthsIn(inspection.slide.units, assessment.resolution);
+    const isEnough = isReady(assessment);
+    return html`<section
+      class="sheet tone-${isEnough ? TONES[assessment.verdict] : "plain"}"
+      aria-label="Verdict"
+      aria-busy=${this.busy}
+    >
+      <div class=${this.busy ? "stale" : ""}>
+        ${isEnough ? this.#verdict(assessment, lengths) : this.#needed(assessment)}
+        <tightspot-verdict-bar .text=${headline(assessment)}></tightspot-verdict-bar>
+      </div>
+      ${isEnough ? keyFigures(assessment, lengths) : nothing}
+      <tightspot-profile-chart .picture=${this.#picture}></tightspot-profile-chart>
+      ${isEnough ? this.#cautions(assessment) : nothing}
+    </section>`;
+  }
+
+  #nothingYet(survey: Survey, answer: Answer | null) {
+    const hasReadings = survey.readings.some(({ excluded }) => excluded === undefined);
+    if (answer?.ok === false && hasReadings) {
+      return html`<section class="sheet" aria-label="Verdict">
+        <h2>No verdict could be worked out</h2>
+        <p class="wrong">${inOneLine(answer.problem)}</p>
+      </section>`;
+    }
+    return html`<section class="sheet" aria-label="Verdict">
+      <div>
+        <h2>The verdict will stand here</h2>
+        <ul class="needed">
+          <li>Read the backlash at ${LEAST_STATIONS} stations or more, near both ends of the travel and in between.</li>
+          <li>Read some stations twice, and the first one again at the end.</li>
+          <li>Measure the end float of the screw on its own, too: no nut adjustment removes it.</li>
+        </ul>
+      </div>
+    </section>`;
+  }
+
+  #needed(assessment: Assessment) {
+    return html`<h2>${headline(assessment)}</h2>
+      <ul class="needed summary">
+        ${assessment.nextReadings.map(({ why }) => html`<li>${why}</li>`)}
+      </ul>`;
+  }
+
+  #verdict(assessment: Assessment, lengths: Lengths) {
+    return html`<div class="verdict">
+        ${verdictSign(assessment.verdict)}
+        <h2>${headline(assessment)}</h2>
+        <p class="summary">${summaryOf(assessment, lengths)}</p>
+      </div>`;
+  }
+
+  #cautions(assessment: Assessment) {
+    return html`<ul class="cautions" aria-label="Cautions">
+      ${cautionsOf(assessment).map((caution) => html`<li>${caution}</li>`)}
+    </ul>`;
+  }
+}
+
+type Tone = "plain" | "good" | "nut" | "screw";
+
+const TONES: Readonly<Record<Verdict, Tone>> = {
+  "leave-alone": "good",
+  "correct-end-float": "nut",
+  "adjust-nut": "nut",
+  "replace-nuts": "nut",
+  "remake-screw": "screw",
+  "measure-more": "plain",
+  "no-verdict": "screw",
+};

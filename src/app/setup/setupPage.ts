@@ -1,0 +1,185 @@
+import { css, html, LitElement } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import type { Units } from "../../inspection/units.ts";
+import type { Draft, Work } from "../../records/record.ts";
+import { type Field, SETUP_FIELDS } from "../editing/fieldList.ts";
+import { describe, setupText, setupUnits, withSetupText, withUnits } from "../editing/setup.ts";
+import type { FieldBox } from "../fields/fieldBox.ts";
+import "../fields/fieldBox.ts";
+import { controls } from "../style/controls.ts";
+
+declare global {
+  interface HTMLElementEventMap {
+    "tightspot-draft": CustomEvent<Draft>;
+    "tightspot-described": CustomEvent<Work>;
+  }
+}
+
+const LENGTHS: readonly Field[] = [SETUP_FIELDS.from, SETUP_FIELDS.to, SETUP_FIELDS.lead, SETUP_FIELDS.limit];
+
+/** Asks for the few things about a slide that have no default. */
+@customElement("tightspot-setup-page")
+export class SetupPage extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      form {
+        display: grid;
+        gap: var(--gap-wide);
+        max-width: 40rem;
+        margin: clamp(0.5rem, 3vw, 2.5rem) auto 0;
+      }
+
+      h1 {
+        font-size: var(--title);
+      }
+
+      .lead-in {
+        margin-top: 0.5rem;
+        color: var(--ink-pale);
+      }
+
+      fieldset {
+        margin: 0;
+        padding: 0;
+        border: 0;
+      }
+
+      .units {
+        display: grid;
+        grid-template-columns: 1fr 1fr;
+        border: 1.5px solid var(--ink);
+        border-radius: var(--round);
+      }
+
+      legend {
+        margin-bottom: 0.25rem;
+        padding: 0;
+      }
+
+      fieldset label {
+        position: relative;
+        display: grid;
+        place-items: center;
+        min-height: var(--target);
+        font-weight: 600;
+        cursor: pointer;
+      }
+
+      fieldset input {
+        position: absolute;
+        inset: 0;
+        min-height: 0;
+        margin: 0;
+        opacity: 0;
+        cursor: pointer;
+      }
+
+      label:has(:checked) {
+        background: var(--ink);
+        color: var(--on-ink);
+      }
+
+      label:has(:focus-visible) {
+        outline: 3px solid var(--brass);
+        outline-offset: 2px;
+      }
+
+      .lengths {
+        display: grid;
+        grid-template-columns: repeat(2, minmax(0, 1fr));
+        gap: var(--gap);
+      }
+
+      .chief {
+        min-height: 56px;
+        font-size: 1.0625rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) draft: Draft = { fields: [], rows: [] };
+
+  /** What is wrong or missing is shown only once the reader thinks that all is there. */
+  @state() private hasTried = false;
+
+  override async firstUpdated(): Promise<void> {
+    const first = this.renderRoot.querySelector<FieldBox>("tightspot-field");
+    await first?.updateComplete;
+    first?.focus();
+  }
+
+  override render() {
+    const described = describe(this.draft);
+    const problems = described.ok || !this.hasTried ? new Map<string, string>() : described.problems;
+    const waiting = this.draft.waiting?.readings.length ?? 0;
+    return html`
+      <form class="sheet" novalidate @submit=${this.#submit}>
+        <div>
+          <h1>Which slide is it?</h1>
+          <p class="lead-in">
+            ${waiting > 0 ? `${waiting} readings are waiting for this. ` : ""}Everything else has a usual value, which is
+            shown and can be changed later.
+          </p>
+        </div>
+        <fieldset>
+          <legend class="label">Units</legend>
+          <div class="units">${this.#unitChoice("mm", "Millimetres")} ${this.#unitChoice("in", "Inches")}</div>
+        </fieldset>
+        <div class="lengths">
+          ${LENGTHS.map(
+            (field) => html`<tightspot-field
+              .field=${field}
+              .text=${setupText(this.draft, field.path)}
+              .problem=${problems.get(field.path) ?? ""}
+              .units=${setupUnits(this.draft)}
+              @tightspot-typed=${({ detail }: CustomEvent<string>) =>
+                this.#become(withSetupText(this.draft, field.path, detail))}
+              @keydown=${this.#onKey}
+            ></tightspot-field>`,
+          )}
+        </div>
+        <button type="submit" class="chief">${waiting > 0 ? "Take the readings" : "Start reading"}</button>
+      </form>
+    `;
+  }
+
+  #unitChoice(units: Units, label: string) {
+    return html`<label>
+      <input
+        type="radio"
+        name="units"
+        .checked=${setupUnits(this.draft) === units}
+        @change=${() => this.#become(withUnits(this.draft, units))}
+      />
+      ${label}
+    </label>`;
+  }
+
+  #become(draft: Draft): void {
+    this.dispatchEvent(new CustomEvent("tightspot-draft", { detail: draft }));
+  }
+
+  /** Enter goes on to the next field, and from the last one starts. */
+  #onKey(event: KeyboardEvent): void {
+    if (event.key !== "Enter") return;
+    event.preventDefault();
+    const fields = [...this.renderRoot.querySelectorAll<FieldBox>("tightspot-field")];
+    const next = fields[fields.indexOf(event.currentTarget as FieldBox) + 1];
+    if (next) next.focus();
+    else this.renderRoot.querySelector("form")?.requestSubmit();
+  }
+
+  async #submit(event: SubmitEvent): Promise<void> {
+    event.preventDefault();
+    const described = describe(this.draft);
+    if (described.ok) {
+      this.dispatchEvent(new CustomEvent("tightspot-described", { detail: described.work }));
+      return;
+    }
+    this.hasTried = true;
+    await this.updateComplete;
+    const first = LENGTHS.findIndex(({ path }) => described.problems.has(path));
+    this.renderRoot.querySelectorAll<FieldBox>("tightspot-field")[first]?.focus();
+  }
+}

@@ -1,0 +1,19 @@
+/** Where on the page the reader is: the part of the address behind `#`. */
+export type Route =
+  | { readonly at: "start" }
+  | { readonly at: "new" }
+  | { readonly at: "inspection"; readonly id: string; readonly survey?: string };
+
+export function routeOf(hash: string): Route {
+  const [part, id, survey] = hash.replace(/^#\/?/, "").split("/").map(decodeURIComponent);
+  if (part === "new") return { at: "new" };
+  if (part !== "inspection" || id === undefined) return { at: "start" };
+  return { at: "inspection", id, ...(survey !== undefined && { survey }) };
+}
+
+export function hashOf(route: Route): string {
+  if (route.at === "start") return "#/";
+  if (route.at === "new") return "#/new";
+  const survey = route.survey === undefined ? "" : `/${encodeURIComponent(route.survey)}`;
+  return `#/inspection/${encodeURIComponent(route.id)}${survey}`;
+}

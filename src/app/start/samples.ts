@@ -1,0 +1,38 @@
+/** An inspection of the invented workshop, loaded when it is opened. */
+export interface Sample {
+  /** Its file's name without the ending. */
+  readonly name: string;
+  readonly slide: string;
+  readonly shows: string;
+  load(): Promise<File>;
+}
+
+/** From least to most work. */
+const LABELS = [
+  ["leave-alone-drilling-table", "Drilling table", "in order"],
+  [
+    "correct-end-float-surface-grinder-cross-feed",
+    "Surface grinder, cross feed",
+    "play in the thrust bearing",
+  ],
+  ["adjust-nut-lathe-2-cross-slide", "Lathe 2, cross slide", "a worn nut that can be taken up"],
+  ["replace-nuts-mill-table", "Mill, table", "a worn nut that cannot"],
+  ["remake-screw-worn-middle-boring-mill-table", "Boring mill, table", "a screw worn in the middle"],
+  ["remake-screw-worn-at-one-end-shaper-table", "Shaper, table", "a screw worn at one end"],
+  ["before-and-after-mill-saddle", "Mill, saddle", "before and after new nuts"],
+  ["measure-more-lathe-4-cross-slide", "Lathe 4, cross slide", "too few readings to tell"],
+  ["no-verdict-mill-knee", "Mill, knee", "a screw that holds up a load"],
+] as const;
+
+const FILES = import.meta.glob<string>("../../../sample-data/*.json", { query: "?raw", import: "default" });
+
+export const SAMPLES: readonly Sample[] = LABELS.map(([name, slide, shows]) => ({
+  name,
+  slide,
+  shows,
+  load: async () => {
+    const read = FILES[`../../../sample-data/${name}.json`];
+    if (read === undefined) throw new Error(`There is no sample ${name}.`);
+    return new File([await read()], `${name}.json`);
+  },
+}));

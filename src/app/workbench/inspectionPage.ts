@@ -1,0 +1,207 @@
+import { css, html, LitElement, type PropertyValues } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import type { Assessment } from "../../analysis/assessment.ts";
+import type { Survey } from "../../inspection/schema.ts";
+import type { Keeping } from "../../records/keeper.ts";
+import type { Work } from "../../records/record.ts";
+import { type Answer, type Assessor, assessorOf } from "../assess/bridge.ts";
+import type { Desk } from "../editing/desk.ts";
+import type { Row } from "../editing/rows.ts";
+import type { ReadingsPanel } from "../readings/readingsPanel.ts";
+import "../readings/readingsPanel.ts";
+import "../result/basisPanel.ts";
+import { headline } from "../result/headline.ts";
+import "../result/verdictPanel.ts";
+import { notify } from "../shell/notice.ts";
+import { controls } from "../style/controls.ts";
+import "./keepingStatus.ts";
+import { saveFile } from "./saveFile.ts";
+import { SteadyTyping } from "./steadyTyping.ts";
+import "./titleBlock.ts";
+
+/** One inspection: what it is about, its readings, and what they say. */
+@customElement("tightspot-inspection")
+export class InspectionPage extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      .bar {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        justify-content: flex-end;
+        gap: 0 0.25rem;
+        min-height: var(--target);
+        margin: 0.25rem 0 0.5rem;
+      }
+
+      tightspot-keeping {
+        flex: 1 1 7rem;
+      }
+
+      .alarm {
+        flex-basis: 100%;
+        margin-top: 0.5rem;
+      }
+
+      .bar button {
+        padding-inline: clamp(0.5rem, 2vw, 1rem);
+      }
+
+      .parts {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: var(--gap);
+        overflow-anchor: none;
+      }
+
+      @media (min-width: 64rem) {
+        .parts {
+          grid-template: "readings verdict" auto "readings basis" 1fr / minmax(21rem, 27rem) minmax(0, 1fr);
+          gap: 1.5rem;
+        }
+
+        tightspot-readings {
+          position: sticky;
+          top: 1rem;
+          grid-area: readings;
+          align-self: start;
+          max-height: calc(100vh - 2rem);
+        }
+
+        tightspot-verdict {
+          grid-area: verdict;
+        }
+
+        tightspot-basis {
+          grid-area: basis;
+        }
+      }
+
+      @media print {
+        .bar {
+          display: none;
+        }
+
+        tightspot-readings {
+          position: static;
+          max-height: none;
+          overflow: visible;
+        }
+
+        .parts {
+          display: block;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) desk: Desk | null = null;
+  @property({ attribute: false }) work: Work | null = null;
+  @property({ attribute: false }) survey: Survey | null = null;
+  @property({ attribute: false }) rows: readonly Row[] = [];
+  @property({ attribute: false }) keeping: Keeping = { state: "saving" };
+
+  @state() private answer: Answer | null = null;
+  @state() private isBusy = false;
+
+  #assessor: Assessor | null = null;
+  /** What was last asked about, so that typing what changes nothing asks nothing. */
+  #asked = "";
+
+  constructor() {
+    super();
+    const part = (name: string) => () => this.renderRoot.querySelector(name);
+    this.addController(new SteadyTyping(part("tightspot-verdict"), part("tightspot-readings")));
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#assessor?.close();
+    this.#assessor = null;
+    this.#asked = "";
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const before = changed.get("survey");
+    if (before && before.id !== this.survey?.id) this.answer = null;
+    if (changed.has("work") || changed.has("survey")) this.#ask();
+  }
+
+  override render() {
+    const { desk, work, survey, rows, keeping, answer } = this;
+    const inspection = work?.inspection ?? null;
+    const assessment = answer?.ok ? answer.value : null;
+    const title = assessment === null ? "" : headline(assessment);
+    return html`
+      <tightspot-title-block .desk=${desk} .work=${work} .survey=${survey}></tightspot-title-block>
+      <div class="bar">
+        <tightspot-keeping
+          class=${keeping.state === "not kept" ? "alarm" : ""}
+          .keeping=${keeping}
+        ></tightspot-keeping>
+        <button type="button" class="quiet" @click=${this.#saveFile}>Save a file</button>
+        <button type="button" class="quiet" @click=${() => window.print()}>Print</button>
+      </div>
+      <div class="parts" @tightspot-go-to-reading=${this.#goToReading}>
+        <tightspot-verdict
+          .inspection=${inspection}
+          .survey=${survey}
+          .answer=${answer}
+          .busy=${this.isBusy}
+        ></tightspot-verdict>
+        <tightspot-readings
+          .desk=${desk}
+          .work=${work}
+          .survey=${survey}
+          .rows=${rows}
+          .doubtful=${doubtfulReadings(assessment, rows.length)}
+        ></tightspot-readings>
+        <tightspot-basis
+          .slide=${inspection?.slide ?? null}
+          .assessment=${assessment}
+        ></tightspot-basis>
+      </div>
+      <p class="unseen" role="status">${title}</p>
+    `;
+  }
+
+  #ask(): void {
+    const { work, survey } = this;
+    if (work?.inspection == null || survey === null) return;
+    const asked = JSON.stringify([work.inspection.slide, survey]);
+    if (asked === this.#asked) return;
+    this.#asked = asked;
+    this.isBusy = true;
+    this.#assessor ??= assessorOf((answer) => {
+      this.answer = answer;
+      this.isBusy = false;
+    });
+    this.#assessor.ask({ inspection: work.inspection, survey: survey.id });
+  }
+
+  #saveFile(): void {
+    const { work } = this;
+    if (work?.inspection == null) return;
+    saveFile(work.inspection);
+    const left = work.draft.rows.length + work.draft.fields.length;
+    if (left > 0) {
+      notify(this, {
+        tone: "wrong",
+        text: `The file holds all but ${left === 1 ? "one entry" : `${left} entries`} that cannot be read yet, marked in red.`,
+      });
+    }
+  }
+
+  #goToReading({ detail }: HTMLElementEventMap["tightspot-go-to-reading"]): void {
+    this.renderRoot.querySelector<ReadingsPanel>("tightspot-readings")?.focusReading(detail);
+  }
+}
+
+/** The readings that a check singles out; one that names most of them is about the survey as a whole. */
+function doubtfulReadings(assessment: Assessment | null, count: number): ReadonlySet<number> {
+  const findings = assessment?.checks.filter(
+    ({ severity, readings }) => severity !== "note" && readings.length < count / 2,
+  );
+  return new Set(findings?.flatMap(({ readings }) => readings));
+}

@@ -1,0 +1,198 @@
+import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import { inOneLine } from "../../inspection/problem.ts";
+import { readKept, saveKept } from "../../records/kept.ts";
+import type { KeptInspection, Work } from "../../records/record.ts";
+import { type OtherTabs, otherTabs, type Word } from "../../records/tabs.ts";
+import { Desk } from "../editing/desk.ts";
+import { newId } from "../editing/newId.ts";
+import { newDraft } from "../editing/setup.ts";
+import type { Log } from "../opening/readFile.ts";
+import "../setup/setupPage.ts";
+import { notify } from "../shell/notice.ts";
+import { hashOf, type Route, routeOf } from "../shell/route.ts";
+import { controls } from "../style/controls.ts";
+import "./inspectionPage.ts";
+
+/** Opens the inspection that the address names, keeps it as it changes, and shows it or asks what it is about. */
+@customElement("tightspot-workbench")
+export class Workbench extends LitElement {
+  static override styles = controls;
+
+  @property({ attribute: false }) route: Route = { at: "new" };
+  /** What was just opened from a file, and is not kept yet. */
+  @property({ attribute: false }) handed: KeptInspection | null = null;
+  /** A log of readings to take in. */
+  @property({ attribute: false }) log: Log | null = null;
+
+  @state() private desk: Desk | null = null;
+  @state() private problem: string | null = null;
+  /** The log that something has to be asked about. */
+  @state() private asking: Log | null = null;
+
+  /** The log that was begun with last. */
+  #begun: Log | null = null;
+
+  #tabs: OtherTabs | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#tabs = otherTabs((word) => this.#hear(word));
+    window.addEventListener("pagehide", this.#keepNow);
+    document.addEventListener("visibilitychange", this.#keepNow);
+    window.addEventListener("beforeunload", this.#warnOfLoss);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    const tabs = this.#tabs;
+    // What is saved last is told to the other tabs, too.
+    void this.desk?.keepNow().then(() => tabs?.close());
+    window.removeEventListener("pagehide", this.#keepNow);
+    document.removeEventListener("visibilitychange", this.#keepNow);
+    window.removeEventListener("beforeunload", this.#warnOfLoss);
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("route")) void this.#follow();
+    if (this.log !== null && this.desk !== null && this.log !== this.#begun)
+      void this.#takeIn(this.log, this.desk);
+  }
+
+  override render() {
+    const { desk, asking } = this;
+    if (this.problem !== null) {
+      return html`<section class="sheet" role="alert">
+        <h1>This inspection cannot be opened</h1>
+        <p>${this.problem}</p>
+        <p><a href=${hashOf({ at: "start" })}>To the first screen</a></p>
+      </section>`;
+    }
+    if (desk === null) return nothing;
+    return html`
+      ${
+        desk.inspection === null
+          ? html`<tightspot-setup-page
+              .draft=${desk.work.draft}
+              @tightspot-draft=${({ detail }: HTMLElementEventMap["tightspot-draft"]) => desk.draftAs(detail)}
+              @tightspot-described=${({ detail }: HTMLElementEventMap["tightspot-described"]) =>
+                desk.become(detail)}
+            ></tightspot-setup-page>`
+          : html`<tightspot-inspection
+              .desk=${desk}
+              .work=${desk.work}
+              .survey=${desk.survey}
+              .rows=${desk.rows}
+              .keeping=${desk.keeping}
+              @tightspot-retry=${this.#keepNow}
+              @tightspot-copy=${() => this.#openCopy(desk.work)}
+              @tightspot-show-other=${() => this.#openKept(desk.id)}
+              @tightspot-pasted=${({ detail }: HTMLElementEventMap["tightspot-pasted"]) => {
+                this.log = detail;
+              }}
+            ></tightspot-inspection>`
+      }
+      ${
+        asking === null
+          ? nothing
+          : html`<tightspot-log-dialog
+              .log=${asking}
+              .desk=${desk}
+              @tightspot-log-done=${() => {
+                this.asking = null;
+              }}
+            ></tightspot-log-dialog>`
+      }
+    `;
+  }
+
+  protected override updated(): void {
+    const name = this.desk?.inspection?.slide.name ?? "New inspection";
+    document.title = `${name} · Tightspot`;
+  }
+
+  async #follow(): Promise<void> {
+    const { route } = this;
+    if (route.at === "new")
+      this.#open({ id: newId(), revision: 0, savedAt: "", inspection: null, draft: newDraft("mm") });
+    if (route.at !== "inspection") return;
+    if (route.id !== this.desk?.id) await this.#openKept(route.id, route.survey);
+    else if (route.survey !== undefined) this.desk.chooseSurvey(route.survey);
+  }
+
+  /** Opens what is kept; failing that, what was handed over from a file, which is then kept. */
+  async #openKept(id: string, survey?: string): Promise<void> {
+    const { handed } = this;
+    const read = await readKept(id);
+    if (read.ok) this.#open(read.value, survey);
+    else if (handed?.id === id) this.#open(handed, survey).keep();
+    else {
+      this.desk = null;
+      this.problem = inOneLine(read.problem);
+    }
+  }
+
+  /** Takes a log in at once where nothing has to be asked; one that cannot be read changes nothing. */
+  async #takeIn(log: Log, desk: Desk): Promise<void> {
+    this.#begun = log;
+    const [{ readLog }, { asks, takeLog }] = await Promise.all([
+      import("../opening/readLog.ts"),
+      import("../opening/takeLog.ts"),
+      import("../opening/logDialog.ts"),
+    ]);
+    const read = readLog(log, null, desk.inspection?.slide.units ?? null);
+    if (!read.ok) notify(this, { tone: "wrong", text: `${log.name}: ${inOneLine(read.problem)}` });
+    else if (asks(read.value, desk)) this.asking = log;
+    else takeLog(this, log.name, read.value, desk, "add");
+  }
+
+  #openCopy(work: Work): void {
+    const copy = this.#open({ id: newId(), revision: 0, savedAt: "", ...work });
+    copy.keep();
+    history.replaceState(null, "", hashOf({ at: "inspection", id: copy.id }));
+  }
+
+  #open(kept: KeptInspection, survey?: string): Desk {
+    const desk = new Desk(kept, (changed) => this.#save(changed), survey);
+    desk.addEventListener("change", () => {
+      if (desk === this.desk) this.requestUpdate();
+    });
+    this.problem = null;
+    this.desk = desk;
+    return desk;
+  }
+
+  async #save(kept: KeptInspection) {
+    const saving = await saveKept(kept);
+    if (saving.ok) {
+      this.#tabs?.tell({ id: kept.id, revision: saving.kept.revision });
+      // A new inspection gets its address once it is kept, so that it is there when the page is loaded again.
+      if (routeOf(location.hash).at === "new" && this.desk?.id === kept.id) {
+        history.replaceState(null, "", hashOf({ at: "inspection", id: kept.id }));
+      }
+    }
+    return saving;
+  }
+
+  #hear({ id, revision }: Word): void {
+    const { desk } = this;
+    if (desk === null || desk.id !== id || desk.hasUnsaved) return;
+    if (revision !== null) {
+      void this.#openKept(id, desk.survey?.id);
+      return;
+    }
+    notify(this, {
+      tone: "wrong",
+      text: "This inspection was deleted in another tab. It is still shown here.",
+      action: { label: "Keep it", act: () => this.#openCopy(desk.work) },
+    });
+  }
+
+  readonly #keepNow = (): void => {
+    void this.desk?.keepNow();
+  };
+
+  readonly #warnOfLoss = (event: BeforeUnloadEvent): void => {
+    if (this.desk?.keeping.state === "not kept") event.preventDefault();
+  };
+}

@@ -1,0 +1,82 @@
+import { readInspection } from "../inspection/open.ts";
+import { failed, type Outcome, type Problem, succeeded } from "../inspection/problem.ts";
+import { database } from "./database.ts";
+import type { KeptInspection } from "./record.ts";
+import { troubleOf } from "./trouble.ts";
+
+/** How a saving ended. */
+export type Saving =
+  | { readonly ok: true; readonly kept: KeptInspection }
+  | {
+      readonly ok: false;
+      /** `elsewhere`: another tab saved or deleted it since it was read here, and what is kept was left alone. */
+      readonly because: "elsewhere" | "trouble";
+      readonly problem: Problem;
+    };
+
+/**
+ * Reads a kept inspection. One that a newer program kept, or that is damaged, is refused and left alone.
+ */
+export async function readKept(id: string): Promise<Outcome<KeptInspection>> {
+  let found: KeptInspection | undefined;
+  try {
+    found = await (await database()).get("inspections", id);
+  } catch (error) {
+    return { ok: false, problem: troubleOf(error) };
+  }
+  if (found === undefined) {
+    return failed("", "this inspection is not kept in this browser", "Open its file, or choose another.");
+  }
+  if (found.inspection === null) return succeeded(found);
+  const read = readInspection(found.inspection);
+  return read.ok ? succeeded({ ...found, inspection: read.value }) : read;
+}
+
+/**
+ * Saves an inspection onto the revision it was read at, reads it back and compares the two.
+ *
+ * @param kept what to save; its `revision` is the one that it was read or last saved at
+ * @returns the inspection with its new revision, or why it was not saved
+ */
+export async function saveKept(kept: KeptInspection): Promise<Saving> {
+  try {
+    const inspections = await database();
+    const transaction = inspections.transaction("inspections", "readwrite", { durability: "strict" });
+    const there = await transaction.store.get(kept.id);
+    if ((there?.revision ?? 0) !== kept.revision) return savedElsewhere(there);
+    const next = { ...kept, revision: kept.revision + 1, savedAt: new Date().toISOString() };
+    await transaction.store.put(next);
+    await transaction.done;
+    const back = await inspections.get("inspections", kept.id);
+    return agrees(back, next) ? { ok: true, kept: next } : notAsWritten();
+  } catch (error) {
+    return { ok: false, because: "trouble", problem: troubleOf(error) };
+  }
+}
+
+/** Whether what was read back is what was written, or was saved over by another tab since. */
+export function agrees(back: KeptInspection | undefined, written: KeptInspection): boolean {
+  if (back === undefined) return false;
+  return back.revision > written.revision || JSON.stringify(back) === JSON.stringify(written);
+}
+
+function savedElsewhere(there: KeptInspection | undefined): Saving {
+  const what =
+    there === undefined
+      ? "it was deleted in another tab"
+      : "it was changed in another tab after it was read here";
+  const cure = "Nothing was overwritten. Keep what is here as a copy, or show what the other tab saved.";
+  return { ok: false, because: "elsewhere", problem: { where: "", what, cure } };
+}
+
+function notAsWritten(): Saving {
+  return {
+    ok: false,
+    because: "trouble",
+    problem: {
+      where: "",
+      what: "what was read back from this browser is not what was written",
+      cure: "Save the inspection as a file to be safe.",
+    },
+  };
+}

@@ -1,0 +1,39 @@
+import { type Outcome, succeeded } from "../inspection/problem.ts";
+import { database } from "./database.ts";
+import { type KeptInspection, type ListEntry, listEntryOf } from "./record.ts";
+import { troubleOf } from "./trouble.ts";
+
+/** The inspections kept in this browser, the one saved last first. */
+export async function listKept(): Promise<Outcome<readonly ListEntry[]>> {
+  try {
+    const all = await (await database()).getAll("inspections");
+    return succeeded(all.map(listEntryOf).sort((a, b) => b.savedAt.localeCompare(a.savedAt)));
+  } catch (error) {
+    return { ok: false, problem: troubleOf(error) };
+  }
+}
+
+/** Deletes a kept inspection; what was deleted is handed back, so that it can be put back. */
+export async function deleteKept(id: string): Promise<Outcome<KeptInspection | null>> {
+  try {
+    const transaction = (await database()).transaction("inspections", "readwrite");
+    const found = await transaction.store.get(id);
+    await transaction.store.delete(id);
+    await transaction.done;
+    return succeeded(found ?? null);
+  } catch (error) {
+    return { ok: false, problem: troubleOf(error) };
+  }
+}
+
+/** Puts back what was deleted, exactly as it was, unless it is there again. */
+export async function putBack(kept: KeptInspection): Promise<Outcome<null>> {
+  try {
+    const transaction = (await database()).transaction("inspections", "readwrite");
+    if ((await transaction.store.getKey(kept.id)) === undefined) await transaction.store.put(kept);
+    await transaction.done;
+    return succeeded(null);
+  } catch (error) {
+    return { ok: false, problem: troubleOf(error) };
+  }
+}

@@ -1,0 +1,86 @@
+import type { Plain } from "../inspection/parts.ts";
+import type { Inspection, Method, Reading } from "../inspection/schema.ts";
+
+/** A row of readings that cannot be read yet, as it was typed, with its place among all rows of its survey. */
+export interface UnreadRow {
+  readonly survey: string;
+  readonly row: number;
+  /** What was typed, by column: `{ "position": "120", "backlash": "0.2x" }`. */
+  readonly cells: Readonly<Record<string, string>>;
+  /** What the row carries beside its cells: why it is struck, its note, keys this program does not know. */
+  readonly marks: Readonly<Record<string, unknown>>;
+}
+
+/** Readings that came in before the slide was described, with what came with them. */
+export interface WaitingReadings {
+  readonly method: Method;
+  readonly readings: readonly Reading[];
+  /** What the log says of the slide and of the survey, under the names of the schema. */
+  readonly slide: Plain;
+  readonly survey: Plain;
+}
+
+/** A place in the slide's data, or in those of one survey: `{ survey: null, path: "screw.lead" }`. */
+export interface Place {
+  readonly survey: string | null;
+  readonly path: string;
+}
+
+/** What was typed into a field. */
+export interface TypedField extends Place {
+  readonly text: string;
+}
+
+/** Everything that was entered and that the inspection cannot hold yet. */
+export interface Draft {
+  readonly fields: readonly TypedField[];
+  readonly rows: readonly UnreadRow[];
+  readonly waiting?: WaitingReadings;
+}
+
+export const EMPTY_DRAFT: Draft = { fields: [], rows: [] };
+
+/** What someone is working on: the inspection as far as it can be read, and the rest as it was typed. */
+export interface Work {
+  /** Null until travel, lead and limit are known. */
+  readonly inspection: Inspection | null;
+  readonly draft: Draft;
+}
+
+/** An inspection as it is kept in this browser. */
+export interface KeptInspection extends Work {
+  readonly id: string;
+  /** Counts the savings; 0 for one that was never saved. */
+  readonly revision: number;
+  /** When it was last saved, ISO 8601; empty for one that was never saved. */
+  readonly savedAt: string;
+}
+
+/** What a list of kept inspections shows of one. */
+export interface ListEntry {
+  readonly id: string;
+  readonly savedAt: string;
+  /** Null where neither a name was given nor the slide described. */
+  readonly name: string | null;
+  readonly machine: string | null;
+  readonly surveys: number;
+  readonly readings: number;
+}
+
+/** What a list shows of a kept inspection; everything entered counts, whether it can be read or not. */
+export function listEntryOf({ id, savedAt, inspection, draft }: KeptInspection): ListEntry {
+  const surveys = inspection?.surveys ?? [];
+  const read = surveys.reduce((count, survey) => count + survey.readings.length, 0);
+  return {
+    id,
+    savedAt,
+    name: inspection?.slide.name ?? nameTyped(draft),
+    machine: inspection?.slide.machine ?? null,
+    surveys: surveys.length,
+    readings: read + draft.rows.length + (draft.waiting?.readings.length ?? 0),
+  };
+}
+
+function nameTyped(draft: Draft): string | null {
+  return draft.fields.find(({ survey, path }) => survey === null && path === "name")?.text ?? null;
+}

@@ -1,0 +1,98 @@
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { DARK_PALETTE, LIGHT_PALETTE } from "../../src/picture/palette.ts";
+import { type ServedPage, servePage } from "./servedPage.ts";
+import { describeSlide, EVEN, typeReadings } from "./steps.ts";
+
+let served: ServedPage;
+
+beforeAll(async () => {
+  served = await servePage();
+});
+
+afterAll(() => served.close());
+
+const PHONE = { width: 360, height: 740 };
+
+const tooWide = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+test("on a phone nothing is wider than the screen", async () => {
+  const page = await served.open(PHONE);
+  expect(await tooWide(page)).toBe(0);
+  await page.getByRole("link", { name: "New inspection" }).click();
+  await page.getByRole("heading", { name: "Which slide is it?" }).waitFor();
+  expect(await tooWide(page)).toBe(0);
+  await page.getByRole("link", { name: "Tightspot" }).click();
+  for (const sample of [/^Boring mill/, /^Shaper/]) {
+    await page.getByRole("button", { name: sample }).click();
+    await page.getByRole("heading", { name: /with nuts to match/ }).waitFor();
+    await page.getByText("Details", { exact: true }).click();
+    expect(await tooWide(page)).toBe(0);
+    await page.getByRole("link", { name: "Tightspot" }).click();
+  }
+});
+
+test("on a phone the verdict stays in sight while readings are typed", async () => {
+  const page = await served.open(PHONE);
+  await describeSlide(page);
+  await typeReadings(page, EVEN.slice(0, 4));
+  await page.getByRole("button", { name: /^1 more station to a first verdict/ }).click();
+  await page.getByRole("heading", { name: "1 more station to a first verdict" }).waitFor();
+});
+
+test("what can be pressed is at least 44 pixels high", async () => {
+  const page = await served.open(PHONE);
+  await page.getByRole("button", { name: /^Boring mill/ }).click();
+  await page.getByRole("heading", { name: /with nuts to match/ }).waitFor();
+  const heights = await page
+    .locator("button:visible, a:visible, summary:visible, input:visible, select:visible")
+    .evaluateAll((elements) => elements.map((element) => element.getBoundingClientRect().height));
+  expect(heights.length).toBeGreaterThan(50);
+  expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
+});
+
+test("nothing is asked of any other host, from the first screen to the verdict", async () => {
+  const page = await served.open();
+  const hosts = new Set<string>();
+  page.on("request", (request) => {
+    const { protocol, host } = new URL(request.url());
+    if (protocol !== "data:" && protocol !== "blob:") hosts.add(host);
+  });
+  await page.reload();
+  await page.getByRole("button", { name: /^Boring mill/ }).click();
+  await page.getByRole("heading", { name: /with nuts to match/ }).waitFor();
+  await page.locator("canvas").waitFor();
+  expect([...hosts]).toEqual([new URL(served.address).host]);
+});
+
+test.each(["light", "dark"] as const)(
+  "the page has the colours of the pictures when it is %s",
+  async (scheme) => {
+    const palette = scheme === "light" ? LIGHT_PALETTE : DARK_PALETTE;
+    const page = await served.open();
+    await page.emulateMedia({ colorScheme: scheme });
+    const tokens = {
+      "--sheet": palette.paper,
+      "--ink": palette.ink,
+      "--ink-pale": palette.paleInk,
+      "--grid": palette.grid,
+      "--brass": palette.nut,
+      "--steel": palette.screw,
+      "--steel-body": palette.screwBody,
+      "--limit": palette.limit,
+    };
+    const painted = (colours: readonly string[]) =>
+      page.evaluate(
+        (all) =>
+          all.map((colour) => {
+            document.body.style.color = colour;
+            return getComputedStyle(document.body).color;
+          }),
+        colours,
+      );
+    expect(await painted(Object.keys(tokens).map((name) => `var(${name})`))).toEqual(
+      await painted(Object.values(tokens)),
+    );
+  },
+);

@@ -1,0 +1,56 @@
+import { createServer } from "node:http";
+import type { AddressInfo } from "node:net";
+import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
+import sirv from "sirv";
+import { findChromium } from "./findChromium.js";
+
+const ARGUMENTS = [
+  "--headless",
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+/** The built page on a server of its own, and a browser to open it in. */
+export interface ServedPage {
+  readonly address: string;
+  /** A browser profile that was never used, with the page open in it. */
+  open(size?: { readonly width: number; readonly height: number }): Promise<Page>;
+  /** Another tab of the same profile. */
+  openBeside(page: Page): Promise<Page>;
+  close(): Promise<void>;
+}
+
+export async function servePage(): Promise<ServedPage> {
+  const executablePath = findChromium();
+  if (executablePath === null) throw new Error("There is no Chromium: see tests/browser/findChromium.js.");
+  // Looked up at each request, as they may be built anew meanwhile.
+  const files = sirv("dist/page", { dev: true });
+  const server = createServer((request, response) => files(request, response));
+  await new Promise<void>((listening) => server.listen(0, "127.0.0.1", listening));
+  const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
+  const browser = await chromium.launch({ executablePath, args: ARGUMENTS });
+  return {
+    address,
+    open: async (size = { width: 1280, height: 900 }) => openIn(await newProfile(browser, size), address),
+    openBeside: (page) => openIn(page.context(), page.url()),
+    close: async () => {
+      await browser.close();
+      await new Promise((closed) => server.close(closed));
+    },
+  };
+}
+
+function newProfile(browser: Browser, viewport: { width: number; height: number }): Promise<BrowserContext> {
+  return browser.newContext({ viewport, locale: "en-GB" });
+}
+
+async function openIn(context: BrowserContext, address: string): Promise<Page> {
+  const page = await context.newPage();
+  await page.goto(address);
+  return page;
+}

@@ -1,0 +1,72 @@
+import { expect, test } from "vitest";
+import type { Inspection } from "../../src/inspection/schema.ts";
+import { agrees } from "../../src/records/kept.ts";
+import { EMPTY_DRAFT, type KeptInspection, listEntryOf } from "../../src/records/record.ts";
+import { troubleOf } from "../../src/records/trouble.ts";
+
+const inspection: Inspection = {
+  format: "tightspot-inspection",
+  version: 1,
+  slide: {
+    id: "slide",
+    name: "Cross slide",
+    machine: "Lathe 2",
+    units: "mm",
+    travel: { from: 0, to: 160 },
+    screw: { lead: 4 },
+    backlashLimit: 0.15,
+  },
+  surveys: [
+    {
+      id: "survey-1",
+      taken: "2026-03-02",
+      stage: "routine",
+      method: "push-pull",
+      readings: [
+        { position: 0, backlash: 0.21 },
+        { position: 80, backlash: 0.22 },
+      ],
+    },
+  ],
+};
+
+const kept: KeptInspection = {
+  id: "a",
+  revision: 2,
+  savedAt: "2026-03-02T10:00:00Z",
+  inspection,
+  draft: EMPTY_DRAFT,
+};
+
+test("a list counts the readings that cannot be read yet among the others", () => {
+  const unread = { survey: "survey-1", row: 1, cells: { position: "40" }, marks: {} };
+  const entry = listEntryOf({ ...kept, draft: { fields: [], rows: [unread] } });
+  expect(entry).toMatchObject({ name: "Cross slide", machine: "Lathe 2", surveys: 1, readings: 3 });
+});
+
+test("an inspection that is not described yet is listed with the readings that wait for it", () => {
+  const readings = [{ position: 0, backlash: 0.2 }];
+  const waiting = { method: "push-pull", readings, slide: {}, survey: {} } as const;
+  const entry = listEntryOf({ ...kept, inspection: null, draft: { ...EMPTY_DRAFT, waiting } });
+  expect(entry).toMatchObject({ name: null, machine: null, surveys: 0, readings: 1 });
+});
+
+test("what is read back agrees only when it is all that was written", () => {
+  expect(agrees(structuredClone(kept), kept)).toBe(true);
+  expect(agrees(undefined, kept)).toBe(false);
+  expect(agrees({ ...kept, inspection: { ...inspection, surveys: [] } }, kept)).toBe(false);
+});
+
+test("what another tab saved over it since agrees with what was written", () => {
+  expect(agrees({ ...kept, revision: 3, inspection: null }, kept)).toBe(true);
+});
+
+test.each([
+  [new DOMException("full", "QuotaExceededError"), "no room"],
+  [new DOMException("newer", "VersionError"), "newer Tightspot"],
+  [new ReferenceError("indexedDB is not defined"), "indexedDB is not defined"],
+])("trouble with the browser's database is told in words: %s", (error, words) => {
+  const { what, cure } = troubleOf(error);
+  expect(what).toContain(words);
+  expect(cure).toContain("file");
+});
