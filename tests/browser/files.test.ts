@@ -101,7 +101,6 @@ test("every sample opens in one click and is kept", async () => {
     await kept(page);
     await page.getByRole("link", { name: "Tightspot" }).click();
   }
-  expect(await page.getByRole("region", { name: "Kept in this browser" }).getByRole("link").count()).toBe(
-    files.length,
-  );
+  const keptLinks = page.getByRole("region", { name: "Kept in this browser" }).getByRole("link");
+  await expect.poll(() => keptLinks.count()).toBe(files.length);
 });
