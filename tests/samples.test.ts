@@ -19,6 +19,7 @@ const MEANT: readonly (readonly [string, readonly Verdict[]])[] = [
   ["leave-alone-drilling-table.json", ["leave-alone"]],
   ["measure-more-lathe-4-cross-slide.json", ["measure-more"]],
   ["no-verdict-mill-knee.json", ["no-verdict"]],
+  ["positioning-pattern-mill-table.json", ["adjust-nut"]],
   ["remake-screw-worn-at-one-end-shaper-table.csv", ["remake-screw"]],
   ["remake-screw-worn-at-one-end-shaper-table.json", ["remake-screw"]],
   ["remake-screw-worn-middle-boring-mill-table.json", ["remake-screw"]],

@@ -11,6 +11,7 @@ import { chancesOf, type Extremes, endFloatLeft, marginsOf, takenUp } from "./de
 import { endFloatEstimate, endFloatOf } from "./endFloat.ts";
 import { estimateOf } from "./estimate.ts";
 import { nextReadingsOf } from "./nextReadings.ts";
+import { positioningOf } from "./positioning.ts";
 import type { ProfileDraws, ProfileModel } from "./profile/draws.ts";
 import { screwProfile } from "./profile/screw.ts";
 import { seededRandom } from "./random.ts";
@@ -47,7 +48,9 @@ export function assessSurvey(
     return failed(
       `survey "${surveyId}"`,
       "there are no readings to assess",
-      "Add readings; struck ones do not count.",
+      found.method === "positioning"
+        ? "Add readings from both sides at each target, with their run; struck ones do not count."
+        : "Add readings; struck ones do not count.",
     );
   }
   const lengths = lengthsIn(slide.units, corrected.resolution.step);
@@ -86,6 +89,10 @@ export function assessSurvey(
   const tightSpot = least(points);
   const loosestSpot = greatest(points, settings);
   const budget = budgetOf(profile, loosestSpot, stations, corrected, survey);
+  const positioning = positioningOf(survey, corrected.resolution.step, random);
+  if (positioning?.correctedTo20 === false) {
+    assumed.push("Positions were read at 20 °C: the survey's conditions give no temperature and expansion.");
+  }
   const left = Float64Array.from(extremes, (each) => worstLeft(each, settings));
   const worst = estimateOf(profile.draws.map((draw) => draw.loose.backlash)).value;
   return succeeded({
@@ -131,6 +138,7 @@ export function assessSurvey(
     canBeSettled: !ruling.reasons.includes("at-the-limit"),
     checks,
     stations,
+    positioning,
   });
 }
 

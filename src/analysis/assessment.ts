@@ -1,3 +1,4 @@
+import type { Positioning } from "./positioning.ts";
 import type { Settings } from "./settings.ts";
 import type { Station } from "./stations.ts";
 
@@ -109,4 +110,6 @@ export interface Assessment {
   readonly canBeSettled: boolean;
   readonly checks: readonly Finding[];
   readonly stations: readonly Station[];
+  /** What ISO 230-2 makes of a survey's positioning readings; undefined where it has none from both sides. */
+  readonly positioning?: Positioning | undefined;
 }

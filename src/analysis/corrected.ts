@@ -1,12 +1,6 @@
-import {
-  isPair,
-  isPositioning,
-  type PairReading,
-  type PositioningReading,
-  type Reading,
-  type Survey,
-} from "../inspection/schema.ts";
+import { isPair, isPositioning, type PairReading, type Reading, type Survey } from "../inspection/schema.ts";
 import { graduationOf } from "./graduation.ts";
+import { partnersAt, targetsOf } from "./targets.ts";
 
 /** One lost motion, corrected, in millimetres, with the reading or readings it came from (0-based, file order). */
 export interface LostMotion {
@@ -42,10 +36,9 @@ const USUAL_STEP = 0.01;
 export function correct(survey: Survey, lead: number): Corrected {
   const inDivisions = survey.method === "dial-pair";
   const divisions = divisionsOf(survey, lead);
-  const cosine = inDivisions ? 1 : Math.cos(((survey.indicator?.angleToTravel ?? 0) * Math.PI) / 180);
+  const cosine = inDivisions ? 1 : lineCosine(survey);
   const taken: LostMotion[] = [];
   const pairs: (LostMotion & Pair)[] = [];
-  const runs = new Map<string, { up?: number; down?: number; item: PositioningReading; index: number }>();
 
   survey.readings.forEach((item, index) => {
     if (item.excluded !== undefined) return;
@@ -54,23 +47,17 @@ export function correct(survey: Survey, lead: number): Corrected {
         ? acrossZero(item, survey, divisions)
         : scaled(item.advancing, item.retracting, cosine);
       pairs.push({ position: item.position, ...pair, from: [index] });
-    } else if (isPositioning(item)) {
-      const key = `${item.target}|${item.run}`;
-      const run = runs.get(key) ?? { item, index };
-      if (item.direction === "advancing") run.up = item.reading;
-      else run.down = item.reading;
-      runs.set(key, run);
-      if (run.up !== undefined && run.down !== undefined) {
-        pairs.push({
-          position: item.target,
-          ...scaled(run.up, run.down, cosine),
-          from: [run.index, index],
-        });
-      }
-    } else {
+    } else if (!isPositioning(item)) {
       taken.push({ position: item.position, value: item.backlash * cosine, from: [index] });
     }
   });
+  for (const { advancing, retracting } of targetsOf(survey.readings).flatMap(partnersAt)) {
+    pairs.push({
+      position: advancing.item.target,
+      ...scaled(advancing.item.reading, retracting.item.reading, cosine),
+      from: [advancing.index, retracting.index].sort((a, b) => a - b),
+    });
+  }
 
   const sign = positiveSign(pairs);
   const readings = [...taken, ...pairs.map((each) => turned(each, sign))];
@@ -81,6 +68,11 @@ export function correct(survey: Survey, lead: number): Corrected {
     resolution: resolutionOf(survey, cosine),
     roundings: pairs.length > 0 ? 2 : 1,
   };
+}
+
+/** What an indicator's or a scale's reading is multiplied by for standing out of line with the travel. */
+export function lineCosine({ indicator }: Survey): number {
+  return Math.cos(((indicator?.angleToTravel ?? 0) * Math.PI) / 180);
 }
 
 type Pair = Required<Pick<LostMotion, "value" | "pair">>;

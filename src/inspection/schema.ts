@@ -118,6 +118,10 @@ const surveyShape = z.looseObject({
   stage: z.enum(["before-repair", "after-adjusting", "after-repair", "running-in", "routine"]),
   method: z.enum(["push-pull", "indicator-pair", "dial-pair", "positioning"]),
   note: z.optional(text),
+  /**
+   * Whatever is worth noting. For positioning, `temperature` in °C and `expansion`, by which the screw expands more
+   * than the scale that positions were read on, in µm/(m·K), let positions be corrected to 20 °C.
+   */
   conditions: z.optional(z.unknown()),
   hoursOfUse: z.optional(notNegative),
   indicator: z.optional(indicator),

@@ -11,7 +11,9 @@ import type {
   Verdict,
   WornZone,
 } from "../analysis/assessment.ts";
+import type { Positioning } from "../analysis/positioning.ts";
 import { lengthsIn } from "../inspection/lengths.ts";
+import { isPlain } from "../inspection/parts.ts";
 import type { Inspection } from "../inspection/schema.ts";
 import { fromMillimetres, roundTo, type Units } from "../inspection/units.ts";
 import { alternativesOf } from "./alternatives.ts";
@@ -45,6 +47,8 @@ export interface Result {
   readonly nextReadings: readonly NextReading[];
   readonly canBeSettled: boolean;
   readonly checks: readonly Finding[];
+  /** The quantities of ISO 230-2, where the survey holds positioning readings. */
+  readonly positioning: Positioning | null;
 }
 
 /** Finer than any reading, coarse enough to hide the traces of binary fractions. */
@@ -59,7 +63,7 @@ export function resultOf(file: string, assessment: Assessment, inspection: Inspe
   const { units } = inspection.slide;
   const length = (millimetres: number): number => finite(fromMillimetres(millimetres, units));
   const lengthsOf = <Source extends object>(source: Source): Source => mapNumbers(source, length);
-  const { chances, endFloat, afterAdjusting, uncertainty } = assessment;
+  const { chances, endFloat, afterAdjusting, uncertainty, positioning } = assessment;
   return {
     file,
     survey: assessment.survey,
@@ -86,6 +90,8 @@ export function resultOf(file: string, assessment: Assessment, inspection: Inspe
     nextReadings: assessment.nextReadings.map(lengthsOf),
     canBeSettled: assessment.canBeSettled,
     checks: assessment.checks,
+    positioning:
+      positioning === undefined ? null : { ...throughout(positioning, length), runs: positioning.runs },
   };
 }
 
@@ -94,6 +100,17 @@ function mapNumbers<Source extends object>(source: Source, change: (value: numbe
   return Object.fromEntries(
     Object.entries(source).map(([key, value]) => [key, typeof value === "number" ? change(value) : value]),
   ) as Source;
+}
+
+/** The same in every part of it, lists and objects alike. */
+function throughout<Source>(source: Source, change: (value: number) => number): Source {
+  const changed = (value: unknown): unknown => {
+    if (typeof value === "number") return change(value);
+    if (Array.isArray(value)) return value.map(changed);
+    if (!isPlain(value)) return value;
+    return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, changed(part)]));
+  };
+  return changed(source) as Source;
 }
 
 /** JSON has no infinities: a number that is not finite is a fault of the analysis. */

@@ -7,6 +7,7 @@ import { profileText } from "../picture/profileText.ts";
 import { alternativesOf } from "./alternatives.ts";
 import { cautionsOf } from "./cautions.ts";
 import { columns, items, wrapped } from "./plainText.ts";
+import { positioningRows } from "./positioning.ts";
 import { summaryOf } from "./summary.ts";
 import { verdictTitle } from "./verdictTitle.ts";
 import { ACTION_WORDS, capitalised, chanceWords, estimateWords, inAHundred } from "./words.ts";
@@ -27,6 +28,7 @@ export function terminalText(file: string, assessment: Assessment, inspection: I
     profileText(profilePicture(assessment, slide.units), WIDTH),
     numbers(assessment, lengths),
     chances(assessment),
+    positions(assessment, lengths),
     listed("Instead of remaking the screw", alternativesOf(assessment, slide)),
     listed(
       "Checks on the readings",
@@ -79,6 +81,12 @@ function chances({ chances }: Assessment): readonly string[] {
     (action) => [capitalised(ACTION_WORDS[action]), inAHundred(chances[action])] as const,
   );
   return ["Chances", ...columns(rows, WIDTH)];
+}
+
+function positions({ positioning }: Assessment, lengths: Lengths): readonly string[] {
+  if (positioning === undefined) return [];
+  const title = `Positioning, after ISO 230-2${positioning.correctedTo20 ? ", at 20 °C" : ""}`;
+  return [title, ...columns(positioningRows(positioning, lengths), WIDTH)];
 }
 
 function nextReadings({ nextReadings }: Assessment, lengths: Lengths): readonly string[] {

@@ -6,6 +6,44 @@ const chance = z.number().check(z.minimum(0), z.maximum(1));
 const spot = z.strictObject({ position: z.number(), backlash: z.number() });
 const texts = z.array(z.string().check(z.minLength(1)));
 
+/** A quantity of ISO 230-2, null where it takes more runs. */
+const ofRuns = z.nullable(z.number());
+const oneWay = z.strictObject({
+  deviation: z.number(),
+  standardDeviation: ofRuns,
+  repeatability: ofRuns,
+});
+const eachWay = <Value extends z.core.$ZodType>(value: Value) =>
+  z.strictObject({ advancing: value, retracting: value, bidirectional: value });
+const unevenness = z.strictObject({ range: z.number(), byChance: z.number() });
+
+const positioning = z.strictObject({
+  runs: z.number().check(z.int(), z.minimum(1)),
+  correctedTo20: z.boolean(),
+  targets: z.array(
+    z.strictObject({
+      target: z.number(),
+      advancing: oneWay,
+      retracting: oneWay,
+      reversal: z.number(),
+      repeatability: ofRuns,
+    }),
+  ),
+  reversal: z.number(),
+  meanReversal: z.number(),
+  repeatability: eachWay(ofRuns),
+  meanDeviationRange: z.number(),
+  systematicDeviation: eachWay(z.number()),
+  accuracy: eachWay(ofRuns),
+  flanks: z.nullable(
+    z.strictObject({
+      advancing: unevenness,
+      retracting: unevenness,
+      worn: z.enum(["advancing", "retracting", "both", "not proven"]),
+    }),
+  ),
+});
+
 export const resultSchema = z.strictObject({
   file: z.string(),
   survey: z.string(),
@@ -65,4 +103,5 @@ export const resultSchema = z.strictObject({
       readings: z.array(z.number().check(z.int(), z.minimum(0))),
     }),
   ),
+  positioning: z.nullable(positioning),
 });

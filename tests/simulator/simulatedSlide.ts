@@ -16,6 +16,7 @@ export interface Truth {
   readonly tightAt: number;
   readonly verdict: Action;
   readonly repeatability: number;
+  readonly endFloat: number;
   readonly stations: number;
 }
 
@@ -101,6 +102,7 @@ export function simulateSlide(seed: number, fault: Fault = "none"): SimulatedSli
       tightAt: profile.leastAt,
       verdict: decide(found, settings),
       repeatability: survey.repeatability,
+      endFloat,
       stations: survey.stations,
     },
   };

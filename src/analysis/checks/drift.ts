@@ -35,7 +35,8 @@ export const drift: Check = ({ corrected, stations, lengths }) => {
     }
   }
   const first = ordered[0];
-  const last = ordered.at(-1);
+  // The two readings of a positioning pair lie a whole run apart; readings are in order of the first of them.
+  const last = [...ordered].sort((a, b) => Math.max(...a.from) - Math.max(...b.from)).at(-1);
   if (first !== undefined && last !== undefined && Math.abs(first.position - last.position) > 0.001) {
     findings.push({
       check: "first station not read again",

@@ -4,6 +4,7 @@ import { drift } from "./drift.ts";
 import { duplicateRows } from "./duplicateRows.ts";
 import { endFloat } from "./endFloat.ts";
 import { fewGraduations } from "./fewGraduations.ts";
+import { fewRuns } from "./fewRuns.ts";
 import { gap } from "./gap.ts";
 import { growingScatter } from "./growingScatter.ts";
 import { inStepWithLead } from "./inStepWithLead.ts";
@@ -13,6 +14,7 @@ import { noRepeats } from "./noRepeats.ts";
 import { outlyingReading } from "./outlyingReading.ts";
 import { outsideTravel } from "./outsideTravel.ts";
 import { slip } from "./slip.ts";
+import { withoutPartner } from "./withoutPartner.ts";
 
 /** Every check, in the order in which findings are told. A new check is one file and one line here. */
 const CHECKS: readonly Check[] = [
@@ -22,11 +24,13 @@ const CHECKS: readonly Check[] = [
   negativeLostMotion,
   outsideTravel,
   duplicateRows,
+  withoutPartner,
   drift,
   growingScatter,
   endFloat,
   gap,
   noRepeats,
+  fewRuns,
   fewGraduations,
   inStepWithLead,
 ];

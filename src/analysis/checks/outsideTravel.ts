@@ -1,12 +1,12 @@
 import type { Finding } from "../assessment.ts";
-import { SAME_STATION } from "../stations.ts";
+import { SAME_PLACE } from "../samePlace.ts";
 import type { Check } from "./check.ts";
 
 /** Readings at positions that the slide is said not to reach. */
 export const outsideTravel: Check = ({ corrected, settings, lengths }): readonly Finding[] => {
   const { from, to } = settings.travel;
   const outside = corrected.readings.filter(
-    ({ position }) => position < from - SAME_STATION || position > to + SAME_STATION,
+    ({ position }) => position < from - SAME_PLACE || position > to + SAME_PLACE,
   );
   if (outside.length === 0) return [];
   const places = [...new Set(outside.map((reading) => lengths.position(reading.position)))];

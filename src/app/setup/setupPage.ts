@@ -48,6 +48,7 @@ export class SetupPage extends LitElement {
       .units {
         display: grid;
         grid-template-columns: 1fr 1fr;
+        overflow: hidden;
         border: 1.5px solid var(--ink);
         border-radius: var(--round);
       }
@@ -82,7 +83,7 @@ export class SetupPage extends LitElement {
 
       label:has(:focus-visible) {
         outline: 3px solid var(--brass);
-        outline-offset: 2px;
+        outline-offset: -3px;
       }
 
       .lengths {
