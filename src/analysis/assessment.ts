@@ -69,6 +69,7 @@ export type Reason =
   | "coverage"
   | "unread-end"
   | "checks"
+  | "end-float-unmeasured"
   | "chances"
   | "at-the-limit";
 
@@ -89,12 +90,16 @@ export interface Assessment {
   readonly uniform: Estimate;
   readonly takeUp: Estimate;
   readonly uneven: Estimate;
+  /** Greatest lost motion over the working range, end float included. */
+  readonly greatest: Estimate;
   readonly unevenChance: number;
   readonly endFloat: Estimate | null;
   readonly tightSpot: Spot;
   readonly loosestSpot: Spot;
   /** Lost motion that is left where it is greatest when the nut is taken up as far as it goes. */
   readonly afterAdjusting: { readonly worst: Estimate; readonly position: number };
+  /** The same when new nuts are fitted to this screw instead. */
+  readonly afterNewNuts: { readonly worst: Estimate; readonly position: number };
   readonly wornZones: readonly WornZone[];
   /** The graduation that readings were rounded to. */
   readonly resolution: number;

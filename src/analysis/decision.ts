@@ -75,8 +75,16 @@ export function chancesOf(found: readonly Extremes[], settings: Settings): Chanc
   ) as Record<Action, number>;
 }
 
-/** How much taking up the nut removes, in millimetres. A nut that cannot be adjusted is taken as a new one fitted. */
+/** How much new nuts fitted to this screw remove, in millimetres: all but the running clearance. */
+export function removedByNewNuts(tight: number, settings: Settings): number {
+  return Math.max(0, tight - settings.runningClearance);
+}
+
+/**
+ * How much taking up the nut removes, in millimetres: as much as new nuts would, so far as the nut has it left. For a
+ * nut that cannot be adjusted it is what new nuts would remove.
+ */
 export function takenUp(tight: number, settings: Settings): number {
   const left = settings.adjustable ? settings.takeUpLeft : Number.POSITIVE_INFINITY;
-  return Math.max(0, Math.min(tight - settings.runningClearance, left));
+  return Math.min(removedByNewNuts(tight, settings), left);
 }

@@ -2,6 +2,7 @@ import { median } from "simple-statistics";
 import { ACTIONS, type Action, type Chances, type Finding, type Reason, type Verdict } from "./assessment.ts";
 import type { Coverage } from "./coverage.ts";
 import { limitAttainable, type Margins } from "./decision.ts";
+import type { Judgement } from "./judgement.ts";
 import type { Settings } from "./settings.ts";
 
 /** A class is recommended at this chance or more. */
@@ -16,7 +17,7 @@ export interface Ruling {
 
 /** From chances to a verdict, or to the reasons why there is none yet. */
 export function rule(
-  chances: Chances,
+  { chances, endFloat }: Pick<Judgement, "chances" | "endFloat">,
   settings: Settings,
   coverage: Coverage,
   findings: readonly Finding[],
@@ -31,6 +32,7 @@ export function rule(
   const needsEnds = likeliest === "adjust-nut" || likeliest === "replace-nuts";
   if (needsEnds && coverage.unreadEnds.length > 0) reasons.push("unread-end");
   if (findings.some((finding) => finding.severity === "stop")) reasons.push("checks");
+  if (likeliest === "correct-end-float" && !endFloat.measured) reasons.push("end-float-unmeasured");
   if (chances[likeliest] < SURE_ENOUGH) reasons.push(canBeSettled ? "chances" : "at-the-limit");
   return { verdict: reasons.length === 0 ? likeliest : "measure-more", reasons, chances, likeliest };
 }

@@ -7,9 +7,21 @@ import * as z from "zod/mini";
 
 const text = z.string();
 const name = z.string().check(z.minLength(1, "must not be empty"));
-const finite = z.number();
-const positive = z.number().check(z.positive("must be greater than zero"));
-const notNegative = z.number().check(z.nonnegative("must not be negative"));
+/** No slide is a hundred metres long, in millimetres or in inches, and nothing here is as short as a nanometre. */
+const LONGEST = 100_000;
+const SHORTEST = 1e-6;
+const tooLong = `must be between -${LONGEST} and ${LONGEST}`;
+const finite = z.number().check(z.gte(-LONGEST, tooLong), z.lte(LONGEST, tooLong));
+const positive = z
+  .number()
+  .check(
+    z.positive("must be greater than zero"),
+    z.gte(SHORTEST, `must be at least ${SHORTEST}`),
+    z.lte(LONGEST, `must be at most ${LONGEST}`),
+  );
+const notNegative = z
+  .number()
+  .check(z.nonnegative("must not be negative"), z.lte(LONGEST, `must be at most ${LONGEST}`));
 const wholePositive = z.number().check(z.int("must be a whole number"), z.positive("must be at least 1"));
 
 /** A date, or a date with a time: `2026-03-14`, `2026-03-14T09:30:00Z`, `2026-03-14T09:30`. */
@@ -123,7 +135,7 @@ const surveyShape = z.looseObject({
    * than the scale that positions were read on, in µm/(m·K), let positions be corrected to 20 °C.
    */
   conditions: z.optional(z.unknown()),
-  hoursOfUse: z.optional(notNegative),
+  hoursOfUse: z.optional(z.number().check(z.nonnegative("must not be negative"))),
   indicator: z.optional(indicator),
   dial: z.optional(dial),
   endFloat: z.optional(z.array(notNegative)),

@@ -1,3 +1,4 @@
+import { median } from "simple-statistics";
 import type { Lengths } from "../../inspection/lengths.ts";
 import type { Survey } from "../../inspection/schema.ts";
 import type { Finding } from "../assessment.ts";
@@ -15,6 +16,10 @@ export interface Surveyed {
   readonly coverage: Coverage;
   /** One standard deviation of a reading, as the profile's model has it. */
   readonly repeatability: number;
+  /** The median profile at each station. */
+  readonly fitted: readonly number[];
+  /** What stations add that repeats there do not show: the chance that there is such a thing, and its size. */
+  readonly stationEffect: { readonly chance: number; readonly deviation: number };
   readonly lengths: Lengths;
 }
 
@@ -26,20 +31,23 @@ export function nameOf(reading: LostMotion, lengths: Lengths): string {
   return `Reading ${(reading.from[0] ?? 0) + 1} at ${lengths.position(reading.position)}`;
 }
 
+/** The places of some readings, the first few by name. */
+export function placesOf(readings: readonly LostMotion[], lengths: Lengths): string {
+  const places = [...new Set(readings.map((reading) => lengths.position(reading.position)))];
+  return `${places.slice(0, 4).join(", ")}${places.length > 4 ? " …" : ""}`;
+}
+
 /** What the other readings lead one to expect of this one: the other repeats, or else the stations to either side. */
 export function expectedOf(reading: LostMotion, stations: readonly Station[]): number | undefined {
   const index = stations.findIndex((station) => station.readings.includes(reading));
   const others = stations[index].readings.filter((other) => other !== reading);
-  if (others.length > 0) return middle(others.map((other) => other.value));
-  const before = stations[index - 1];
-  const after = stations[index + 1];
-  if (before === undefined || after === undefined) return (before ?? after)?.mean;
-  const share = (reading.position - before.position) / (after.position - before.position);
-  return before.mean + share * (after.mean - before.mean);
+  if (others.length > 0) return median(others.map((other) => other.value));
+  const near = [...stations.slice(Math.max(0, index - 2), index), ...stations.slice(index + 1, index + 3)];
+  return near.length === 0 ? undefined : median(near.map((station) => station.mean));
 }
 
-function middle(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = Math.floor(sorted.length / 2);
-  return sorted.length % 2 === 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
+/** The station with the least lost motion; those below nothing, which are told of by themselves, are passed over. */
+export function leastLostMotion(stations: readonly Station[]): Station | undefined {
+  const [least] = stations.filter(({ mean }) => mean >= 0).sort((a, b) => a.mean - b.mean);
+  return least;
 }

@@ -1,5 +1,5 @@
 import { mean } from "simple-statistics";
-import type { Check } from "./check.ts";
+import { type Check, leastLostMotion } from "./check.ts";
 
 /** End float that was not measured, or that comes out larger than the lost motion it is part of. */
 export const endFloat: Check = ({ survey, stations, corrected, repeatability, lengths }) => {
@@ -15,14 +15,15 @@ export const endFloat: Check = ({ survey, stations, corrected, repeatability, le
       },
     ];
   }
-  const least = stations.reduce((a, b) => (b.mean < a.mean ? b : a));
+  const least = leastLostMotion(stations);
+  if (least === undefined) return [];
   const value = mean([...measured]);
   if (value - least.mean <= 3 * repeatability + corrected.resolution.step) return [];
   return [
     {
       check: "end float larger than lost motion",
       severity: "stop",
-      message: `End float of ${lengths.lostMotion(value)} is more than the whole lost motion of ${lengths.lostMotion(least.mean)} at ${lengths.position(least.position)}, of which it is a part. Measure both again.`,
+      message: `End float of ${lengths.lostMotion(value)} is more than the whole lost motion of ${lengths.lostMotion(least.mean)} at ${lengths.position(least.position)}, of which it is a part. Measure the end float again, and that station.`,
       readings: least.readings.flatMap((reading) => reading.from),
     },
   ];

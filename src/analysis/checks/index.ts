@@ -1,6 +1,7 @@
 import type { Finding } from "../assessment.ts";
 import type { Check, Surveyed } from "./check.ts";
 import { drift } from "./drift.ts";
+import { drivePlay } from "./drivePlay.ts";
 import { duplicateRows } from "./duplicateRows.ts";
 import { endFloat } from "./endFloat.ts";
 import { fewGraduations } from "./fewGraduations.ts";
@@ -9,11 +10,13 @@ import { gap } from "./gap.ts";
 import { growingScatter } from "./growingScatter.ts";
 import { inStepWithLead } from "./inStepWithLead.ts";
 import { limitNotAttainable } from "./limitNotAttainable.ts";
+import { misfit } from "./misfit.ts";
 import { negativeLostMotion } from "./negativeLostMotion.ts";
 import { noRepeats } from "./noRepeats.ts";
 import { outlyingReading } from "./outlyingReading.ts";
 import { outsideTravel } from "./outsideTravel.ts";
 import { slip } from "./slip.ts";
+import { stationEffect } from "./stationEffect.ts";
 import { withoutPartner } from "./withoutPartner.ts";
 
 /** Every check, in the order in which findings are told. A new check is one file and one line here. */
@@ -22,12 +25,15 @@ const CHECKS: readonly Check[] = [
   slip,
   outlyingReading,
   negativeLostMotion,
+  misfit,
   outsideTravel,
   duplicateRows,
   withoutPartner,
   drift,
+  stationEffect,
   growingScatter,
   endFloat,
+  drivePlay,
   gap,
   noRepeats,
   fewRuns,

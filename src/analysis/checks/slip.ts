@@ -1,5 +1,4 @@
-import type { Finding } from "../assessment.ts";
-import { type Check, expectedOf, nameOf } from "./check.ts";
+import { type Check, expectedOf, nameOf, placesOf } from "./check.ts";
 
 const SLIPS = [
   { factor: 10, words: "ten times", cause: "a slipped decimal point" },
@@ -14,18 +13,22 @@ const FAR = 5;
 /** A reading that is ten or 25.4 times too large or too small: a slipped point, or a value in another unit. */
 export const slip: Check = ({ corrected, stations, repeatability, lengths }) => {
   const allowed = FAR * repeatability + 2 * corrected.resolution.step;
-  return corrected.readings.flatMap((reading): readonly Finding[] => {
+  const slipped = corrected.readings.flatMap((reading) => {
     const expected = expectedOf(reading, stations);
     if (expected === undefined || expected <= 0 || Math.abs(reading.value - expected) <= allowed) return [];
     const found = SLIPS.find(({ factor }) => Math.abs(Math.log(reading.value / expected / factor)) < NEAR);
-    if (found === undefined) return [];
-    return [
-      {
-        check: "slip",
-        severity: "stop",
-        message: `${nameOf(reading, lengths)} is ${lengths.lostMotion(reading.value)}, ${found.words} what the readings around it say: ${found.cause}? Look at the sheet, or take it again.`,
-        readings: reading.from,
-      },
-    ];
+    return found === undefined ? [] : [{ reading, ...found }];
   });
+  const [first] = slipped;
+  if (first === undefined) return [];
+  const message =
+    slipped.length === 1
+      ? `${nameOf(first.reading, lengths)} is ${lengths.lostMotion(first.reading.value)}, ${first.words} what the readings around it say: ${first.cause}? Look at the sheet, or take it again.`
+      : `${slipped.length} readings (${placesOf(
+          slipped.map(({ reading }) => reading),
+          lengths,
+        )}) differ from those around them as by ${first.cause}. Look at the sheet, or take them again.`;
+  return [
+    { check: "slip", severity: "stop", message, readings: slipped.flatMap(({ reading }) => reading.from) },
+  ];
 };

@@ -24,6 +24,8 @@ export interface ProfileDraw {
   /** Greatest over the working range. */
   readonly loose: Spot;
   readonly repeatability: number;
+  /** Standard deviation of what stations add that repeats there do not show, such as a wobble once per turn. */
+  readonly stationEffect: number;
 }
 
 /** Joint draws of the whole profile, all of the same weight. */

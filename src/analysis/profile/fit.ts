@@ -55,8 +55,10 @@ export function shapeOf(particle: Pick<Particle, "character" | "u">, fit: Fit): 
 
 /** Logarithm of the posterior, to a constant, with readings rounded as they really are. */
 export function logPosterior({ character, shape, level, depth, scatter }: State, fit: Fit): number {
-  if (level < 0) return Number.NEGATIVE_INFINITY;
-  let sum = fit.grid[scatter].logPrior + (character === EVEN ? 0 : logDepthPrior(depth));
+  const { sigma, logPrior } = fit.grid[scatter];
+  let sum = logPrior + (character === EVEN ? 0 : logDepthPrior(depth));
+  // Lost motion is not below nothing; readings that are must still be fitted, to be told of.
+  if (level < 0) sum -= 0.5 * (level / sigma) ** 2;
   for (let i = 0; i < shape.length; i++) sum += fit.rounded(i, scatter, level + depth * shape[i]);
   return sum;
 }

@@ -61,12 +61,17 @@ function drawOf(state: State, positions: Float64Array, shares: Float64Array, fit
   const backlash = new Float64Array(positions.length);
   if (wear !== undefined) leastEngaged(wear, shares, fit.reach, backlash);
   for (let i = 0; i < backlash.length; i++) backlash[i] = level + depth * backlash[i];
+  const { sigma, tau } = fit.grid[state.scatter];
   const { tight, loose } = extremes(positions, backlash, fit.data.workingRange);
+  const peak = wear === undefined ? loose : loosest(loose, wear, state, fit);
+  // What stations add may be the screw's: a wobble of that deviation has this amplitude, somewhere near each spot.
+  const wobble = Math.SQRT2 * tau;
   return {
     backlash,
-    tight,
-    loose: wear === undefined ? loose : loosest(loose, wear, state, fit),
-    repeatability: fit.grid[state.scatter].sigma,
+    tight: { ...tight, backlash: tight.backlash - wobble },
+    loose: { ...peak, backlash: peak.backlash + wobble },
+    repeatability: sigma,
+    stationEffect: tau,
   };
 }
 

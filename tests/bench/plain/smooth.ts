@@ -176,6 +176,7 @@ function drawsOf(
       backlash,
       ...extremes(positions, backlash, data.workingRange),
       repeatability: cell.sigma,
+      stationEffect: 0,
     };
   });
 }

@@ -1,0 +1,67 @@
+import { describe, expect, it } from "vitest";
+import { negativeLostMotion } from "../../../src/analysis/checks/negativeLostMotion.ts";
+import { surveyOf } from "../examples.ts";
+import { CLEAN, found, surveyed } from "./surveyed.ts";
+
+describe("negative lost motion", () => {
+  it("is warned of, reading by reading, with both rows of a pair of runs", () => {
+    const survey = surveyOf({
+      method: "positioning",
+      indicator: { resolution: 0.01 },
+      readings: [
+        { target: 0, direction: "advancing", reading: 0.2, run: 1 },
+        { target: 0, direction: "retracting", reading: 0, run: 1 },
+        { target: 50, direction: "advancing", reading: 50.2, run: 1 },
+        { target: 50, direction: "retracting", reading: 50, run: 1 },
+        { target: 100, direction: "advancing", reading: 99.96, run: 1 },
+        { target: 100, direction: "retracting", reading: 100, run: 1 },
+      ],
+    });
+    expect(negativeLostMotion(surveyed(survey))).toEqual([
+      {
+        check: "negative lost motion",
+        severity: "warning",
+        message:
+          "Reading 5 at 100 mm comes out as -0.04 mm, below nothing: advancing and retracting were swapped, or an approach was shorter than the lost motion. Take it again.",
+        readings: [4, 5],
+      },
+    ]);
+  });
+
+  it("is told once for several", () => {
+    const findings = found(negativeLostMotion, [
+      [0, -0.1],
+      [50, 0.2],
+      [100, -0.2],
+      [150, 0.2],
+    ]);
+    expect(findings).toEqual([
+      {
+        check: "negative lost motion",
+        severity: "warning",
+        message:
+          "2 readings come out below nothing (0 mm, 100 mm): advancing and retracting were swapped, or an approach was shorter than the lost motion. Take them again.",
+        readings: [0, 2],
+      },
+    ]);
+  });
+
+  it("stops the verdict where most readings have it: the signs are reversed", () => {
+    const [finding] = found(negativeLostMotion, [
+      [0, -0.1],
+      [50, 0.2],
+      [100, -0.2],
+    ]);
+    expect(finding.severity).toBe("stop");
+    expect(finding.message).toContain("the signs look reversed");
+  });
+
+  it("is not what three times the repeatability and half a graduation explain: 0.017 mm", () => {
+    expect(found(negativeLostMotion, [[0, -0.0169]])).toEqual([]);
+    expect(found(negativeLostMotion, [[0, -0.0171]])).toHaveLength(1);
+  });
+
+  it("is none in a clean survey", () => {
+    expect(negativeLostMotion(surveyed(CLEAN))).toEqual([]);
+  });
+});

@@ -1,0 +1,23 @@
+import { expect, it } from "vitest";
+import { estimateOf } from "../../src/analysis/estimate.ts";
+
+// Of 0, 1 … 1000 each quantile is its share of 1000.
+const shuffled = Float64Array.from({ length: 1001 }, (_, i) => (i * 617) % 1001);
+
+it("gives the median and the equal-tailed 95 % interval of draws in any order", () => {
+  expect(estimateOf(shuffled)).toEqual({ value: 500, low: 25, high: 975 });
+});
+
+it("sorts draws as numbers, negative ones too", () => {
+  // A twentieth of the way from the least to the middle, and from the greatest.
+  const { value, low, high } = estimateOf([10, -9, 2]);
+  expect(value).toBe(2);
+  expect(low).toBeCloseTo(-8.45, 12);
+  expect(high).toBeCloseTo(9.6, 12);
+});
+
+it("leaves the draws in their order", () => {
+  const draws = Float64Array.of(3, 1, 2);
+  estimateOf(draws);
+  expect([...draws]).toEqual([3, 1, 2]);
+});

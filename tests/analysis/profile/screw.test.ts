@@ -1,0 +1,139 @@
+import { describe, expect, it } from "vitest";
+import { gridOf, type ProfileData } from "../../../src/analysis/profile/draws.ts";
+import { screwProfile } from "../../../src/analysis/profile/screw.ts";
+import { normals, seededRandom } from "../../../src/analysis/random.ts";
+import { sweeps } from "./data.ts";
+import { momentsIn } from "./quadrature.ts";
+
+/** Readings of a truth with normal scatter, rounded to 0.01 mm, two at each of so many stations over 300 mm. */
+function read(
+  truth: (position: number) => number,
+  stations = 21,
+  part: Partial<ProfileData> = {},
+): ProfileData {
+  const normal = normals(seededRandom(51));
+  const reading = (position: number) => Math.round((truth(position) + 0.003 * normal()) / 0.01) * 0.01;
+  return sweeps(
+    Array.from({ length: stations }, (_, i) => {
+      const position = (300 * i) / (stations - 1);
+      return [position, reading(position), reading(position)] as const;
+    }),
+    part,
+  );
+}
+
+const profileOf = (data: ProfileData) => screwProfile(data, seededRandom(52));
+
+/** Two straight edges of 10 mm, and between them a level stretch that is 0.2 mm deeper. */
+const plateau = (position: number) =>
+  0.1 + 0.2 * Math.max(0, Math.min(1, (position - 90) / 10, (220 - position) / 10));
+
+describe("draws of the profile", () => {
+  const data = read(plateau, 21, { workingRange: { from: 0, to: 160.5 } });
+  const { positions, draws, unevenChance } = profileOf(data);
+  const within = (position: number) => position <= 160.5;
+
+  it("are kept at the grid's positions", () => {
+    expect([...positions]).toEqual([...gridOf(data)]);
+    expect(draws.every(({ backlash }) => backlash.length === positions.length)).toBe(true);
+    expect(draws.length).toBeGreaterThan(200);
+  });
+
+  it("have their tight spot where they are least over the travel, less the wobble that stations may show", () => {
+    for (const { backlash, tight, stationEffect } of draws) {
+      const least = Math.min(...backlash);
+      expect(tight.backlash).toBeCloseTo(least - Math.SQRT2 * stationEffect, 12);
+      expect(backlash[positions.indexOf(tight.position)]).toBe(least);
+    }
+  });
+
+  it("have their loosest spot in the working range, nowhere exceeded there", () => {
+    for (const { backlash, loose } of draws) {
+      const greatest = Math.max(...backlash.filter((_, i) => within(positions[i])));
+      expect(loose.backlash).toBeGreaterThanOrEqual(greatest);
+      expect(loose.backlash).toBeLessThan(greatest + 0.05);
+      expect(within(loose.position)).toBe(true);
+    }
+  });
+
+  it("are uneven in the share that is told as the chance of it", () => {
+    const uneven = draws.filter(({ loose, tight }) => loose.backlash - tight.backlash > 0.001).length;
+    expect(unevenChance).toBe(uneven / draws.length);
+  });
+
+  it("are the same for the same seed", () => {
+    const again = profileOf(data);
+    expect(again.draws.map(({ backlash }) => [...backlash])).toEqual(
+      draws.map(({ backlash }) => [...backlash]),
+    );
+  });
+});
+
+describe("a screw with one level worn stretch", () => {
+  const { positions, draws, unevenChance } = profileOf(read(plateau));
+  const at = (position: number) => {
+    const index = positions.indexOf(position);
+    return momentsIn(draws.map(({ backlash }) => backlash[index]));
+  };
+
+  it("is found, with its depth and its level", () => {
+    expect(unevenChance).toBe(1);
+    for (const [position, truth] of [
+      [30, 0.1],
+      [60, 0.1],
+      [120, 0.3],
+      [150, 0.3],
+      [210, 0.3],
+      [270, 0.1],
+    ]) {
+      const { mean, deviation } = at(position);
+      expect(Math.abs(mean - truth)).toBeLessThan(0.006);
+      expect(deviation).toBeLessThan(0.008);
+    }
+  });
+
+  it("is known less well within its edges than along its level stretches", () => {
+    expect(at(93).deviation).toBeGreaterThan(2 * at(150).deviation);
+  });
+
+  it("is read with a scatter near to the one it was made with", () => {
+    const { mean } = momentsIn(draws.map(({ repeatability }) => repeatability));
+    expect(mean).toBeGreaterThan(0.002);
+    expect(mean).toBeLessThan(0.0045);
+  });
+});
+
+describe("an even screw", () => {
+  it("is not claimed to be uneven, and its level is known better than one reading", () => {
+    const { draws, unevenChance } = profileOf(read(() => 0.187));
+    expect(unevenChance).toBeLessThan(0.5);
+    const { mean, deviation } = momentsIn(draws.map(({ tight }) => tight.backlash));
+    expect(Math.abs(mean - 0.187)).toBeLessThan(3 * deviation + 0.001);
+    expect(deviation).toBeLessThan(0.005);
+  });
+
+  it("has a level anywhere within the graduation that all readings lie on", () => {
+    const equal = sweeps(Array.from({ length: 11 }, (_, i) => [30 * i, 0.2, 0.2] as const));
+    const { draws, unevenChance } = profileOf(equal);
+    expect(unevenChance).toBeLessThan(0.5);
+    const levels = draws.map(({ tight }) => tight.backlash).sort((a, b) => a - b);
+    const quantile = (share: number) => levels[Math.floor(share * levels.length)];
+    // Normal errors would make the mean of 22 readings known to 0.0006 mm.
+    expect(quantile(0.9) - quantile(0.1)).toBeGreaterThan(0.003);
+    expect(quantile(0.025)).toBeGreaterThan(0.19);
+    expect(quantile(0.975)).toBeLessThan(0.21);
+  });
+});
+
+describe("a narrow peak between the positions that are kept", () => {
+  it("counts as the loosest spot", () => {
+    // A sharp peak half a step of the grid off, met by a short nut.
+    const narrow = read((position) => 0.1 + 0.2 * Math.exp(-Math.abs(position - 151.5) / 8), 21, {
+      engagedLength: 4,
+    });
+    const { positions, draws } = profileOf(narrow);
+    const between = draws.filter(({ loose }) => !positions.includes(loose.position));
+    expect(between.length).toBeGreaterThan(0.2 * draws.length);
+    for (const { backlash, loose } of between) expect(loose.backlash).toBeGreaterThan(Math.max(...backlash));
+  });
+});

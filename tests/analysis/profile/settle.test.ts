@@ -1,0 +1,162 @@
+import { describe, expect, it } from "vitest";
+import { CHARACTERS, dimensionsOf } from "../../../src/analysis/profile/characters.ts";
+import { type Fit, fitOf, type State, shapeOf } from "../../../src/analysis/profile/fit.ts";
+import { settle } from "../../../src/analysis/profile/settle.ts";
+import { EVEN } from "../../../src/analysis/profile/temper.ts";
+import { seededRandom } from "../../../src/analysis/random.ts";
+import { evenlySpaced } from "../examples.ts";
+import { sweeps } from "./data.ts";
+import { momentsIn, normalChance, normalDensity, simpson } from "./quadrature.ts";
+
+const GRADUATION = 0.02;
+const SIZE = 1500;
+
+/** The chance that repeats are all rounded to one reading, at a lost motion, with a station effect averaged out. */
+function chanceOf(
+  reading: number,
+  repeats: number,
+  backlash: number,
+  { sigma, tau }: Fit["grid"][number],
+): number {
+  const at = (place: number) => {
+    const near = (reading - GRADUATION / 2 - place) / sigma;
+    const far = (reading + GRADUATION / 2 - place) / sigma;
+    if (near > 8 || far < -8) return 0;
+    return normalChance(Math.max(near, -8), Math.min(far, 8)) ** repeats;
+  };
+  if (tau === 0) return at(backlash);
+  return simpson(-4 * tau, 4 * tau, 24).reduce(
+    (sum, [shift, weight]) => sum + weight * normalDensity(shift, tau ** 2) * at(backlash + shift),
+    0,
+  );
+}
+
+/** Mean and standard deviation of weighted values. */
+function weighted(points: readonly (readonly [value: number, weight: number])[]) {
+  const total = points.reduce((sum, [, weight]) => sum + weight, 0);
+  const mean = points.reduce((sum, [value, weight]) => sum + weight * value, 0) / total;
+  const variance = points.reduce((sum, [value, weight]) => sum + weight * (value - mean) ** 2, 0) / total;
+  return { mean, deviation: Math.sqrt(variance) };
+}
+
+function expectMoments(values: readonly number[], expected: ReturnType<typeof weighted>): void {
+  const { mean, deviation } = momentsIn(values);
+  expect(Math.abs(mean - expected.mean) / expected.deviation).toBeLessThan(0.15);
+  expect(deviation / expected.deviation).toBeGreaterThan(0.88);
+  expect(deviation / expected.deviation).toBeLessThan(1.12);
+}
+
+describe("states of an even profile whose readings all lie on one graduation", () => {
+  const data = sweeps(
+    [0, 60, 120, 180, 240, 300].map((position) => [position, 0.2, 0.2] as const),
+    { resolution: GRADUATION },
+  );
+  const fit = fitOf(data, seededRandom(41));
+  const start = Array.from({ length: SIZE }, (): State => {
+    const shape = new Float64Array(6);
+    return {
+      character: EVEN,
+      u: new Float64Array(0),
+      shape,
+      ...fit.evidence.draw(undefined, fit.random, fit.normal),
+    };
+  });
+  const settled = settle(start, fit);
+  const levels = evenlySpaced(0.17, 0.23, 121);
+  const chances = fit.grid.map((scatter) =>
+    levels.map((level) => Math.exp(scatter.logPrior) * chanceOf(0.2, 2, level, scatter) ** 6),
+  );
+
+  it("settle on the levels that rounding allows", () => {
+    const points = levels.map((level, i): [number, number] => [
+      level,
+      chances.reduce((sum, row) => sum + row[i], 0),
+    ]);
+    expectMoments(
+      settled.map(({ level }) => level),
+      weighted(points),
+    );
+  });
+
+  it("settle on the repeatability and the station effect that rounding allows", () => {
+    const total = chances.map((row) => row.reduce((sum, chance) => sum + chance, 0));
+    for (const of of [
+      (scatter: number) => Math.log(fit.grid[scatter].sigma),
+      (scatter: number) => fit.grid[scatter].tau,
+    ]) {
+      expectMoments(
+        settled.map(({ scatter }) => of(scatter)),
+        weighted(total.map((weight, scatter): [number, number] => [of(scatter), weight])),
+      );
+    }
+  });
+
+  it("stay even, in number, and move apart", () => {
+    expect(settled).toHaveLength(SIZE);
+    expect(settled.every(({ character, depth }) => character === EVEN && depth === 0)).toBe(true);
+    expect(new Set(settled.map(({ level }) => level)).size).toBeGreaterThan(0.9 * SIZE);
+  });
+});
+
+describe("states of a worn end that one graduation more tells of", () => {
+  const WORN_END = CHARACTERS.findIndex(({ name }) => name === "worn end");
+  const data = sweeps(
+    [
+      [0, 0.26, 0.26],
+      [20, 0.26, 0.26],
+      [40, 0.26, 0.26],
+      [240, 0.2, 0.2],
+      [260, 0.2, 0.2],
+      [280, 0.2, 0.2],
+    ],
+    { resolution: GRADUATION, engagedLength: 10 },
+  );
+  const fit = fitOf(data, seededRandom(43));
+  // Reaching about 0.35 of the travel with a short straight edge: all of the wear at the first three stations.
+  const start = Array.from({ length: SIZE }, (): State => {
+    const u = Float64Array.of(0.4 + 0.2 * fit.random(), 0.2 * fit.random(), 5 / 6, 0, 0.2);
+    expect(u).toHaveLength(dimensionsOf(CHARACTERS[WORN_END]));
+    const shape = shapeOf({ character: WORN_END, u }, fit);
+    return { character: WORN_END, u, shape, ...fit.evidence.draw(shape, fit.random, fit.normal) };
+  });
+  const settled = settle(start, fit);
+
+  it("settle on the levels and depths that rounding allows", () => {
+    expect([...start[0].shape]).toEqual([1, 1, 1, 0, 0, 0]);
+    const lows = evenlySpaced(0.17, 0.23, 61);
+    const highs = evenlySpaced(0.23, 0.29, 61);
+    const depthPrior = (depth: number) =>
+      [0.03, 0.1, 0.3].reduce((sum, scale) => sum + (2 * normalDensity(depth, scale ** 2)) / 3, 0);
+    const levels: [number, number][] = [];
+    const depths: [number, number][] = [];
+    for (const scatter of fit.grid) {
+      const ofLow = lows.map((low) => chanceOf(0.2, 2, low, scatter) ** 3);
+      const ofHigh = highs.map((high) => chanceOf(0.26, 2, high, scatter) ** 3);
+      lows.forEach((low, i) => {
+        highs.forEach((high, k) => {
+          const weight = Math.exp(scatter.logPrior) * ofLow[i] * ofHigh[k] * depthPrior(high - low);
+          levels.push([low, weight]);
+          depths.push([high - low, weight]);
+        });
+      });
+    }
+    expectMoments(
+      settled.map(({ level }) => level),
+      weighted(levels),
+    );
+    expectMoments(
+      settled.map(({ depth }) => depth),
+      weighted(depths),
+    );
+  });
+
+  it("move their wear too, and keep its shape at the stations with it", () => {
+    const moved = settled.filter((state) => !start.some(({ u }) => u === state.u));
+    expect(moved.length).toBeGreaterThan(0.3 * SIZE);
+    for (const state of settled) expect(state.shape).toEqual(shapeOf(state, fit));
+  });
+
+  it("have no depth below nothing", () => {
+    expect(settled.every(({ depth }) => depth >= 0)).toBe(true);
+  });
+});
