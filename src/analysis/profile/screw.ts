@@ -64,11 +64,12 @@ function drawOf(state: State, positions: Float64Array, shares: Float64Array, fit
   const { sigma, tau } = fit.grid[state.scatter];
   const { tight, loose } = extremes(positions, backlash, fit.data.workingRange);
   const peak = wear === undefined ? loose : loosest(loose, wear, state, fit);
-  // What stations add may be the screw's: a wobble of that deviation has this amplitude, somewhere near each spot.
+  // What stations add may be the screw's: a wobble of that deviation has this amplitude, and crests near the loosest
+  // spot. At the tight spot it is left out: there it would make every uneven part out to be greater than it is.
   const wobble = Math.SQRT2 * tau;
   return {
     backlash,
-    tight: { ...tight, backlash: tight.backlash - wobble },
+    tight,
     loose: { ...peak, backlash: peak.backlash + wobble },
     repeatability: sigma,
     stationEffect: tau,
