@@ -10,6 +10,7 @@ import { removedByNewNuts, takenUp } from "./decision.ts";
 import { endFloatEstimate } from "./endFloat.ts";
 import { estimateOf } from "./estimate.ts";
 import { type Given, type Judgement, judge, removed, seenOf, worstLeft } from "./judgement.ts";
+import { condensed } from "./log.ts";
 import { nextReadingsOf } from "./nextReadings.ts";
 import { positioningOf } from "./positioning.ts";
 import type { ProfileDraws, ProfileModel } from "./profile/draws.ts";
@@ -64,8 +65,8 @@ function prepare(inspection: Inspection, surveyId: string): Outcome<Prepared> {
   }
   const survey = surveyInMillimetres(found, inspection.slide.units);
   const slide = slideInMillimetres(inspection.slide);
-  const corrected = correct(survey, slide.screw.lead);
-  if (corrected.readings.length === 0) {
+  const asRead = correct(survey, slide.screw.lead);
+  if (asRead.readings.length === 0) {
     return failed(
       `survey "${surveyId}"`,
       "there are no readings to assess",
@@ -74,8 +75,9 @@ function prepare(inspection: Inspection, surveyId: string): Outcome<Prepared> {
         : "Add readings; struck ones do not count.",
     );
   }
-  const lengths = lengthsIn(inspection.slide.units, corrected.resolution.step);
+  const lengths = lengthsIn(inspection.slide.units, asRead.resolution.step);
   const { settings, assumed } = settingsOf(slide, lengths);
+  const corrected = condensed(asRead, settings);
   return succeeded({
     inspection,
     survey,
@@ -84,7 +86,15 @@ function prepare(inspection: Inspection, surveyId: string): Outcome<Prepared> {
     corrected,
     endFloat: survey.endFloat,
     drivePlay: corrected.asPairs ? (survey.drivePlay ?? 0) : 0,
-    assumed: [...assumed, ...assumedOfResolution(corrected, lengths)],
+    assumed: [
+      ...assumed,
+      ...assumedOfResolution(corrected, lengths),
+      ...(corrected === asRead
+        ? []
+        : [
+            `The ${asRead.readings.length} readings of the log count as ${corrected.readings.length}, one for each short stretch: neighbouring readings of a log are not independent.`,
+          ]),
+    ],
   });
 }
 

@@ -8,6 +8,10 @@ const SHORTEST_BLOCK = 5;
 /** The same rows twice, as when a block is pasted a second time: they would count as repeats that they are not. */
 export const duplicateRows: Check = ({ survey }) => {
   const keys = survey.readings.map(keyOf);
+  const first = new Map<string, number>();
+  keys.forEach((key, index) => {
+    if (!first.has(key)) first.set(key, index);
+  });
   const half = keys.length / 2;
   const block =
     Number.isInteger(half) &&
@@ -17,7 +21,7 @@ export const duplicateRows: Check = ({ survey }) => {
   const twins = block
     ? keys.map((_, index) => index).slice(half)
     : keys.flatMap((key, index) =>
-        survey.readings[index].time !== undefined && keys.indexOf(key) < index ? [index] : [],
+        survey.readings[index].time !== undefined && (first.get(key) ?? index) < index ? [index] : [],
       );
   if (twins.length === 0) return [];
   return [
