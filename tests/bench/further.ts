@@ -1,21 +1,8 @@
-import { parseArgs } from "node:util";
 import { assessSurvey } from "../../src/analysis/assess.ts";
 import type { Assessment, Verdict } from "../../src/analysis/assessment.ts";
 import { normals, seededRandom } from "../../src/analysis/random.ts";
 import type { BacklashReading, Inspection } from "../../src/inspection/schema.ts";
 import { type SimulatedSlide, simulateSlide } from "../simulator/simulatedSlide.ts";
-
-/**
- * How many readings a decision takes: the program's own choice of what to read next, against a grid that is made
- * evenly finer. Both start from 7 stations read twice.
- *
- *   npx tsx tests/bench/further.ts [--cases 100] [--seed 1]
- */
-const { values } = parseArgs({
-  options: { cases: { type: "string", default: "100" }, seed: { type: "string", default: "1" } },
-});
-const cases = Number(values.cases);
-const base = Number(values.seed) * 1_000_003;
 
 const FIRST_STATIONS = 7;
 const REPEATS = 2;
@@ -88,26 +75,34 @@ function byGrid(slide: SimulatedSlide, seed: number): Outcome {
   }
 }
 
-const start = FIRST_STATIONS * REPEATS;
-const totals = { choice: { more: 0, wrong: 0, decided: 0 }, grid: { more: 0, wrong: 0, decided: 0 } };
-for (let i = 0; i < cases; i++) {
-  const slide = simulateSlide(base + i * 7919);
-  for (const [name, way] of [
-    ["choice", byChoice],
-    ["grid", byGrid],
-  ] as const) {
-    const { readings, verdict } = way(slide, base + i);
-    totals[name].more += readings;
-    if (decided(verdict)) {
+/**
+ * How many readings a decision takes: the program's own choice of what to read next, against a grid that is made
+ * evenly finer. Both start from 7 stations read twice.
+ */
+export function further(cases: number, base: number): void {
+  const start = FIRST_STATIONS * REPEATS;
+  const totals = {
+    choice: { readings: 0, wrong: 0, decided: 0 },
+    grid: { readings: 0, wrong: 0, decided: 0 },
+  };
+  const ways = { choice: byChoice, grid: byGrid };
+  for (let i = 0; i < cases; i++) {
+    const slide = simulateSlide(base + i * 7919);
+    for (const name of ["choice", "grid"] as const) {
+      const { readings, verdict } = ways[name](slide, base + i);
+      totals[name].readings += readings;
+      if (!decided(verdict)) continue;
       totals[name].decided++;
       if (verdict !== slide.truth.verdict) totals[name].wrong++;
     }
   }
-}
-for (const [name, { more, wrong, decided: count }] of Object.entries(totals)) {
+  for (const [name, { readings, wrong, decided: count }] of Object.entries(totals)) {
+    console.log(
+      `by ${name.padEnd(6)} ${(readings / cases).toFixed(1)} readings a slide, ${start} of them at first; decided ${((100 * count) / cases).toFixed(1)} %, wrong among them ${((100 * wrong) / count).toFixed(1)} %`,
+    );
+  }
+  const more = (name: "choice" | "grid"): number => totals[name].readings - start * cases;
   console.log(
-    `${name.padEnd(8)} readings a slide ${(more / cases).toFixed(1)} (of which ${start} at first), decided ${((100 * count) / cases).toFixed(1)} %, wrong among them ${((100 * wrong) / count).toFixed(1)} %`,
+    `choice / grid: ${(totals.choice.readings / totals.grid.readings).toFixed(2)} of all readings, ${(more("choice") / more("grid")).toFixed(2)} of those after the first`,
   );
 }
-const ratio = totals.choice.more / totals.grid.more;
-console.log(`readings by choice / readings by grid: ${ratio.toFixed(2)}`);

@@ -1,6 +1,6 @@
 import type { Check } from "./check.ts";
 
-const SURE = 0.95;
+const SURE = 0.98;
 
 /** Stations that differ by more than their repeats and the wear of a screw explain: a wobble once per turn, mostly. */
 export const stationEffect: Check = ({

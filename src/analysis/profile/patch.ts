@@ -100,14 +100,12 @@ function worn(patch: Patch, at: number): number {
 
 /** The place between two patches where the one falling meets the other rising, by halving. */
 function valleyBetween(first: Patch, second: Patch, share: number): number {
-  const forward = first.from + first.to <= second.from + second.to;
-  let left = 0.5 * (forward ? first.from + first.to : second.from + second.to);
-  let right = 0.5 * (forward ? second.from + second.to : first.from + first.to);
+  let towardsFirst = 0.5 * (first.from + first.to);
+  let towardsSecond = 0.5 * (second.from + second.to);
   for (let i = 0; i < 14; i++) {
-    const middle = 0.5 * (left + right);
-    const firstIsDeeper = worn(first, middle) > share * worn(second, middle);
-    if (firstIsDeeper === forward) left = middle;
-    else right = middle;
+    const middle = 0.5 * (towardsFirst + towardsSecond);
+    if (worn(first, middle) > share * worn(second, middle)) towardsFirst = middle;
+    else towardsSecond = middle;
   }
-  return 0.5 * (left + right);
+  return 0.5 * (towardsFirst + towardsSecond);
 }

@@ -42,6 +42,10 @@ describe("the positions at which profiles are kept", () => {
   it("hold places within a millionth of the travel once", () => {
     const grid = [...gridOf(sweeps([[10, 0.1]], { workingRange: { from: 10.0002, to: 300 } }))];
     expect(grid.filter((place) => Math.abs(place - 10) < 0.01)).toEqual([10]);
+    const far = { travel: { from: 1000, to: 1300 }, workingRange: { from: 1010.0004, to: 1300 } };
+    expect([...gridOf(sweeps([[1010, 0.1]], far))].filter((place) => Math.abs(place - 1010) < 0.01)).toEqual([
+      1010, 1010.0004,
+    ]);
     const apart = [...gridOf(sweeps([[10, 0.1]], { workingRange: { from: 10.0004, to: 300 } }))];
     expect(apart.filter((place) => Math.abs(place - 10) < 0.01)).toEqual([10, 10.0004]);
   });

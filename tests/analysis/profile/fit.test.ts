@@ -1,5 +1,6 @@
-import { describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import {
+  type Fit,
   fitOf,
   logNormalPosterior,
   logPosterior,
@@ -19,9 +20,7 @@ const DATA = sweeps(
   ],
   { travel: { from: 100, to: 300 }, workingRange: { from: 100, to: 300 }, engagedLength: 20 },
 );
-const FIT = fitOf(DATA, seededRandom(1));
 const SCATTER = 5;
-const { sigma, tau, logPrior } = FIT.grid[SCATTER];
 const VALUES = DATA.stations.map(({ readings }) => readings.map(({ value }) => value));
 
 const worn = (part: Partial<State> = {}): State => ({
@@ -38,11 +37,17 @@ const worn = (part: Partial<State> = {}): State => ({
 const depthPrior = (depth: number) =>
   [0.03, 0.1, 0.3].reduce((sum, scale) => sum + (2 * normalDensity(depth, scale ** 2)) / 3, 0);
 
+let fit: Fit;
+
+beforeAll(() => {
+  fit = fitOf(DATA, seededRandom(1));
+});
+
 describe("what is fitted", () => {
   it("has its stations, and half the nut, as shares of the travel", () => {
-    expect([...FIT.places]).toEqual([0, 0.375, 0.75]);
-    expect(FIT.reach).toBe(0.05);
-    expect(FIT.data).toBe(DATA);
+    expect([...fit.places]).toEqual([0, 0.375, 0.75]);
+    expect(fit.reach).toBe(0.05);
+    expect(fit.data).toBe(DATA);
   });
 
   it("draws normal numbers from its own randomness", () => {
@@ -53,7 +58,7 @@ describe("what is fitted", () => {
 
   it("has the wear that the nut meets at each station", () => {
     // A bump in the middle, 0.187 wide: with the nut 0.125 away from it at worst at 0.375 + 0.05 … 0.375 − 0.05.
-    const shape = shapeOf({ character: 0, u: Float64Array.of(0.5, 0.5, 0.5, 0) }, FIT);
+    const shape = shapeOf({ character: 0, u: Float64Array.of(0.5, 0.5, 0.5, 0) }, fit);
     const half = Math.sqrt(0.05 * 0.7) / 2;
     const bell = (distance: number) => 2 ** -((distance / half) ** 2);
     [0.55, 0.175, 0.3].forEach((distance, i) => {
@@ -62,13 +67,14 @@ describe("what is fitted", () => {
   });
 
   it("has no wear anywhere for an even profile", () => {
-    expect([...shapeOf({ character: EVEN, u: new Float64Array(0) }, FIT)]).toEqual([0, 0, 0]);
+    expect([...shapeOf({ character: EVEN, u: new Float64Array(0) }, fit)]).toEqual([0, 0, 0]);
   });
 });
 
 describe("the posterior with rounding as it is", () => {
   /** Prior of scatter and depth, and normal chances between graduations; the scatter asked for has no station effect. */
-  function expected({ shape, level, depth }: State): number {
+  function expected({ shape, level, depth, scatter }: State): number {
+    const { sigma, logPrior } = fit.grid[scatter];
     const likelihood = VALUES.reduce((sum, values, i) => {
       const backlash = level + depth * shape[i];
       const chances = values.map((value) =>
@@ -80,7 +86,7 @@ describe("the posterior with rounding as it is", () => {
   }
 
   it("is the priors times the chance of the readings", () => {
-    expect(tau).toBe(0);
+    expect(fit.grid[SCATTER].tau).toBe(0);
     const states = [
       worn(),
       worn({ level: 0.207 }),
@@ -88,30 +94,30 @@ describe("the posterior with rounding as it is", () => {
       worn({ shape: Float64Array.of(0.05, 0.55, 1) }),
     ];
     for (const state of states) {
-      expect(Math.abs(logPosterior(state, FIT) - expected(state))).toBeLessThan(0.1);
+      expect(Math.abs(logPosterior(state, fit) - expected(state))).toBeLessThan(0.1);
     }
   });
 
   it("has no prior of the depth for an even profile", () => {
     const even = worn({ character: EVEN });
-    expect(logPosterior(worn(), FIT) - logPosterior(even, FIT)).toBeCloseTo(Math.log(depthPrior(0.1)), 9);
+    expect(logPosterior(worn(), fit) - logPosterior(even, fit)).toBeCloseTo(Math.log(depthPrior(0.1)), 9);
   });
 
   it("makes lost motion below nothing at the tight spot unlikely, and forbids depths below nothing", () => {
-    const { sigma } = FIT.grid[worn({}).scatter];
+    const { sigma } = fit.grid[SCATTER];
     const further =
-      logPosterior(worn({ level: -2 * sigma }), FIT) - logPosterior(worn({ level: -sigma }), FIT);
-    const nearer = logPosterior(worn({ level: sigma }), FIT) - logPosterior(worn({ level: 2 * sigma }), FIT);
+      logPosterior(worn({ level: -2 * sigma }), fit) - logPosterior(worn({ level: -sigma }), fit);
+    const nearer = logPosterior(worn({ level: sigma }), fit) - logPosterior(worn({ level: 2 * sigma }), fit);
     expect(further).toBeLessThan(nearer - 1.4);
-    expect(logPosterior(worn({ depth: -1e-6 }), FIT)).toBe(Number.NEGATIVE_INFINITY);
-    expect(Number.isFinite(logPosterior(worn({ level: 0 }), FIT))).toBe(true);
+    expect(logPosterior(worn({ depth: -1e-6 }), fit)).toBe(Number.NEGATIVE_INFINITY);
+    expect(Number.isFinite(logPosterior(worn({ level: 0 }), fit))).toBe(true);
   });
 });
 
 describe("the posterior with rounding as a normal error", () => {
   /** Means about the profile, with rounding and station effect, and repeats about their means, all normal. */
   function expected({ character, shape, level, depth, scatter }: State): number {
-    const given = FIT.grid[scatter];
+    const given = fit.grid[scatter];
     const rounding = 0.01 ** 2 / 12;
     const within = given.sigma ** 2 + rounding / 4;
     return VALUES.reduce(
@@ -132,21 +138,22 @@ describe("the posterior with rounding as a normal error", () => {
       worn({ level: 0.22 }),
       worn({ depth: 0.05 }),
       worn({ shape: Float64Array.of(1, 0.5, 0) }),
-      ...FIT.grid.map((_, scatter) => worn({ scatter })),
+      ...fit.grid.map((_, scatter) => worn({ scatter })),
       worn({ character: EVEN, shape: new Float64Array(3), level: 0.25, depth: 0 }),
     ];
-    const constant = logNormalPosterior(worn(), FIT) - expected(worn());
+    const constant = logNormalPosterior(worn(), fit) - expected(worn());
     for (const state of states) {
-      expect(logNormalPosterior(state, FIT) - expected(state)).toBeCloseTo(constant, 9);
+      expect(logNormalPosterior(state, fit) - expected(state)).toBeCloseTo(constant, 9);
     }
   });
 
   it("counts two roundings of a pair", () => {
-    const fit = fitOf({ ...DATA, roundings: 2 }, seededRandom(1));
+    const asPairs = fitOf({ ...DATA, roundings: 2 }, seededRandom(1));
     const fine = fitOf({ ...DATA, resolution: 0.01 * Math.SQRT2 }, seededRandom(1));
-    const difference = logNormalPosterior(worn({ level: 0.22 }), fit) - logNormalPosterior(worn(), fit);
+    const difference =
+      logNormalPosterior(worn({ level: 0.22 }), asPairs) - logNormalPosterior(worn(), asPairs);
     // The same variance of rounding, by another graduation; the repeatability is that of the fit's own grid.
-    const same = { ...fine, grid: fit.grid };
+    const same = { ...fine, grid: asPairs.grid };
     expect(logNormalPosterior(worn({ level: 0.22 }), same) - logNormalPosterior(worn(), same)).toBeCloseTo(
       difference,
       9,

@@ -1,26 +1,26 @@
 import { describe, expect, it } from "vitest";
 import { SCATTER_STEPS, scatterGrid } from "../../../src/analysis/profile/noise.ts";
 
-const GRID = scatterGrid({ resolution: 0.01 });
-const effects = [...new Set(GRID.map(({ tau }) => tau))];
-const ofEffect = (tau: number) => GRID.filter((scatter) => scatter.tau === tau);
+const grid = () => scatterGrid({ resolution: 0.01 });
+const effects = () => [...new Set(grid().map(({ tau }) => tau))];
+const ofEffect = (tau: number) => grid().filter((scatter) => scatter.tau === tau);
 const total = (logs: readonly { readonly logPrior: number }[]) =>
   logs.reduce((sum, { logPrior }) => sum + Math.exp(logPrior), 0);
 
 describe("what is known of scatter beforehand", () => {
   it("is a distribution: its chances sum to 1", () => {
-    expect(total(GRID)).toBeCloseTo(1, 12);
+    expect(total(grid())).toBeCloseTo(1, 12);
   });
 
   it("is that stations add nothing in four of five cases, else a few thousandths of a millimetre", () => {
-    expect(effects).toEqual([0, 0.003, 0.009]);
+    expect(effects()).toEqual([0, 0.003, 0.009]);
     [0.8, 0.12, 0.08].forEach((chance, i) => {
-      expect(total(ofEffect(effects[i]))).toBeCloseTo(chance, 12);
+      expect(total(ofEffect(effects()[i]))).toBeCloseTo(chance, 12);
     });
   });
 
   it("has repeatability about a third of the graduation, alike either way in the logarithm", () => {
-    for (const tau of effects) {
+    for (const tau of effects()) {
       const row = ofEffect(tau);
       const middle = (row.length - 1) / 2;
       expect(row[middle].sigma).toBeCloseTo(0.0033, 12);
@@ -57,9 +57,9 @@ describe("a step to a neighbouring scatter", () => {
   it("changes repeatability or station effect by one, either way", () => {
     const row = ofEffect(0).length;
     const at = row + (row - 1) / 2;
-    const neighbours = SCATTER_STEPS.map((step) => GRID[at + step]);
-    const { sigma, tau } = GRID[at];
-    expect(neighbours.filter((each) => each.tau === tau)).toEqual([GRID[at + 1], GRID[at - 1]]);
+    const neighbours = SCATTER_STEPS.map((step) => grid()[at + step]);
+    const { sigma, tau } = grid()[at];
+    expect(neighbours.filter((each) => each.tau === tau)).toEqual([grid()[at + 1], grid()[at - 1]]);
     const others = neighbours.filter((each) => each.tau !== tau);
     expect(others.map((each) => each.tau).sort()).toEqual([0, 0.009]);
     for (const other of others) expect(other.sigma).toBeCloseTo(sigma, 12);

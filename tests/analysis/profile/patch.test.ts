@@ -37,6 +37,8 @@ describe("how wear falls off", () => {
     expect(Math.min(...drops)).toBeGreaterThanOrEqual(0);
     // Steps of 0.005: no fall is steeper than 1 to 1 anywhere.
     expect(Math.max(...drops)).toBeLessThan(0.006);
+    // What is left is nothing where it would be less than a hundred-millionth.
+    expect(Math.min(...values.filter((value) => value > 0))).toBeGreaterThan(5e-9);
     expect(values.at(-1)).toBe(0);
   });
 

@@ -197,12 +197,68 @@ describe.each([
     }
   });
 
+  it("meets itself at the table's ends: it never drops by more than its slope allows", () => {
+    const step = 0.0001;
+    const places = Array.from({ length: 2001 }, (_, i) => mode + (i - 1000) * step);
+    const steepest = places.slice(1).map((place, i) => Math.abs(log(place) - log(places[i])) / step);
+    // A normal logarithm at 0.1 mm falls by count × 0.1 / σ² for each unit of length.
+    expect(Math.max(...steepest)).toBeLessThan((1.5 * readings.length * 0.1) / 0.004 ** 2);
+  });
+
   it("falls steadily beyond the table, as a normal logarithm does", () => {
     const slope = (distance: number) => (log(mode + distance + 0.01) - log(mode + distance)) / 0.01;
     expect(slope(0.2)).toBeLessThan(slope(0.1));
     // By count / σ² for each unit of length.
     const curve = (slope(0.2) - slope(0.3)) / 0.1;
     expect(curve / (readings.length / 0.004 ** 2)).toBeCloseTo(1, 1);
+  });
+});
+
+describe("the likelihood far from the readings", () => {
+  /** Within a twentieth of the logarithm. */
+  function expectNear(found: number, expected: number): void {
+    expect(found / expected).toBeGreaterThan(0.95);
+    expect(found / expected).toBeLessThan(1.05);
+  }
+
+  it.each([-1, 1])("of sweeps, beyond the table, is near to the normal chance of it: side %i", (side) => {
+    const values = [0.2, 0.2, 0.2, 0.23];
+    const data = sweeps([[0, ...values]]);
+    for (const distance of [0.03, 0.04, 0.05]) {
+      const backlash = data.stations[0].mean + side * distance;
+      expectNear(likelihood(data, 0.004)(backlash), logOfSweeps(values, backlash, 0.004, 0));
+    }
+  });
+
+  it.each([-1, 1])("of many pairs, whose chance is too small to sum, is near to it: side %i", (side) => {
+    const readings = Array.from({ length: 70 }, () => [0.5, 0.3] as const);
+    const log = likelihood(pairs(readings), 0.003);
+    let before = log(0.2);
+    for (let distance = 0.001; distance < 0.024; distance += 0.001) {
+      const value = log(0.2 + side * distance);
+      expect(value).toBeLessThan(before);
+      before = value;
+    }
+    // Advancing and retracting each bear half of 0.0235 mm less a graduation, by 0.003 mm / √2.
+    const each = (0.0235 - 0.01) / 2 / (0.003 / Math.SQRT2);
+    expectNear(
+      log(0.2 + side * 0.0235),
+      2 * 70 * (-0.5 * each ** 2 - Math.log(each * Math.sqrt(2 * Math.PI))),
+    );
+  });
+
+  it("of many sweeps, with a station effect that cannot reach, still falls", () => {
+    const readings = [0, ...new Array<number>(40).fill(0.2)] as const;
+    const log = likelihood(sweeps([readings as readonly [number, ...number[]]]), 0.003, 0.009);
+    for (const side of [-1, 1]) {
+      let before = log(0.2 + side * 0.01);
+      for (let distance = 0.012; distance < 0.07; distance += 0.002) {
+        const value = log(0.2 + side * distance);
+        expect(value).toBeLessThan(before);
+        before = value;
+      }
+      expect(before).toBeGreaterThan(-1e4);
+    }
   });
 });
 

@@ -1,5 +1,5 @@
-import { describe, expect, it } from "vitest";
-import { gridOf, type ProfileData } from "../../../src/analysis/profile/draws.ts";
+import { beforeAll, describe, expect, it } from "vitest";
+import { gridOf, type ProfileData, type ProfileDraws } from "../../../src/analysis/profile/draws.ts";
 import { screwProfile } from "../../../src/analysis/profile/screw.ts";
 import { normals, seededRandom } from "../../../src/analysis/random.ts";
 import { sweeps } from "./data.ts";
@@ -30,16 +30,22 @@ const plateau = (position: number) =>
 
 describe("draws of the profile", () => {
   const data = read(plateau, 21, { workingRange: { from: 0, to: 160.5 } });
-  const { positions, draws, unevenChance } = profileOf(data);
   const within = (position: number) => position <= 160.5;
+  let profile: ProfileDraws;
+
+  beforeAll(() => {
+    profile = profileOf(data);
+  });
 
   it("are kept at the grid's positions", () => {
+    const { positions, draws } = profile;
     expect([...positions]).toEqual([...gridOf(data)]);
     expect(draws.every(({ backlash }) => backlash.length === positions.length)).toBe(true);
     expect(draws.length).toBeGreaterThan(200);
   });
 
   it("have their tight spot where they are least over the travel", () => {
+    const { positions, draws } = profile;
     for (const { backlash, tight } of draws) {
       expect(tight.backlash).toBe(Math.min(...backlash));
       expect(backlash[positions.indexOf(tight.position)]).toBe(tight.backlash);
@@ -47,6 +53,7 @@ describe("draws of the profile", () => {
   });
 
   it("have their loosest spot in the working range, nowhere exceeded there", () => {
+    const { positions, draws } = profile;
     for (const { backlash, loose, stationEffect } of draws) {
       const greatest = Math.max(...backlash.filter((_, i) => within(positions[i])));
       expect(loose.backlash).toBeGreaterThanOrEqual(greatest + Math.SQRT2 * stationEffect - 1e-12);
@@ -56,27 +63,30 @@ describe("draws of the profile", () => {
   });
 
   it("are uneven in the share that is told as the chance of it", () => {
+    const { draws, unevenChance } = profile;
     const uneven = draws.filter(({ loose, tight }) => loose.backlash - tight.backlash > 0.001).length;
     expect(unevenChance).toBe(uneven / draws.length);
   });
 
   it("are the same for the same seed", () => {
-    const again = profileOf(data);
-    expect(again.draws.map(({ backlash }) => [...backlash])).toEqual(
-      draws.map(({ backlash }) => [...backlash]),
-    );
+    expect(profileOf(data)).toEqual(profile);
   });
 });
 
 describe("a screw with one level worn stretch", () => {
-  const { positions, draws, unevenChance } = profileOf(read(plateau));
+  let profile: ProfileDraws;
   const at = (position: number) => {
+    const { positions, draws } = profile;
     const index = positions.indexOf(position);
     return momentsIn(draws.map(({ backlash }) => backlash[index]));
   };
 
+  beforeAll(() => {
+    profile = profileOf(read(plateau));
+  });
+
   it("is found, with its depth and its level", () => {
-    expect(unevenChance).toBe(1);
+    expect(profile.unevenChance).toBe(1);
     for (const [position, truth] of [
       [30, 0.1],
       [60, 0.1],
@@ -96,7 +106,7 @@ describe("a screw with one level worn stretch", () => {
   });
 
   it("is read with a scatter near to the one it was made with", () => {
-    const { mean } = momentsIn(draws.map(({ repeatability }) => repeatability));
+    const { mean } = momentsIn(profile.draws.map(({ repeatability }) => repeatability));
     expect(mean).toBeGreaterThan(0.002);
     expect(mean).toBeLessThan(0.0045);
   });

@@ -1,5 +1,5 @@
-import { describe, expect, it } from "vitest";
-import { CHARACTERS, dimensionsOf } from "../../../src/analysis/profile/characters.ts";
+import { beforeAll, describe, expect, it } from "vitest";
+import { CHARACTERS } from "../../../src/analysis/profile/characters.ts";
 import { type Fit, fitOf, type State, shapeOf } from "../../../src/analysis/profile/fit.ts";
 import { settle } from "../../../src/analysis/profile/settle.ts";
 import { EVEN } from "../../../src/analysis/profile/temper.ts";
@@ -51,21 +51,22 @@ describe("states of an even profile whose readings all lie on one graduation", (
     [0, 60, 120, 180, 240, 300].map((position) => [position, 0.2, 0.2] as const),
     { resolution: GRADUATION },
   );
-  const fit = fitOf(data, seededRandom(41));
-  const start = Array.from({ length: SIZE }, (): State => {
-    const shape = new Float64Array(6);
-    return {
-      character: EVEN,
-      u: new Float64Array(0),
-      shape,
-      ...fit.evidence.draw(undefined, fit.random, fit.normal),
-    };
-  });
-  const settled = settle(start, fit);
   const levels = evenlySpaced(0.17, 0.23, 121);
-  const chances = fit.grid.map((scatter) =>
-    levels.map((level) => Math.exp(scatter.logPrior) * chanceOf(0.2, 2, level, scatter) ** 6),
-  );
+  let fit: Fit;
+  let settled: readonly State[];
+  let chances: readonly (readonly number[])[];
+
+  beforeAll(() => {
+    fit = fitOf(data, seededRandom(41));
+    const start = Array.from({ length: SIZE }, (): State => {
+      const even = { character: EVEN, u: new Float64Array(0), shape: new Float64Array(6) };
+      return { ...even, ...fit.evidence.draw(undefined, fit.random, fit.normal) };
+    });
+    settled = settle(start, fit);
+    chances = fit.grid.map((scatter) =>
+      levels.map((level) => Math.exp(scatter.logPrior) * chanceOf(0.2, 2, level, scatter) ** 6),
+    );
+  });
 
   it("settle on the levels that rounding allows", () => {
     const points = levels.map((level, i): [number, number] => [
@@ -99,7 +100,6 @@ describe("states of an even profile whose readings all lie on one graduation", (
 });
 
 describe("states of a worn end that one graduation more tells of", () => {
-  const WORN_END = CHARACTERS.findIndex(({ name }) => name === "worn end");
   const data = sweeps(
     [
       [0, 0.26, 0.26],
@@ -111,18 +111,24 @@ describe("states of a worn end that one graduation more tells of", () => {
     ],
     { resolution: GRADUATION, engagedLength: 10 },
   );
-  const fit = fitOf(data, seededRandom(43));
-  // Reaching about 0.35 of the travel with a short straight edge: all of the wear at the first three stations.
-  const start = Array.from({ length: SIZE }, (): State => {
-    const u = Float64Array.of(0.4 + 0.2 * fit.random(), 0.2 * fit.random(), 5 / 6, 0, 0.2);
-    expect(u).toHaveLength(dimensionsOf(CHARACTERS[WORN_END]));
-    const shape = shapeOf({ character: WORN_END, u }, fit);
-    return { character: WORN_END, u, shape, ...fit.evidence.draw(shape, fit.random, fit.normal) };
+  let fit: Fit;
+  let start: readonly State[];
+  let settled: readonly State[];
+
+  beforeAll(() => {
+    const character = CHARACTERS.findIndex(({ name }) => name === "worn end");
+    fit = fitOf(data, seededRandom(43));
+    start = Array.from({ length: SIZE }, (): State => {
+      // Reaching about 0.35 of the travel with a short straight edge: all of the wear at the first three stations.
+      const u = Float64Array.of(0.4 + 0.2 * fit.random(), 0.2 * fit.random(), 5 / 6, 0, 0.2);
+      const shape = shapeOf({ character, u }, fit);
+      return { character, u, shape, ...fit.evidence.draw(shape, fit.random, fit.normal) };
+    });
+    settled = settle(start, fit);
   });
-  const settled = settle(start, fit);
 
   it("settle on the levels and depths that rounding allows", () => {
-    expect([...start[0].shape]).toEqual([1, 1, 1, 0, 0, 0]);
+    expect(start.every(({ shape }) => shape.join() === "1,1,1,0,0,0")).toBe(true);
     const lows = evenlySpaced(0.17, 0.23, 61);
     const highs = evenlySpaced(0.23, 0.29, 61);
     const depthPrior = (depth: number) =>
@@ -153,7 +159,7 @@ describe("states of a worn end that one graduation more tells of", () => {
   it("move their wear too, and keep its shape at the stations with it", () => {
     const moved = settled.filter((state) => !start.some(({ u }) => u === state.u));
     expect(moved.length).toBeGreaterThan(0.3 * SIZE);
-    for (const state of settled) expect(state.shape).toEqual(shapeOf(state, fit));
+    expect(settled.map(({ shape }) => shape)).toEqual(settled.map((state) => shapeOf(state, fit)));
   });
 
   it("have no depth below nothing", () => {

@@ -7,18 +7,20 @@ import { repeating } from "../examples.ts";
 import { momentsIn } from "./quadrature.ts";
 
 const TWO_BUMPS = CHARACTERS.findIndex(({ name }) => name === "two bumps");
-const IMPOSSIBLE = -1000;
+/** A score is known to a constant only, so that it may be of any size. */
+const BEST = 800;
+const IMPOSSIBLE = BEST - 1000;
 
 /**
  * A normal score of how deep the second of two bumps is, about the middle of 0.25 to 1. Any other shape is impossible,
- * and an even profile has a score of its own.
+ * and an even profile falls short of the best by a stated amount.
  */
-function aboutTheMiddle(deviation: number, even: number) {
+function aboutTheMiddle(deviation: number, even = IMPOSSIBLE - BEST) {
   return (wear: Wear | undefined): number => {
-    if (wear === undefined) return even;
+    if (wear === undefined) return BEST + even;
     const { first, second, share = 1 } = wear;
     const areBumps = second !== undefined && first.from === first.to;
-    return areBumps ? -0.5 * ((share - 0.625) / deviation) ** 2 : IMPOSSIBLE;
+    return areBumps ? BEST - 0.5 * ((share - 0.625) / deviation) ** 2 : IMPOSSIBLE;
   };
 }
 
@@ -29,7 +31,7 @@ describe("tempering", () => {
   const SIZE = 2000;
 
   it.each([0.1, 0.02])("gives the second bump's depth its posterior, of deviation %f", (deviation) => {
-    const particles = temper(SIZE, aboutTheMiddle(deviation, IMPOSSIBLE), seededRandom(21));
+    const particles = temper(SIZE, aboutTheMiddle(deviation), seededRandom(21));
     expect(particles).toHaveLength(SIZE);
     expect(particles.every(({ character }) => character === TWO_BUMPS)).toBe(true);
     const { mean, deviation: found } = momentsIn(shares(particles));
@@ -39,7 +41,7 @@ describe("tempering", () => {
   });
 
   it("leaves what the score does not tell of as evenly spread as before", () => {
-    const particles = temper(SIZE, aboutTheMiddle(0.02, IMPOSSIBLE), seededRandom(22));
+    const particles = temper(SIZE, aboutTheMiddle(0.02), seededRandom(22));
     for (const at of [0, 2, 4, 7]) {
       const { mean, deviation } = momentsIn(particles.map(({ u }) => u[at]));
       expect(Math.abs(mean - 0.5)).toBeLessThan(0.04);
@@ -76,7 +78,7 @@ describe("tempering", () => {
   });
 
   it("moves particles apart: most are unlike any other", () => {
-    const particles = temper(500, aboutTheMiddle(0.02, IMPOSSIBLE), seededRandom(26));
+    const particles = temper(500, aboutTheMiddle(0.02), seededRandom(26));
     expect(new Set(shares(particles)).size).toBeGreaterThan(400);
   });
 

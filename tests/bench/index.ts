@@ -1,0 +1,33 @@
+import { parseArgs } from "node:util";
+import { checks } from "./checks.ts";
+import { further } from "./further.ts";
+import { speed } from "./speed.ts";
+import { verdicts } from "./verdicts.ts";
+
+/**
+ * How the analysis fares on simulated slides whose truth is known, and how fast it is.
+ *
+ *   npm run bench -- [--cases 500] [--full] [--seed 1] [--only verdicts|checks|further|speed]
+ */
+const { values } = parseArgs({
+  options: {
+    cases: { type: "string", default: "500" },
+    full: { type: "boolean", default: false },
+    seed: { type: "string", default: "1" },
+    only: { type: "string" },
+  },
+});
+const cases = values.full ? 5000 : Number(values.cases);
+const base = Number(values.seed) * 1_000_003;
+
+const parts = {
+  verdicts: () => verdicts(cases, base),
+  checks: () => checks(Math.ceil(cases / 2), base + 17),
+  further: () => further(Math.ceil(cases / 5), base + 31),
+  speed,
+};
+for (const [name, part] of Object.entries(parts)) {
+  if (values.only !== undefined && values.only !== name) continue;
+  console.log(`\n${name}`);
+  part();
+}
