@@ -31,7 +31,7 @@ export default defineConfig(({ mode }) => ({
   worker: { format: "es" },
   test: {
     include: ["tests/**/*.test.ts"],
-    globalSetup: ["tests/buildCommand.ts", "tests/browser/buildPage.ts"],
+    globalSetup: ["tests/buildProducts.ts"],
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

@@ -127,6 +127,7 @@ function assessmentOf(
     margin,
     endFloat: endFloat.draws,
     endFloatMeasured: endFloat.measured,
+    endFloatNeeded: ruling.reasons.includes("end-float-unmeasured"),
     noise: repeatability ** 2 + rounding ** 2,
   };
   return {

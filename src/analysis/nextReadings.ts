@@ -11,9 +11,16 @@ export interface Question {
   readonly margin: Float64Array;
   readonly endFloat: Float64Array;
   readonly endFloatMeasured: boolean;
+  /** The verdict waits for the end float alone. */
+  readonly endFloatNeeded: boolean;
   /** Variance of one more reading. */
   readonly noise: number;
 }
+
+const END_FLOAT_FIRST: NextReading = {
+  endFloat: true,
+  why: "The end float was not measured, and it is what the verdict would rest on.",
+};
 
 interface Candidate {
   readonly position: number | "end-float";
@@ -35,7 +42,11 @@ export function nextReadingsOf(
   const needed = neededPlaces(coverage, settings, lengths);
   const taken = needed.map(({ position }) => position);
   const room = Math.max(1, MOST - needed.length);
-  return [...needed, ...mostTelling(profile, question, taken, room, settings, lengths)];
+  const telling = mostTelling(profile, question, taken, room, settings, lengths);
+  const asked = telling.some((reading) => "endFloat" in reading);
+  return question.endFloatNeeded && !asked
+    ? [END_FLOAT_FIRST, ...needed, ...telling]
+    : [...needed, ...telling];
 }
 
 function neededPlaces(

@@ -2,7 +2,10 @@ import { parseArgs } from "node:util";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import type { Command, CommandLine } from "./command.ts";
 
-/** Sorts the words after a command's name. Fails for an option that it does not have or that lacks its value. */
+/**
+ * Sorts the words after a command's name. Fails for an option that it does not have, that lacks its value or that has
+ * two.
+ */
 export function readCommandLine(
   args: readonly string[],
   { name: command, options, operands }: Command,
@@ -33,6 +36,9 @@ export function readCommandLine(
         const missing = value === "" || (!token.inlineValue && value.startsWith("--"));
         if (missing)
           return failed(token.rawName, "its value is missing", `Give ${token.rawName} ${spec.value}.`);
+        if (spec.name in given) {
+          return failed(token.rawName, "this option was given twice", "Give it once: it takes one value.");
+        }
         given[spec.name] = value;
       }
     }

@@ -1,6 +1,7 @@
 import { openSlide } from "../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import { decodeText } from "../intake/decode.ts";
+import { fileKindOf } from "../intake/fileKind.ts";
 import type { Statement } from "../intake/statements.ts";
 import { type CommandLine, textOf } from "./command.ts";
 import type { FileRead } from "./fileRead.ts";
@@ -23,24 +24,17 @@ export async function fileReader(line: CommandLine): Promise<Outcome<FileReader>
   if (!slide.ok) return slide;
   const elsewhere = { slide: slide.value, command: command.value };
   return succeeded(async (file) => {
-    const text = await readText(file);
-    if (!text.ok) return text;
-    return isJson(text.value) ? fromInspection(text.value, elsewhere) : fromCsv(text.value, file, elsewhere);
+    const bytes = await readSource(file);
+    const found = bytes.ok ? fileKindOf(bytes.value) : bytes;
+    if (!found.ok) return found;
+    const { kind, text } = found.value;
+    return kind === "inspection" ? fromInspection(text, elsewhere) : fromCsv(text, file, elsewhere);
   });
 }
 
-/** Told by the content: a log begins with words, not with the braces of an object. */
-function isJson(text: string): boolean {
-  return /^\s*\[?\s*\{/.test(text);
-}
-
-async function readText(file: string): Promise<Outcome<string>> {
-  const bytes = await readSource(file);
-  return bytes.ok ? decodeText(bytes.value) : bytes;
-}
-
 async function readSlide(file: string): Promise<Outcome<Statement>> {
-  const text = await readText(file);
+  const bytes = await readSource(file);
+  const text = bytes.ok ? decodeText(bytes.value) : bytes;
   const slide = text.ok ? openSlide(text.value) : text;
   if (slide.ok)
     return succeeded({ by: `the slide in ${file}`, units: slide.value.units, slide: slide.value });

@@ -1,6 +1,6 @@
 import type { Command, OptionSpec } from "./command.ts";
 
-const HELP: OptionSpec = { name: "help", help: "this help" };
+const HELP: OptionSpec = { name: "help", help: "this help; also -h" };
 const VERSION: OptionSpec = { name: "version", help: "the version of the program" };
 
 /** What the program can do, with every command in a line. */
@@ -14,7 +14,7 @@ export function programHelp(commands: readonly Command[]): string {
     "",
     ...table([HELP, VERSION].map(optionRow)),
     "",
-    '"tightspot COMMAND --help" tells more of a command.',
+    '"tightspot help COMMAND" tells more of a command.',
     "",
   ].join("\n");
 }

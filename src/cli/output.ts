@@ -20,3 +20,10 @@ export function complain({ where, what, cure }: Problem, source?: string): void 
   const places = ["tightspot", source, where].filter((place) => place !== undefined && place !== "");
   process.stderr.write(`${places.join(": ")}: ${what}.\n  ${cure}\n`);
 }
+
+/** Tells a fault of the program on standard error, with the trace that finding it takes. */
+export function tellFault(fault: unknown, source?: string): void {
+  const trace = fault instanceof Error ? fault.stack : String(fault);
+  const places = ["tightspot", ...(source === undefined ? [] : [source])];
+  process.stderr.write(`${places.join(": ")}: a fault of the program, not of your files:\n${trace}\n`);
+}

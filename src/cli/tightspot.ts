@@ -3,12 +3,15 @@ import type { ExitCode } from "./command.ts";
 import { readCommandLine } from "./commandLine.ts";
 import { COMMANDS } from "./commands/index.ts";
 import { commandHelp, programHelp } from "./help.ts";
-import { complain, endQuietlyOnClosedPipe, write } from "./output.ts";
+import { complain, endQuietlyOnClosedPipe, tellFault, write } from "./output.ts";
 
 declare const __TIGHTSPOT_VERSION__: string;
 
+const HELP = ["--help", "-h"];
+
 async function main([name, ...args]: readonly string[]): Promise<ExitCode> {
-  if (name === "--help") return say(programHelp(COMMANDS));
+  if (name === "help" && args[0] !== undefined) return main([...args, "--help"]);
+  if (name === "help" || HELP.includes(name ?? "")) return say(programHelp(COMMANDS));
   if (name === "--version") return say(`${__TIGHTSPOT_VERSION__}\n`);
   const command = COMMANDS.find((each) => each.name === name);
   if (command === undefined) {
@@ -17,7 +20,7 @@ async function main([name, ...args]: readonly string[]): Promise<ExitCode> {
     complain({ where: name ?? "", what, cure: `Commands: ${known}; "tightspot --help" tells more.` });
     return 2;
   }
-  if (args.includes("--help")) return say(commandHelp(command));
+  if (args.some((arg) => HELP.includes(arg))) return say(commandHelp(command));
   const line = readCommandLine(args, command);
   if (!line.ok) {
     complain(line.problem);
@@ -35,7 +38,6 @@ endQuietlyOnClosedPipe();
 try {
   process.exitCode = await main(process.argv.slice(2));
 } catch (fault) {
-  const trace = fault instanceof Error ? fault.stack : String(fault);
-  process.stderr.write(`tightspot: a fault of the program, not of your files:\n${trace}\n`);
+  tellFault(fault);
   process.exitCode = 1;
 }

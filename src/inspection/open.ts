@@ -113,9 +113,10 @@ function placeOf(path: readonly PropertyKey[]): string {
 
 /** What a reader of a schema finds wrong, in words. */
 export function problemOf(issues: readonly z.core.$ZodIssue[]): Problem {
-  const [first] = issues;
+  const found = issues.flatMap(unfolded);
+  const [first] = found;
   if (first === undefined) return { where: "", what: "the file is damaged", cure: LEAVE };
-  const others = issues.length - 1;
+  const others = found.length - 1;
   const more = others === 0 ? "" : ` (and ${others} more ${others === 1 ? "problem" : "problems"})`;
   return {
     where: placeOf(first.path),
@@ -124,9 +125,18 @@ export function problemOf(issues: readonly z.core.$ZodIssue[]): Problem {
   };
 }
 
+/** What has every key of one of the shapes it may have is told which values are wrong, not which shapes there are. */
+function unfolded(issue: z.core.$ZodIssue): readonly z.core.$ZodIssue[] {
+  if (issue.code !== "invalid_union") return [issue];
+  const shape = issue.errors.find((issues) => issues.every(({ input }) => input !== undefined));
+  return shape?.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] })) ?? [issue];
+}
+
 function describe(issue: z.core.$ZodIssue): string {
   if (issue.code === "invalid_type") {
     if (issue.input === undefined) return `is missing; it must be ${article(issue.expected)}`;
+    // What JSON writes larger than any number there is, such as 1e999.
+    if (issue.input === Infinity || issue.input === -Infinity) return "is too large a number";
     return `is ${JSON.stringify(issue.input)?.slice(0, 40)}; it must be ${article(issue.expected)}`;
   }
   if (issue.code === "invalid_value") {

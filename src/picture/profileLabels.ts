@@ -4,7 +4,7 @@ import { type Box, type Candidate, type LabelRequest, placeLabels } from "./plac
 import { LABEL_SIZE, type ProfileFrame } from "./profileFrame.ts";
 import type { LabelledLine, ProfilePicture } from "./profilePicture.ts";
 
-export type LabelRole = "limit" | "tightSpot" | "loosestSpot" | "median" | "afterAdjusting";
+export type LabelRole = "limit" | "spot" | "median" | "afterAdjusting";
 
 export interface PlacedLabel {
   readonly role: LabelRole;
@@ -53,7 +53,7 @@ export function textWidth(text: string): number {
 }
 
 function wishesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Wish[] {
-  const { limit, tightSpot, loosestSpot, median, afterAdjusting } = picture;
+  const { limit, spots, median, afterAdjusting } = picture;
   const wish = (
     role: LabelRole,
     text: string,
@@ -70,11 +70,16 @@ function wishesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Wish[]
       return { x, y: heightAt(line, x) };
     });
   };
-  const loosest = frame.at(loosestSpot);
-  const tight = frame.at(tightSpot);
   return [
-    wish("loosestSpot", loosestSpot.label, around(loosest, "above"), () => loosest),
-    wish("tightSpot", tightSpot.label, around(tight, "below"), () => tight),
+    ...spots.map((spot) => {
+      const mark = frame.at(spot);
+      return wish(
+        "spot",
+        spot.label,
+        around(mark, spot.name === "tight spot" ? "below" : "above"),
+        () => mark,
+      );
+    }),
     wish("limit", limit.label, alongLevel(frame.y(limit.y), frame.plot), () => null),
     ...(afterAdjusting === null ? [] : [alongCurve("afterAdjusting", afterAdjusting)]),
     alongCurve("median", median),

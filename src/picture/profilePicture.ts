@@ -3,6 +3,7 @@ import type { Stretch } from "../analysis/settings.ts";
 import { type Lengths, lengthsIn } from "../inspection/lengths.ts";
 import { fromMillimetres, type Units } from "../inspection/units.ts";
 import { type Axis, exactAxis, wideAxis } from "./axis.ts";
+import { evennessOf } from "./evenness.ts";
 import { linesAbove, type Point } from "./linesAbove.ts";
 import { describeProfile } from "./profileDescription.ts";
 
@@ -14,8 +15,9 @@ export interface BandPoint {
   readonly high: number;
 }
 
-/** A point with the words that stand beside it. */
-export interface Mark extends Point {
+/** A place worth naming, with the words that stand beside it. */
+export interface SpotMark extends Point {
+  readonly name: "tight spot" | "loosest spot";
   readonly label: string;
 }
 
@@ -44,10 +46,10 @@ export interface ProfilePicture {
   /** The pointwise 95 % band about the median. */
   readonly band: readonly BandPoint[];
   /** What taking up the nut (or new nuts on this screw) would leave; null where that changes nothing. */
-  readonly afterAdjusting: LabelledLine | null;
+  readonly afterAdjusting: (LabelledLine & { readonly short: string }) | null;
   readonly limit: { readonly y: number; readonly label: string };
-  readonly tightSpot: Mark;
-  readonly loosestSpot: Mark;
+  /** The loosest and the tight spot; none where the readings do not show that lost motion differs. */
+  readonly spots: readonly SpotMark[];
   /** Null where it is the whole travel. */
   readonly workingRange: LabelledStretch | null;
   readonly wornZones: readonly (LabelledStretch & { readonly atLeast: number })[];
@@ -63,7 +65,8 @@ const HEADROOM = 1.12;
 /** Describes the profile of an assessment as a picture in the given unit. */
 export function profilePicture(assessment: Assessment, units: Units): ProfilePicture {
   const lengths = lengthsIn(units, assessment.resolution);
-  const { settings, tightSpot, loosestSpot, profile } = assessment;
+  const { settings, profile } = assessment;
+  const level = levelOf(assessment, lengths);
   const length = (millimetres: number): number => fromMillimetres(millimetres, units);
   const point = (spot: Spot): Point => ({
     x: length(spot.position),
@@ -80,23 +83,22 @@ export function profilePicture(assessment: Assessment, units: Units): ProfilePic
   const withinWorkingRange = median.filter(({ x }) => x >= working.from && x <= working.to);
 
   return {
-    title: titleOf(assessment, lengths),
+    title: titleOf(assessment, level, lengths),
     description: describeProfile(assessment, lengths),
     units,
     ...axesOf(readings, profile, assessment, units),
     readings,
-    median: { label: "profile with 95 % band", points: median },
+    median: { label: level ?? "profile with 95 % band", points: median },
     band: profile.map(({ position, low, high }) => ({
       x: length(position),
       low: length(low),
       high: length(high),
     })),
     afterAdjusting: adjustingChanges(assessment, lengths)
-      ? { label: afterLabel(settings.adjustable), points: assessment.profileAfterAdjusting.map(point) }
+      ? { ...afterLabels(settings.adjustable), points: assessment.profileAfterAdjusting.map(point) }
       : null,
     limit: { y: limit, label: `limit ${lengths.position(settings.limit)}` },
-    tightSpot: { ...point(tightSpot), label: `tight spot ${placed(tightSpot, lengths)}` },
-    loosestSpot: { ...point(loosestSpot), label: `loosest spot ${placed(loosestSpot, lengths)}` },
+    spots: spotsOf(assessment, lengths),
     workingRange: isNarrower(settings.workingRange, settings.travel)
       ? { ...working, label: "working range" }
       : null,
@@ -109,16 +111,34 @@ export function profilePicture(assessment: Assessment, units: Units): ProfilePic
   };
 }
 
-function placed({ position, backlash }: Spot, lengths: Lengths): string {
-  return `${lengths.lostMotion(backlash)} at ${lengths.spot(position)}`;
+function spotsOf(assessment: Assessment, lengths: Lengths): readonly SpotMark[] {
+  if (evennessOf(assessment, lengths) !== "uneven") return [];
+  const mark = (name: SpotMark["name"], { position, backlash }: Spot): SpotMark => ({
+    x: fromMillimetres(position, lengths.units),
+    y: fromMillimetres(backlash, lengths.units),
+    name,
+    label: `${name} ${lengths.lostMotion(backlash)} at ${lengths.spot(position)}`,
+  });
+  return [mark("loosest spot", assessment.loosestSpot), mark("tight spot", assessment.tightSpot)];
 }
 
-function titleOf({ tightSpot, loosestSpot }: Assessment, lengths: Lengths): string {
-  const least = lengths.lostMotion(tightSpot.backlash);
-  const greatest = lengths.lostMotion(loosestSpot.backlash);
-  return least === greatest
-    ? `Lost motion: ${least} all along the travel`
-    : `Lost motion: ${least} at the tight spot, ${greatest} at the loosest`;
+/** The level in words where the readings do not show that lost motion differs along the travel; else null. */
+function levelOf(assessment: Assessment, lengths: Lengths): string | null {
+  const least = lengths.figure(assessment.tightSpot.backlash);
+  const greatest = lengths.lostMotion(assessment.loosestSpot.backlash);
+  switch (evennessOf(assessment, lengths)) {
+    case "uneven":
+      return null;
+    case "even":
+      return `${greatest}, the same all along`;
+    case "open":
+      return `${least} to ${greatest} along the travel`;
+  }
+}
+
+function titleOf({ tightSpot, loosestSpot }: Assessment, level: string | null, lengths: Lengths): string {
+  const spots = `${lengths.lostMotion(tightSpot.backlash)} at the tight spot, ${lengths.lostMotion(loosestSpot.backlash)} at the loosest`;
+  return `Lost motion: ${level ?? spots}`;
 }
 
 function axesOf(
@@ -157,8 +177,10 @@ function adjustingChanges({ profile, profileAfterAdjusting }: Assessment, length
   });
 }
 
-function afterLabel(adjustable: boolean): string {
-  return adjustable ? "what adjusting the nut would leave" : "what new nuts on this screw would leave";
+function afterLabels(adjustable: boolean): { readonly label: string; readonly short: string } {
+  return adjustable
+    ? { label: "what adjusting the nut would leave", short: "left after adjusting" }
+    : { label: "what new nuts on this screw would leave", short: "left with new nuts" };
 }
 
 function isNarrower(inner: Stretch, outer: Stretch): boolean {

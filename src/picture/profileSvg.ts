@@ -12,8 +12,7 @@ const HATCH_STEP = 7;
 
 const LABEL_COLOUR: Readonly<Record<LabelRole, string>> = {
   limit: COLOUR.limit,
-  tightSpot: COLOUR.ink,
-  loosestSpot: COLOUR.ink,
+  spot: COLOUR.ink,
   median: COLOUR.paleInk,
   afterAdjusting: COLOUR.nut,
 };
@@ -104,7 +103,7 @@ function readingsAndSpots(picture: ProfilePicture, frame: ProfileFrame): string 
     });
   return [
     ...picture.readings.map(frame.at).map(({ x, y }) => circle(x, y, false)),
-    ...[picture.loosestSpot, picture.tightSpot].map(frame.at).map(({ x, y }) => circle(x, y, true)),
+    ...picture.spots.map(frame.at).map(({ x, y }) => circle(x, y, true)),
   ].join("");
 }
 
@@ -115,7 +114,7 @@ function label({ role, text, box, leaderTo }: PlacedLabel): string {
     size: LABEL_SIZE,
     fill: colour,
     anchor: "middle",
-    weight: role === "tightSpot" || role === "loosestSpot" ? 600 : 400,
+    weight: role === "spot" ? 600 : 400,
     rim: COLOUR.paper,
   });
   if (leaderTo === null) return words;

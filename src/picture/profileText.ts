@@ -1,12 +1,17 @@
 import { heightAt } from "./heightAt.ts";
 import type { Point } from "./linesAbove.ts";
-import type { ProfilePicture } from "./profilePicture.ts";
+import type { ProfilePicture, SpotMark } from "./profilePicture.ts";
 
 const PROFILE = "•";
 const OVER_LIMIT = "/";
 const LIMIT = "╌";
-const TIGHT_SPOT = "▲";
-const LOOSEST_SPOT = "▼";
+/** What points at a spot, and the rows that it stands below it. */
+const POINTERS: Readonly<
+  Record<SpotMark["name"], { readonly character: string; readonly rowsDown: number }>
+> = {
+  "tight spot": { character: "▲", rowsDown: 1 },
+  "loosest spot": { character: "▼", rowsDown: -1 },
+};
 /** About as many rows as the plot has; the exact number lets every tick fall on a row. */
 const ROWS = 10;
 
@@ -20,7 +25,7 @@ interface Grid {
 
 /** The picture of a profile in characters, for a terminal of the given width: one string for each line. */
 export function profileText(picture: ProfilePicture, width: number): readonly string[] {
-  const { xAxis, yAxis, limit, tightSpot, loosestSpot } = picture;
+  const { xAxis, yAxis, limit, median, spots } = picture;
   const gutter = Math.max(...yAxis.ticks.map(({ label }) => label.length));
   const grid = gridFor(picture, width - gutter - limit.label.length - 3);
   const lines = cellsOf(picture, grid).map((cells, row) => {
@@ -36,8 +41,10 @@ export function profileText(picture: ProfilePicture, width: number): readonly st
     ...lines,
     `${" ".repeat(gutter + 2)}${ends[0]}${padded(xAxis.label, ends[1] ?? "", room)}`,
     "",
-    `${" ".repeat(gutter + 2)}${TIGHT_SPOT} ${tightSpot.label}`,
-    `${" ".repeat(gutter + 2)}${LOOSEST_SPOT} ${loosestSpot.label}`,
+    ...(spots.length === 0
+      ? [`${PROFILE} ${median.label}`]
+      : spots.map(({ name, label }) => `${POINTERS[name].character} ${label}`)
+    ).map((line) => `${" ".repeat(gutter + 2)}${line}`),
   ];
 }
 
@@ -54,7 +61,7 @@ function gridFor({ xAxis, yAxis }: ProfilePicture, columns: number): Grid {
 
 /** The characters of the plot, row by row from the top; the last row is the axis. */
 function cellsOf(picture: ProfilePicture, grid: Grid): string[][] {
-  const { xAxis, median, limit, tightSpot, loosestSpot, exceeding } = picture;
+  const { xAxis, median, limit, spots, exceeding } = picture;
   const limitRow = grid.row(limit.y);
   const profileRows = Array.from({ length: grid.columns }, (_, column) => {
     const x = xAxis.from + (column / (grid.columns - 1)) * (xAxis.to - xAxis.from);
@@ -68,12 +75,11 @@ function cellsOf(picture: ProfilePicture, grid: Grid): string[][] {
       return row === grid.rows ? "─" : " ";
     }),
   );
-  const mark = (spot: Point, rowsDown: number, character: string): void => {
-    const row = Math.min(Math.max(grid.row(spot.y) + rowsDown, 0), grid.rows);
-    cells[row]?.splice(grid.column(spot.x), 1, character);
-  };
-  mark(tightSpot, 1, TIGHT_SPOT);
-  mark(loosestSpot, -1, LOOSEST_SPOT);
+  for (const { x, y, name } of spots) {
+    const { character, rowsDown } = POINTERS[name];
+    const row = Math.min(Math.max(grid.row(y) + rowsDown, 0), grid.rows);
+    cells[row]?.splice(grid.column(x), 1, character);
+  }
   return cells;
 }
 

@@ -1,6 +1,6 @@
 import { type Outcome, succeeded } from "../inspection/problem.ts";
 import { database } from "./database.ts";
-import { type KeptInspection, type ListEntry, listEntryOf } from "./record.ts";
+import { isSameWork, type KeptInspection, type ListEntry, listEntryOf, type Work } from "./record.ts";
 import { troubleOf } from "./trouble.ts";
 
 /** The inspections kept in this browser, the one saved last first. */
@@ -10,6 +10,16 @@ export async function listKept(): Promise<Outcome<readonly ListEntry[]>> {
     return succeeded(all.map(listEntryOf).sort((a, b) => b.savedAt.localeCompare(a.savedAt)));
   } catch (error) {
     return { ok: false, problem: troubleOf(error) };
+  }
+}
+
+/** The kept inspection that holds just this work, or null: also where the browser's database cannot be had. */
+export async function findKept(work: Work): Promise<KeptInspection | null> {
+  try {
+    const all = await (await database()).getAll("inspections");
+    return all.find((kept) => isSameWork(kept, work)) ?? null;
+  } catch {
+    return null;
   }
 }
 

@@ -56,6 +56,17 @@ export interface KeptInspection extends Work {
   readonly savedAt: string;
 }
 
+/** Whether two hold the same inspection, and nothing else was entered in either that the other lacks. */
+export function isSameWork(one: Work, other: Work): boolean {
+  // The slide's name in the file tells nearly all apart, before what may be megabytes of pictures is compared.
+  if (one.inspection?.slide.id !== other.inspection?.slide.id) return false;
+  return contentOf(one) === contentOf(other);
+}
+
+function contentOf({ inspection, draft }: Work): string {
+  return JSON.stringify([inspection, draft]);
+}
+
 /** What a list of kept inspections shows of one. */
 export interface ListEntry {
   readonly id: string;
@@ -64,6 +75,8 @@ export interface ListEntry {
   readonly name: string | null;
   readonly machine: string | null;
   readonly surveys: number;
+  /** When the last survey was taken, ISO 8601; null where there is none. */
+  readonly lastTaken: string | null;
   readonly readings: number;
 }
 
@@ -77,6 +90,11 @@ export function listEntryOf({ id, savedAt, inspection, draft }: KeptInspection):
     name: inspection?.slide.name ?? nameTyped(draft),
     machine: inspection?.slide.machine ?? null,
     surveys: surveys.length,
+    lastTaken:
+      surveys
+        .map(({ taken }) => taken)
+        .sort()
+        .at(-1) ?? null,
     readings: read + draft.rows.length + (draft.waiting?.readings.length ?? 0),
   };
 }

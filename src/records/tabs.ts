@@ -12,6 +12,13 @@ export interface OtherTabs {
   close(): void;
 }
 
+/** Tells the other tabs once, where nobody here listens to them. */
+export function tellOtherTabs(word: Word): void {
+  const tabs = otherTabs(() => {});
+  tabs.tell(word);
+  tabs.close();
+}
+
 /** Listens to the other tabs of this page and talks to them. */
 export function otherTabs(hear: (word: Word) => void): OtherTabs {
   const channel = new BroadcastChannel(CHANNEL);

@@ -1,4 +1,4 @@
-import type { Assessment } from "../analysis/assessment.ts";
+import type { Action, Assessment } from "../analysis/assessment.ts";
 
 interface Caution {
   readonly applies: (assessment: Assessment) => boolean;
@@ -7,9 +7,9 @@ interface Caution {
 
 const always = (): boolean => true;
 const leadsTo =
-  (...actions: readonly string[]) =>
+  (action: Action) =>
   ({ verdict, likeliest }: Assessment): boolean =>
-    actions.includes(verdict === "measure-more" ? (likeliest ?? verdict) : verdict);
+    action === (verdict === "measure-more" ? likeliest : verdict);
 const adjusts = leadsTo("adjust-nut");
 
 /** In the order in which they are told: what may hurt somebody first. */
@@ -20,8 +20,12 @@ const CAUTIONS: readonly Caution[] = [
   },
   { applies: always, text: "Isolate the machine before hands go near the screw." },
   {
-    applies: leadsTo("adjust-nut", "replace-nuts"),
+    applies: adjusts,
     text: "A nut with its clearance taken up can seize at the tight spot: run the whole travel by hand before power.",
+  },
+  {
+    applies: leadsTo("replace-nuts"),
+    text: "New nuts can seize at the tight spot: run the whole travel by hand before power.",
   },
   {
     applies: always,

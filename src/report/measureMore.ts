@@ -1,16 +1,25 @@
 import { ACTIONS, type Assessment, type NextReading, type Reason } from "../analysis/assessment.ts";
 import { LEAST_STATIONS } from "../analysis/coverage.ts";
 import type { Lengths } from "../inspection/lengths.ts";
-import { ACTION_WORDS, inAHundred } from "./words.ts";
+import { actionWords, excessPlay } from "./outsidePlay.ts";
+import { estimateWords, inAHundred } from "./words.ts";
 
 /** An action less likely than this is not worth naming beside the likeliest. */
 const WORTH_NAMING = 0.05;
 
+/** Checks that leave nothing to be said of chances or of further places: both rest on what they doubt. */
+const DOUBTS = ["end float larger than lost motion", "drive play larger than lost motion"];
+
 /** Why there is no verdict yet, what it looks like so far, and what to do next. */
 export function measureMoreSentences(assessment: Assessment, lengths: Lengths): readonly string[] {
   const chief = assessment.reasons[0];
+  const why = chief === undefined ? [] : [whySentence(chief, assessment, lengths)];
+  const doubts = assessment.checks
+    .filter(({ check }) => DOUBTS.includes(check))
+    .map(({ message }) => message);
+  if (doubts.length > 0) return [...new Set([...why, ...doubts])];
   return [
-    ...(chief === undefined ? [] : [whySentence(chief, assessment, lengths)]),
+    ...why,
     ...soFar(assessment),
     ...(chief === "at-the-limit"
       ? [reversibleStep(assessment)]
@@ -19,40 +28,55 @@ export function measureMoreSentences(assessment: Assessment, lengths: Lengths): 
 }
 
 function whySentence(reason: Reason, assessment: Assessment, lengths: Lengths): string {
-  const { stations, checks, settings, loosestSpot } = assessment;
+  const { stations, checks, settings, greatest } = assessment;
   switch (reason) {
     case "coverage":
       return stations.length < LEAST_STATIONS
-        ? `There are ${stations.length} stations, and a verdict needs at least ${LEAST_STATIONS}.`
+        ? `There ${stations.length === 1 ? "is 1 station" : `are ${stations.length} stations`}, and a verdict needs at least ${LEAST_STATIONS}.`
         : `Some of the working range is farther than the nut's length, ${lengths.position(settings.engagedLength)}, from every station.`;
     case "unread-end":
       return `An end of the travel has no reading within half the nut's length, ${lengths.position(settings.engagedLength / 2)}, and an unread end may be the tight spot.`;
     case "checks":
       return checks.find(({ severity }) => severity === "stop")?.message ?? "A check on the readings failed.";
+    case "end-float-unmeasured":
+      return "Lost motion exceeds the limit by no more than the end float may come to, and the end float was not measured.";
     case "at-the-limit":
-      return `This sits so close to the limit of ${lengths.position(settings.limit)} that further readings cannot be expected to settle it.`;
+      return `This sits so close to the limit of ${lengths.position(settings.limit)} that further readings cannot be expected to settle it${finerWould(assessment)}.`;
     default:
-      return `Lost motion is ${lengths.lostMotion(loosestSpot.backlash)} where it is greatest against a limit of ${lengths.position(settings.limit)}, and the readings do not yet say which step is right.`;
+      return `Lost motion is ${estimateWords(greatest, lengths)}, where it is greatest, against a limit of ${lengths.position(settings.limit)}, and the readings do not yet say which step is right.`;
   }
 }
 
-function soFar({ chances, likeliest }: Assessment): readonly string[] {
+/** Where rounding, rectangular over a graduation, outweighs scatter, it is the indicator that stands in the way. */
+function finerWould({ resolution, repeatability }: Assessment): string {
+  return resolution / Math.sqrt(12) > repeatability
+    ? "; readings with an indicator of finer graduations may"
+    : "";
+}
+
+function soFar(assessment: Assessment): readonly string[] {
+  const { chances, likeliest } = assessment;
   if (chances === null || likeliest === null) return [];
   const others = ACTIONS.filter((action) => action !== likeliest && chances[action] >= WORTH_NAMING)
     .sort((a, b) => chances[b] - chances[a])
-    .map((action) => `${ACTION_WORDS[action]} (${inAHundred(chances[action])})`);
+    .map((action) => `${actionWords(action, assessment)} (${inAHundred(chances[action])})`);
   const besides = others.length === 0 ? "" : `; it could also be ${others.join(" or ")}`;
   return [
-    `Likeliest so far: ${ACTION_WORDS[likeliest]} (chance ${inAHundred(chances[likeliest])})${besides}.`,
+    `Likeliest so far: ${actionWords(likeliest, assessment)} (chance ${inAHundred(chances[likeliest])})${besides}.`,
   ];
 }
 
-/** What can be undone comes before what cannot. */
-function reversibleStep({ endFloat, settings }: Assessment): string {
-  const endFloatInOrder = endFloat !== null && endFloat.value <= settings.endFloatAttainable;
-  if (!endFloatInOrder) return "Correct the end float first, which can be undone, and read again.";
+/** What can be undone comes before what cannot, and nothing is touched that is likeliest in order. */
+function reversibleStep(assessment: Assessment): string {
+  const { likeliest, settings } = assessment;
+  if (likeliest === "correct-end-float" || excessPlay(assessment).length > 0) {
+    const step = actionWords("correct-end-float", assessment);
+    return `First ${step}, which can be undone, and read again.`;
+  }
+  if (likeliest === "leave-alone")
+    return "Leave it as it is for now, and read again after some hours of use.";
   return settings.adjustable
-    ? "Adjust the nut first, which can be undone, and read again."
+    ? "First adjust the nut, which can be undone, and read again."
     : "Read again after some hours of use, before parts are made.";
 }
 

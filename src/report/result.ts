@@ -18,6 +18,7 @@ import type { Inspection } from "../inspection/schema.ts";
 import { fromMillimetres, roundTo, type Units } from "../inspection/units.ts";
 import { alternativesOf } from "./alternatives.ts";
 import { cautionsOf } from "./cautions.ts";
+import { roundedShares } from "./roundedShares.ts";
 import { summaryOf } from "./summary.ts";
 
 /** What the command answers with `--json`: the assessment with its words, lengths in the inspection's units. */
@@ -35,11 +36,13 @@ export interface Result {
   readonly uniform: Estimate;
   readonly takeUp: Estimate;
   readonly uneven: Estimate;
+  readonly greatest: Estimate;
   readonly unevenChance: number;
   readonly endFloat: Estimate | null;
   readonly tightSpot: Spot;
   readonly loosestSpot: Spot;
-  readonly afterAdjusting: { readonly worst: Estimate; readonly position: number };
+  readonly afterAdjusting: Assessment["afterAdjusting"];
+  readonly afterNewNuts: Assessment["afterNewNuts"];
   readonly wornZones: readonly WornZone[];
   readonly repeatability: number;
   readonly uncertainty: { readonly lines: readonly UncertaintyLine[]; readonly expanded: number };
@@ -63,13 +66,13 @@ export function resultOf(file: string, assessment: Assessment, inspection: Inspe
   const { units } = inspection.slide;
   const length = (millimetres: number): number => finite(fromMillimetres(millimetres, units));
   const lengthsOf = <Source extends object>(source: Source): Source => mapNumbers(source, length);
-  const { chances, endFloat, afterAdjusting, uncertainty, positioning } = assessment;
+  const { chances, endFloat, uncertainty, positioning } = assessment;
   return {
     file,
     survey: assessment.survey,
     units,
     verdict: assessment.verdict,
-    chances: chances === null ? null : mapNumbers(chances, finite),
+    chances: chances === null ? null : mapNumbers(roundedShares(chances, DECIMALS), finite),
     conformance: assessment.conformance,
     summary: summaryOf(assessment, lengthsIn(inspection.slide.units, assessment.resolution)),
     cautions: cautionsOf(assessment),
@@ -78,11 +81,13 @@ export function resultOf(file: string, assessment: Assessment, inspection: Inspe
     uniform: lengthsOf(assessment.uniform),
     takeUp: lengthsOf(assessment.takeUp),
     uneven: lengthsOf(assessment.uneven),
+    greatest: lengthsOf(assessment.greatest),
     unevenChance: finite(assessment.unevenChance),
     endFloat: endFloat === null ? null : lengthsOf(endFloat),
     tightSpot: lengthsOf(assessment.tightSpot),
     loosestSpot: lengthsOf(assessment.loosestSpot),
-    afterAdjusting: { worst: lengthsOf(afterAdjusting.worst), position: length(afterAdjusting.position) },
+    afterAdjusting: throughout(assessment.afterAdjusting, length),
+    afterNewNuts: throughout(assessment.afterNewNuts, length),
     wornZones: assessment.wornZones.map(lengthsOf),
     repeatability: length(assessment.repeatability),
     uncertainty: { lines: uncertainty.lines.map(lengthsOf), expanded: length(uncertainty.expanded) },

@@ -1,16 +1,19 @@
 import { ACTIONS, type Assessment } from "../analysis/assessment.ts";
-import type { Lengths } from "../inspection/lengths.ts";
-import { lengthsIn } from "../inspection/lengths.ts";
+import { type Lengths, lengthsIn } from "../inspection/lengths.ts";
 import type { Inspection } from "../inspection/schema.ts";
+import type { Units } from "../inspection/units.ts";
 import { profilePicture } from "../picture/profilePicture.ts";
 import { profileText } from "../picture/profileText.ts";
 import { alternativesOf } from "./alternatives.ts";
 import { cautionsOf } from "./cautions.ts";
+import { numberRows } from "./numberRows.ts";
+import { actionWords } from "./outsidePlay.ts";
 import { columns, items, wrapped } from "./plainText.ts";
 import { positioningRows } from "./positioning.ts";
 import { summaryOf } from "./summary.ts";
+import { uncertaintyWords } from "./uncertaintyWords.ts";
 import { verdictTitle } from "./verdictTitle.ts";
-import { ACTION_WORDS, capitalised, chanceWords, estimateWords, inAHundred } from "./words.ts";
+import { capitalised, inAHundred } from "./words.ts";
 
 const WIDTH = 80;
 
@@ -26,9 +29,10 @@ export function terminalText(file: string, assessment: Assessment, inspection: I
     [`${slide.name}, survey "${assessment.survey}" (${file})`],
     [verdictTitle(assessment).toUpperCase(), ...wrapped(summaryOf(assessment, lengths), WIDTH)],
     profileText(profilePicture(assessment, slide.units), WIDTH),
-    numbers(assessment, lengths),
+    ["Numbers", ...columns(numberRows(assessment, lengths), WIDTH)],
     chances(assessment),
     positions(assessment, lengths),
+    uncertainty(assessment, slide.units),
     listed("Instead of remaking the screw", alternativesOf(assessment, slide)),
     listed(
       "Checks on the readings",
@@ -48,37 +52,19 @@ function listed(title: string, lines: readonly string[]): readonly string[] {
   return lines.length === 0 ? [] : [title, ...items(lines, WIDTH)];
 }
 
-function numbers(assessment: Assessment, lengths: Lengths): readonly string[] {
-  const { settings, uniform, takeUp, uneven, endFloat, afterAdjusting, uncertainty } = assessment;
-  const left = settings.adjustable ? "Left after adjusting, at worst" : "Left with new nuts, at worst";
-  const rows: (readonly [string, string])[] = [
-    ["Limit", `${lengths.position(settings.limit)}; keeping it is ${assessment.conformance}`],
-    ["Uniform, at the tight spot", estimateWords(uniform, lengths)],
-    ["End float", endFloat === null ? "not measured" : estimateWords(endFloat, lengths)],
-    ["Nut can take up", takeUp.value > 0 ? estimateWords(takeUp, lengths) : "nothing"],
-    ["Uneven along the travel", estimateWords(uneven, lengths)],
-    ["Chance that it is real", chanceWords(assessment.unevenChance)],
-    [
-      left,
-      `${estimateWords(afterAdjusting.worst, lengths)}, at about ${lengths.spot(afterAdjusting.position)}`,
-    ],
-    ...assessment.wornZones.map(
-      ({ from, to, atLeast }) =>
-        [
-          "Screw worn",
-          `by at least ${lengths.lostMotion(atLeast)} from about ${lengths.spot(from)} to ${lengths.spot(to)}`,
-        ] as const,
-    ),
-    ["Repeatability of a reading", `${lengths.position(assessment.repeatability)}, one standard deviation`],
-    ["Uncertainty, loosest spot", `${lengths.position(uncertainty.expanded)}, expanded (U = 2 u)`],
-  ];
-  return ["Numbers", ...columns(rows, WIDTH)];
+function uncertainty(assessment: Assessment, units: Units): readonly string[] {
+  const { lines, expanded } = uncertaintyWords(assessment, units);
+  const rows = [...lines, ["expanded, U = 2 u", expanded] as const].map(
+    ([source, words]) => [capitalised(source), words] as const,
+  );
+  return ["Uncertainty at the loosest spot, as standard uncertainty u", ...columns(rows, WIDTH)];
 }
 
-function chances({ chances }: Assessment): readonly string[] {
+function chances(assessment: Assessment): readonly string[] {
+  const { chances } = assessment;
   if (chances === null) return [];
   const rows = ACTIONS.map(
-    (action) => [capitalised(ACTION_WORDS[action]), inAHundred(chances[action])] as const,
+    (action) => [capitalised(actionWords(action, assessment)), inAHundred(chances[action])] as const,
   );
   return ["Chances", ...columns(rows, WIDTH)];
 }

@@ -1,5 +1,6 @@
 import type { Assessment } from "../analysis/assessment.ts";
-import { ACTION_WORDS, capitalised, endFloatComesFirst } from "./words.ts";
+import { actionWords, correctedFirst } from "./outsidePlay.ts";
+import { capitalised } from "./words.ts";
 
 /** The verdict in a few words, for a heading. */
 export function verdictTitle(assessment: Assessment): string {
@@ -8,8 +9,8 @@ export function verdictTitle(assessment: Assessment): string {
   if (verdict === "measure-more") {
     return reasons[0] === "at-the-limit" ? "Too close to the limit to call" : "Measure more before deciding";
   }
-  const changesParts = verdict !== "leave-alone" && verdict !== "correct-end-float";
-  return changesParts && endFloatComesFirst(assessment)
-    ? `Correct the end float, then ${ACTION_WORDS[verdict]}`
-    : capitalised(ACTION_WORDS[verdict]);
+  const action = actionWords(verdict, assessment);
+  return correctedFirst(assessment).length === 0
+    ? capitalised(action)
+    : `${capitalised(actionWords("correct-end-float", assessment))}, then ${action}`;
 }

@@ -1,4 +1,4 @@
-import type { Action, Assessment, Estimate } from "../analysis/assessment.ts";
+import type { Action, Estimate } from "../analysis/assessment.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 
 /** What is done, as an instruction. */
@@ -10,17 +10,34 @@ export const ACTION_WORDS: Readonly<Record<Action, string>> = {
   "remake-screw": "remake the screw, with nuts to match",
 };
 
-/** An estimate with its 95 % interval: `0.18 mm, give or take 0.02`. */
-export function estimateWords({ value, low, high }: Estimate, lengths: Lengths): string {
-  return withTolerance(value, Math.max(high - value, value - low), lengths);
+/** An interval is told by both its ends where one side of it is more than so many times the other. */
+const LOPSIDED = 2.5;
+
+/**
+ * An estimate with its 95 % interval: `0.18 mm, give or take 0.02`; where that would mislead,
+ * `between 0.10 and 0.16 mm, most likely 0.11`.
+ */
+export function estimateWords(estimate: Estimate, lengths: Lengths): string {
+  const { value, low, high } = estimate;
+  return isLopsided(estimate, lengths)
+    ? `between ${lengths.figure(low)} and ${lengths.lostMotion(high)}, most likely ${lengths.figure(value)}`
+    : `${lengths.lostMotion(value)}, ${intervalWords(estimate, lengths)}`;
 }
 
-/** A length with half its 95 % interval: `0.18 mm, give or take 0.02`. */
-export function withTolerance(value: number, tolerance: number, lengths: Lengths): string {
+/** The interval alone, to stand beside its value: `give or take 0.02`, or `between 0.10 and 0.16`. */
+export function intervalWords(estimate: Estimate, lengths: Lengths): string {
+  const { value, low, high } = estimate;
+  if (isLopsided(estimate, lengths)) return `between ${lengths.figure(low)} and ${lengths.figure(high)}`;
   const nothing = lengths.figure(0);
-  const shown = lengths.figure(tolerance);
-  const words = shown === nothing ? `less than ${nothing.replace(/0$/, "1")}` : shown;
-  return `${lengths.lostMotion(value)}, give or take ${words}`;
+  const tolerance = lengths.figure(Math.max(high - value, value - low));
+  return `give or take ${tolerance === nothing ? `less than ${nothing.replace(/0$/, "1")}` : tolerance}`;
+}
+
+/** Clearly so: by more than a step of the figures that are shown. */
+function isLopsided({ value, low, high }: Estimate, lengths: Lengths): boolean {
+  const longer = Math.max(high - value, value - low);
+  const shorter = Math.min(high - value, value - low);
+  return longer > LOPSIDED * shorter && lengths.figure((longer - shorter) / 2) !== lengths.figure(0);
 }
 
 const LIKELIHOODS = [
@@ -43,16 +60,6 @@ export function inAHundred(chance: number): string {
   if (chance < 0.005) return "less than 1 in 100";
   if (chance > 0.995) return "more than 99 in 100";
   return `${Math.round(chance * 100)} in 100`;
-}
-
-/**
- * Whether the end float is more than a thrust bearing in order has, so that it comes first whatever follows: by more
- * than its own standard uncertainty, a quarter of the 95 % interval.
- */
-export function endFloatComesFirst({ endFloat, settings }: Assessment): boolean {
-  if (endFloat === null) return false;
-  const standard = (endFloat.high - endFloat.low) / 4;
-  return endFloat.value - standard > settings.endFloatAttainable;
 }
 
 /** The text with its first letter large. */

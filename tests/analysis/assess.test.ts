@@ -12,12 +12,13 @@ function close(found: object, expected: Readonly<Record<string, number>>): void 
 
 describe("the assessment of known draws", () => {
   it("tells uniform part, take-up and uneven part with their 95 % intervals", () => {
-    const { uniform, takeUp, uneven, unevenChance, endFloat } = assess();
+    const { uniform, takeUp, uneven, greatest, unevenChance, endFloat } = assess();
     // Of three draws the interval's ends lie a twentieth of the way from the outer to the middle one.
     close(uniform, { value: 0.29, low: 0.2805, high: 0.2995 });
     // Less 0.02 of end float and 0.025 of running clearance.
     close(takeUp, { value: 0.245, low: 0.2355, high: 0.2545 });
     close(uneven, { value: 0.04, low: 0.021, high: 0.059 });
+    close(greatest, { value: 0.33, low: 0.3015, high: 0.3585 });
     expect(unevenChance).toBe(0.75);
     close(endFloat ?? {}, { value: 0.02, low: 0.02, high: 0.02 });
   });
@@ -39,6 +40,12 @@ describe("the assessment of known draws", () => {
     expect(profileAfterAdjusting).toHaveLength(13);
     close(profileAfterAdjusting[1], { position: 25, backlash: 0.29 - 0.255 });
     close(profileAfterAdjusting[6], { position: 150, backlash: 0.33 - 0.255 });
+  });
+
+  it("tells what new nuts would leave, whatever the old one can still take up", () => {
+    const { afterNewNuts } = assess(SURVEY, { nut: { engagedLength: 24, takeUpLeft: 0.1 } });
+    expect(afterNewNuts.position).toBe(150);
+    close(afterNewNuts.worst, { value: 0.04 + 0.035, low: 0.021 + 0.035, high: 0.059 + 0.035 });
   });
 
   it("leaves what the nut cannot take up", () => {
@@ -273,28 +280,5 @@ describe("what the readings are about", () => {
       assess(SURVEY, { nut: { kind, engagedLength: 24 } }).wornZones;
     expect(worn("two-halves")).toEqual([]);
     expect(worn("closing").length).toBeGreaterThan(0);
-  });
-});
-
-describe("what is assumed", () => {
-  it("includes the resolution where it was found from the readings", () => {
-    const { indicator: _, ...survey } = pushPull(POSITIONS.map((position, i) => [position, 0.3 + 0.02 * i]));
-    const { assumed, resolution } = assess(survey);
-    expect(resolution).toBeCloseTo(0.02, 9);
-    expect(assumed).toContain(
-      "The indicator's resolution is 0.02 mm, the graduation that all readings lie on.",
-    );
-    expect(assess().assumed.some((line) => line.includes("resolution"))).toBe(false);
-  });
-
-  it("includes every default of the slide", () => {
-    expect(assess().assumed).toContain("The nut is adjustable.");
-    expect(assess(SURVEY, { nut: { adjustable: true } }).assumed).not.toContain("The nut is adjustable.");
-  });
-
-  it("is told in the inspection's unit", () => {
-    const inches = pushPull([[1, 0.01]], { indicator: { resolution: 0.001 } });
-    const { assumed } = assess(inches, { units: "in", travel: { from: 0, to: 10 }, backlashLimit: 0.005 });
-    expect(assumed).toContain("A nut is left 0.001 in of running clearance at the tight spot.");
   });
 });

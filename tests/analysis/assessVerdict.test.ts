@@ -72,10 +72,11 @@ describe("slides of which more must be measured", () => {
       { tight: 0.2, loose: 0.315 },
       { tight: 0.2, loose: 0.3161 },
     );
-    const { verdict, reasons, canBeSettled } = assess(SURVEY, {}, atLimit);
+    const { verdict, reasons, canBeSettled, nextReadings } = assess(SURVEY, {}, atLimit);
     expect(verdict).toBe("measure-more");
     expect(reasons).toEqual(["at-the-limit"]);
     expect(canBeSettled).toBe(false);
+    expect(nextReadings).toEqual([]);
   });
 
   it("can be settled by readings that repeat well, and not by ones that scatter", () => {

@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { correct } from "../../src/analysis/corrected.ts";
+import { condensed } from "../../src/analysis/log.ts";
 import { normals, seededRandom } from "../../src/analysis/random.ts";
-import { assessed, inspectionOf, pushPull } from "./examples.ts";
+import type { Settings } from "../../src/analysis/settings.ts";
+import { assessed, inspectionOf, pushPull, SETTINGS } from "./examples.ts";
 
 const TRAVEL = 300;
 const normal = normals(seededRandom(7));
@@ -39,5 +42,53 @@ describe("a log from an indicator's cable", () => {
     const { stations, assumed } = assessed(inspectionOf(pushPull(log(100), GIVEN)));
     expect(stations).toHaveLength(100);
     expect(assumed.join(" ")).not.toContain("log");
+  });
+});
+
+describe("a log, condensed", () => {
+  /** Readings every 2 mm, each its own number in thousandths. */
+  const every2mm = (count: number, from = 0) =>
+    correct(pushPull(Array.from({ length: count }, (_, i) => [from + 2 * i, 0.001 * i] as const)), 4);
+  const of = (count: number, part: Partial<Settings> = {}) =>
+    condensed(every2mm(count), { ...SETTINGS, ...part });
+
+  it("has the median place and value of each stretch of a quarter of the nut, with all its readings", () => {
+    // Stretches of 5 mm hold 0, 2 and 4 mm; 6 and 8 mm; 10, 12 and 14 mm …
+    const { readings } = of(150, { engagedLength: 20 });
+    expect(readings).toHaveLength(60);
+    expect(readings[0]).toEqual({ position: 2, value: expect.closeTo(0.001, 12), from: [0, 1, 2] });
+    expect(readings[1]).toEqual({ position: 7, value: expect.closeTo(0.0035, 12), from: [3, 4] });
+    expect(readings[59].from).toEqual([148, 149]);
+  });
+
+  it("has stretches of a sixtieth of the travel for a long nut", () => {
+    // 600 mm / 60 = 10 mm: five readings each.
+    const { readings } = of(150, { travel: { from: 0, to: 600 }, engagedLength: 400 });
+    expect(readings).toHaveLength(30);
+    expect(readings[0].from).toEqual([0, 1, 2, 3, 4]);
+  });
+
+  it("has its stretches counted from the start of the travel", () => {
+    const shifted = { ...SETTINGS, travel: { from: 101, to: 401 }, engagedLength: 20 };
+    const { readings } = condensed(every2mm(150, 101), shifted);
+    expect(readings[0].from).toEqual([0, 1, 2]);
+  });
+
+  it("is what has more than a hundred and twenty stations", () => {
+    expect(of(120)).toEqual(every2mm(120));
+    expect(of(121).readings.length).toBeLessThan(121);
+  });
+
+  it("is not a survey by hand of many repeats", () => {
+    const repeats = Array.from({ length: 300 }, (_, i) => [2 * (i % 100), 0.2] as const);
+    expect(condensed(correct(pushPull(repeats), 4), SETTINGS).readings).toHaveLength(300);
+  });
+
+  it("keeps its resolution and its kind", () => {
+    const before = every2mm(150);
+    const after = of(150);
+    expect(after.resolution).toEqual(before.resolution);
+    expect(after.roundings).toBe(before.roundings);
+    expect(after.asPairs).toBe(before.asPairs);
   });
 });

@@ -21,7 +21,7 @@ function next(
   question: Partial<Question> & Pick<Question, "margin">,
   coverage: Coverage = WELL_COVERED,
 ) {
-  const usual = { endFloat: numbers(() => 0.02), endFloatMeasured: true, noise: 1e-6 };
+  const usual = { endFloat: numbers(() => 0.02), endFloatMeasured: true, endFloatNeeded: false, noise: 1e-6 };
   return nextReadingsOf(profile, { ...usual, ...question }, coverage, SETTINGS, lengthsIn("mm", 0.01));
 }
 
@@ -177,6 +177,19 @@ describe("end float as the next reading", () => {
   );
   const endFloat = numbers((_, b) => 0.05 + 0.03 * b);
   const margin = numbers((a, b) => 0.01 * a + 0.03 * b);
+
+  it("begin with the end float where the verdict waits for it alone", () => {
+    const profile = drawsOf(
+      [0, 100],
+      [
+        [0.2, 0.2],
+        [0.2, 0.2],
+      ],
+    );
+    const still = { margin: new Float64Array(2), endFloat: new Float64Array(2), endFloatMeasured: false };
+    expect(next(profile, { ...still, endFloatNeeded: true })[0]).toMatchObject({ endFloat: true });
+    expect(next(profile, still)).toEqual([]);
+  });
 
   it("comes first where it decides, once", () => {
     const found = next(profile, { margin, endFloat, endFloatMeasured: false });

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, dropFile, EVEN, kept, typeReadings } from "./steps.ts";
+import { describeSlide, dropFiles, EVEN, kept, typeReadings } from "./steps.ts";
 
 let served: ServedPage;
 
@@ -18,7 +18,7 @@ const position = (page: Page, reading: number) =>
 
 test("a dropped log waits for the slide to be described, and its readings are then there", async () => {
   const page = await served.open();
-  await dropFile(page, "log.csv", LOG);
+  await dropFiles(page, ["log.csv", LOG]);
   await page.getByText("3 readings are waiting for this.").waitFor();
   await page.getByLabel("Travel from").fill("0");
   await page.getByLabel("Travel to").fill("120");
@@ -33,20 +33,20 @@ test("a log dropped on readings that are there asks whether to add them, replace
   await describeSlide(page);
   await typeReadings(page, EVEN.slice(0, 2));
 
-  await dropFile(page, "log.csv", LOG);
+  await dropFiles(page, ["log.csv", LOG]);
   await page.getByRole("button", { name: "Add to this survey" }).click();
   expect(await position(page, 5).inputValue()).toBe("120");
   await page.getByRole("button", { name: "Undo" }).click();
   expect(await position(page, 2).inputValue()).toBe("25");
   expect(await position(page, 3).count()).toBe(0);
 
-  await dropFile(page, "log.csv", LOG);
+  await dropFiles(page, ["log.csv", LOG]);
   await page.getByRole("button", { name: "As a new survey" }).click();
   expect(await position(page, 3).inputValue()).toBe("120");
   await page.getByLabel("Survey", { exact: true }).selectOption({ index: 0 });
   expect(await position(page, 2).inputValue()).toBe("25");
 
-  await dropFile(page, "log.csv", LOG);
+  await dropFiles(page, ["log.csv", LOG]);
   await page.getByRole("button", { name: "Replace this survey’s readings" }).click();
   expect(await position(page, 3).inputValue()).toBe("120");
 });
@@ -54,7 +54,7 @@ test("a log dropped on readings that are there asks whether to add them, replace
 test("a log without units asks for them, and tells of each row that it cannot read", async () => {
   const page = await served.open();
   await describeSlide(page);
-  await dropFile(page, "log.csv", "Position,Backlash\n0,8\n2,oops\n4,9\n");
+  await dropFiles(page, ["log.csv", "Position,Backlash\n0,8\n2,oops\n4,9\n"]);
   await page.getByRole("button", { name: "Inches" }).click();
   await page.getByText("Line 3").waitFor();
   await page.getByText('"Backlash" is "oops", which is not a number').waitFor();
@@ -81,13 +81,46 @@ test("a saved file holds what was entered, and keys that this program does not k
   const page = await served.open();
   const sample = JSON.parse(readFileSync("sample-data/adjust-nut-lathe-2-cross-slide.json", "utf8"));
   const original = { ...sample, workshop: { bay: 7 }, slide: { ...sample.slide, colour: "grey" } };
-  await dropFile(page, "original.json", JSON.stringify(original));
+  await dropFiles(page, ["original.json", JSON.stringify(original)]);
   await page.getByRole("heading", { name: original.slide.name }).waitFor();
-  const [download] = await Promise.all([
-    page.waitForEvent("download"),
-    page.getByRole("button", { name: "Save a file" }).click(),
-  ]);
-  expect(JSON.parse(readFileSync(await download.path(), "utf8"))).toEqual(original);
+  expect(await savedFile(page)).toEqual(original);
+});
+
+test("a reading in a file beyond ten metres is shown as unreadable, and not lost", async () => {
+  const page = await served.open();
+  const original = JSON.parse(readFileSync("sample-data/adjust-nut-lathe-2-cross-slide.json", "utf8"));
+  original.surveys[0].readings[3].backlash = 54321;
+  await dropFiles(page, ["slip.json", JSON.stringify(original)]);
+  await page.getByText("Backlash is too large. No slide is longer than 10 m.").waitFor();
+  await page.getByRole("heading", { name: "Adjust the nut" }).waitFor();
+  await page.reload();
+  const figure = page.getByLabel("Backlash, reading that cannot be read yet");
+  expect(Number(await figure.inputValue())).toBe(54321);
+  await figure.fill("0.24");
+  original.surveys[0].readings[3].backlash = 0.24;
+  expect(await savedFile(page)).toEqual(original);
+});
+
+test("readings of positions are shown as they are in the file, and saved unaltered", async () => {
+  const page = await served.open();
+  const original = JSON.parse(readFileSync("sample-data/positioning-pattern-mill-table.json", "utf8"));
+  // What a table of three decimals does not show in full.
+  original.surveys[0].readings[2].reading = 50.92 + 1e-13;
+  original.surveys[0].readings[3].reading = 1e-300;
+  await dropFiles(page, ["positions.json", JSON.stringify(original)]);
+  const cell = (column: string, reading: number) =>
+    page.getByLabel(`${column}, reading ${reading}`, { exact: true });
+  await cell("Target", 2).waitFor();
+  const row = ["Target", "Direction", "Reading", "Run"];
+  const shown = await Promise.all(row.map((column) => cell(column, 2).inputValue()));
+  expect(shown).toEqual(["24", "adv", "23.922", "1"]);
+
+  // Every row is read anew when one is changed.
+  await cell("Run", 1).fill("1.5");
+  await cell("Target", 1).focus();
+  await page.getByText("Run is “1.5”, which is no count. Count the runs from 1.").waitFor();
+  await page.getByLabel("Run, reading that cannot be read yet").fill("1");
+  expect(await savedFile(page)).toEqual(original);
 });
 
 test("every sample opens in one click and is kept", async () => {
@@ -104,3 +137,11 @@ test("every sample opens in one click and is kept", async () => {
   const keptLinks = page.getByRole("region", { name: "Kept in this browser" }).getByRole("link");
   await expect.poll(() => keptLinks.count()).toBe(files.length);
 });
+
+async function savedFile(page: Page): Promise<unknown> {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save a file" }).click(),
+  ]);
+  return JSON.parse(readFileSync(await download.path(), "utf8"));
+}

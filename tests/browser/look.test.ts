@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { DARK_PALETTE, LIGHT_PALETTE } from "../../src/picture/palette.ts";
 import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, EVEN, typeReadings } from "./steps.ts";
+import { describeSlide, dropFiles, EVEN, typeReadings } from "./steps.ts";
 
 let served: ServedPage;
 
@@ -39,6 +39,21 @@ test("on a phone the verdict stays in sight while readings are typed", async () 
   await typeReadings(page, EVEN.slice(0, 4));
   await page.getByRole("button", { name: /^1 more station to a first verdict/ }).click();
   await page.getByRole("heading", { name: "1 more station to a first verdict" }).waitFor();
+});
+
+test("on a phone messages leave two thirds of the screen free, however long and many they are", async () => {
+  const page = await served.open(PHONE);
+  const headings = Array.from({ length: 40 }, (_, column) => `column ${column}`).join(",");
+  const log = `${headings}\n${headings.replaceAll("column ", "")}\n`;
+  await dropFiles(page, ["a.csv", log], ["b.csv", log], ["c.csv", log]);
+  await page.getByRole("button", { name: "Dismiss" }).nth(2).waitFor({ state: "attached" });
+  const top = await page
+    .locator(".notices")
+    .evaluate((notices) => notices.getBoundingClientRect().top / window.innerHeight);
+  expect(top).toBeGreaterThan(2 / 3);
+  await page.getByText(/^c.csv: /).scrollIntoViewIfNeeded();
+  await page.getByRole("button", { name: "Dismiss" }).last().click();
+  expect(await page.getByRole("button", { name: "Dismiss" }).count()).toBe(2);
 });
 
 test("what can be pressed is at least 48 pixels high", async () => {

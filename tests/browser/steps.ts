@@ -31,17 +31,22 @@ export async function kept(page: Page): Promise<void> {
   await page.getByText(/^Kept in this browser, /).waitFor();
 }
 
-/** Drops a file on the page. */
-export async function dropFile(page: Page, name: string, content: string): Promise<void> {
-  const transfer = await page.evaluateHandle(
-    ([fileName, text]) => {
-      const carried = new DataTransfer();
-      carried.items.add(new File([text], fileName));
-      return carried;
-    },
-    [name, content] as const,
-  );
+/** Drops files on the page, all at once. */
+export async function dropFiles(
+  page: Page,
+  ...files: readonly (readonly [name: string, content: string])[]
+): Promise<void> {
+  const transfer = await page.evaluateHandle((carriedFiles) => {
+    const carried = new DataTransfer();
+    for (const [name, content] of carriedFiles) carried.items.add(new File([content], name));
+    return carried;
+  }, files);
   await page.dispatchEvent("tightspot-app", "drop", { dataTransfer: transfer });
+}
+
+/** To the first screen. */
+export async function goHome(page: Page): Promise<void> {
+  await page.getByRole("link", { name: "Tightspot" }).click();
 }
 
 /** Readings of a slide whose lost motion is the same everywhere. */

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, dropFile, EVEN, kept, typeReadings, WORN } from "./steps.ts";
+import { describeSlide, dropFiles, EVEN, kept, typeReadings, WORN } from "./steps.ts";
 
 let served: ServedPage;
 
@@ -41,6 +41,17 @@ test("a decimal comma is read, and figures that cannot be read stay as typed wit
   expect(await page.getByLabel("Position, reading 2", { exact: true }).inputValue()).toBe("100");
 });
 
+test("a figure beyond ten metres is unreadable, and does not count", async () => {
+  const page = await served.open();
+  await describeSlide(page);
+  await typeReadings(page, [...EVEN, ["150", "1e308"], ["20000", "0.2"], ["400 in", "0.2"]]);
+  await page.getByText("Backlash is too large. No slide is longer than 10 m.").waitFor();
+  expect(await page.getByText("Position is too large. No slide is longer than 10 m.").count()).toBe(2);
+  await page.getByLabel("End float of the screw").fill("0.01 0.01");
+  await page.getByRole("heading", { name: "Adjust the nut" }).waitFor();
+  expect(await page.getByText(/NaN|Infinity/).count()).toBe(0);
+});
+
 test("what was entered is there when the page is loaded again, unreadable figures too", async () => {
   const page = await served.open();
   await describeSlide(page);
@@ -63,7 +74,7 @@ test("a struck reading stays, with its reason, and does not count", async () => 
   const page = await served.open();
   await describeSlide(page);
   await typeReadings(page, [...EVEN, ["150", "0.90"]]);
-  const findings = page.getByText(/Reading 14 at 150 mm/);
+  const findings = page.getByText(/Readings 7 and 14 at 150 mm do not agree/);
   await findings.first().waitFor({ state: "attached" });
   await page.getByRole("button", { name: /^Strike or delete reading 14/ }).click();
   await page.keyboard.type("Indicator knocked");
@@ -99,9 +110,10 @@ test("a file that cannot be read gives one message, and nothing entered is lost"
     ],
     ["picture.csv", "no table in here", "picture.csv: there is no row of headings"],
   ] as const) {
-    await dropFile(page, name, content);
-    await page.getByRole("alert").filter({ hasText: message }).waitFor();
-    expect(await page.getByRole("alert").count()).toBe(1);
+    await dropFiles(page, [name, content]);
+    const messages = page.getByRole("alert").getByRole("paragraph");
+    await messages.filter({ hasText: message }).waitFor();
+    expect(await messages.count()).toBe(1);
   }
   expect(await page.getByLabel("Position, reading 13", { exact: true }).inputValue()).toBe("300");
   expect(await page.getByRole("heading", { name: "Adjust the nut" }).isVisible()).toBe(true);

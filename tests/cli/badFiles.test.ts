@@ -12,6 +12,7 @@ const without = (key: string): string =>
 mkdirSync(path("folder"));
 const noise = Uint8Array.from({ length: 4096 }, (_, index) => (index * 97) % 256);
 
+const COMMA = /surveys\[0\]\.readings\[0\]\.backlash: is "0,11"; it must be a number/;
 const BAD: readonly (readonly [string, string, RegExp])[] = [
   ["a file that is not there", path("none.json"), /there is no such file/],
   ["a folder", path("folder"), /this is a folder/],
@@ -19,6 +20,14 @@ const BAD: readonly (readonly [string, string, RegExp])[] = [
   ["an empty file", file("empty.json", ""), /nothing in it/],
   ["JSON that breaks off", file("cut.json", text.slice(0, 600)), /line \d+, column \d+/],
   ["JSON of another kind", file("other.json", '{"name": "x"}'), /not an inspection file/],
+  ["JSON that is no object", file("null.json", "null"), /not an inspection file/],
+  ["a list in JSON", file("list.json", "[1, 2]"), /not an inspection file/],
+  ["a decimal comma", file("comma.json", text.replace('"backlash": 0.11', '"backlash": "0,11"')), COMMA],
+  [
+    "a number beyond all",
+    file("beyond.json", text.replace('"lead": 4', '"lead": 1e999')),
+    /too large a number/,
+  ],
   ["a newer version", file("new.json", text.replace('"version": 1', '"version": 9')), /version 9, newer/],
   ["a slide without travel", file("travel.json", without("travel")), /slide\.travel: is missing/],
   [

@@ -29,6 +29,16 @@ describe("the command line", () => {
     for (const line of `${out}${help.out}`.split("\n")) expect(line.length).toBeLessThanOrEqual(80);
   });
 
+  it("tells the same by -h and by help", async () => {
+    const [all, ofAssess] = await Promise.all([tightspot(["--help"]), tightspot(["assess", "--help"])]);
+    for (const args of [["-h"], ["help"]]) expect(await tightspot(args)).toEqual(all);
+    for (const args of [
+      ["assess", "-h"],
+      ["help", "assess"],
+    ])
+      expect(await tightspot(args)).toEqual(ofAssess);
+  });
+
   it.each([
     [[], /no command was given/, /assess, serve/],
     [["judge", worn], /judge: there is no such command/, /assess, serve/],
@@ -36,6 +46,8 @@ describe("the command line", () => {
     [["assess", "--colour", worn], /--colour: there is no such option/, /assess --help/],
     [["assess", worn, "--limit"], /--limit: its value is missing/, /--limit LENGTH/],
     [["assess", worn, "--limit", "--json"], /--limit: its value is missing/, /--limit LENGTH/],
+    [["assess", worn, "--limit", "0.2", "--limit", "0.3"], /--limit: this option was given twice/, /once/],
+    [["help", "judge"], /judge: there is no such command/, /assess, serve/],
     [["assess", worn, "--limit", "0.15mm"], /--limit: "0.15mm" is not a number/, /without its unit/],
     [["assess", worn, "--travel", "300"], /--travel: "300" is not a range/, /FROM\.\.TO/],
     [["assess", worn, "--adjustable", "maybe"], /--adjustable: "maybe"/, /yes, no/],

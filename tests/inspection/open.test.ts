@@ -141,6 +141,26 @@ describe("values that the schema does not allow are refused by their place", () 
     [
       "a reading that is no number",
       withFirst({ readings: [{ position: 1, backlash: null }] }),
+      "surveys[0].readings[0].backlash: is null; it must be a number",
+    ],
+    [
+      "a reading with a decimal comma",
+      withFirst({
+        readings: [
+          { position: 1, backlash: 0.2 },
+          { position: 2, backlash: "0,21" },
+        ],
+      }),
+      'surveys[0].readings[1].backlash: is "0,21"; it must be a number.',
+    ],
+    [
+      "a reading of which nothing is a number, each counted",
+      withFirst({ readings: [{ position: "1", backlash: "0,21" }] }),
+      'surveys[0].readings[0].position: is "1"; it must be a number (and 1 more problem)',
+    ],
+    [
+      "half a pair, of which the other half is no number",
+      withFirst({ readings: [{ position: 1, advancing: "3" }] }),
       "surveys[0].readings[0]: needs position and backlash",
     ],
     [
@@ -160,6 +180,11 @@ describe("values that the schema does not allow are refused by their place", () 
     ],
   ])("%s", (_, data, refused) => {
     expect(refusal(readInspection(data))).toContain(refused);
+  });
+
+  test.each(["1e999", "-1e999"])("%s, which is beyond every number", (number) => {
+    const text = TEXT.replace(/"lead": [\d.]+/, `"lead": ${number}`);
+    expect(refusal(openInspection(text))).toContain("slide.screw.lead: is too large a number");
   });
 
   test("all of them counted", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { profilePicture } from "../../src/picture/profilePicture.ts";
-import { exampleAssessment } from "../report/exampleAssessment.ts";
+import { EVEN, exampleAssessment } from "../report/exampleAssessment.ts";
 
 const assessment = exampleAssessment();
 
@@ -16,7 +16,8 @@ describe("the picture of a profile", () => {
     const inches = profilePicture(assessment, "in");
     expect(inches.limit.y * 25.4).toBeCloseTo(millimetres.limit.y, 12);
     expect(inches.xAxis.to * 25.4).toBeCloseTo(300, 6);
-    expect(inches.loosestSpot).toEqual({
+    expect(inches.spots[0]).toEqual({
+      name: "loosest spot",
       x: expect.closeTo(110 / 25.4, 12),
       y: expect.closeTo(0.31 / 25.4, 12),
       label: "loosest spot 0.0122 in at 4.35 in",
@@ -70,6 +71,27 @@ describe("the picture of a profile", () => {
     expect(description).toContain("exceeds it from about 66 mm to 154 mm");
     expect(description).toContain("Adjusting the nut would leave 0.24 mm");
     expect(description).toContain("worn by at least 0.15 mm from about 75 mm to 145 mm");
+  });
+
+  it("marks no spots where the readings do not show that lost motion differs, and says so", () => {
+    const even = profilePicture(exampleAssessment(EVEN), "mm");
+    expect(even.spots).toEqual([]);
+    expect(even.median.label).toBe("0.20 mm, the same all along");
+    expect(even.title).toBe("Lost motion: 0.20 mm, the same all along");
+    expect(even.description).toContain("The same everywhere as far as the readings show, 0.20 mm");
+    expect(even.description).not.toMatch(/tight spot|loosest spot/);
+  });
+
+  it.each([
+    ["it may be by chance", { unevenChance: 0.94 }],
+    ["it may be nothing", { uneven: { value: 0.2, low: 0.004, high: 0.22 } }],
+  ])("marks no spots where lost motion seems to differ but %s", (_, changes) => {
+    const open = profilePicture(exampleAssessment(changes), "mm");
+    expect(open.spots).toEqual([]);
+    expect(open.median.label).toBe("0.11 to 0.31 mm along the travel");
+    expect(open.description).toContain(
+      "Between 0.11 mm and 0.31 mm; whether it differs along the travel the readings do not show",
+    );
   });
 
   it("is a plain object that survives being written and read", () => {

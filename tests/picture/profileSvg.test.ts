@@ -4,7 +4,7 @@ import { profileFrame } from "../../src/picture/profileFrame.ts";
 import { profileLabels } from "../../src/picture/profileLabels.ts";
 import { profilePicture } from "../../src/picture/profilePicture.ts";
 import { profileSvg } from "../../src/picture/profileSvg.ts";
-import { exampleAssessment } from "../report/exampleAssessment.ts";
+import { EVEN, exampleAssessment } from "../report/exampleAssessment.ts";
 
 const assessment = exampleAssessment();
 const svg = profileSvg(profilePicture(assessment, "mm"));
@@ -64,9 +64,16 @@ describe("the labels of the plot", () => {
     expect(labels.map(({ role }) => role).sort()).toEqual([
       "afterAdjusting",
       "limit",
-      "loosestSpot",
       "median",
-      "tightSpot",
+      "spot",
+      "spot",
     ]);
+  });
+
+  it("name the level and no spot where the readings show none, with none in bold", () => {
+    const even = profileSvg(profilePicture(exampleAssessment(EVEN), "mm"));
+    expect(even).toContain(">0.20 mm, the same all along</text>");
+    expect(even).not.toMatch(/tight spot|loosest spot/);
+    expect(even.match(/font-weight="600"/g)).toHaveLength(1);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { profilePicture } from "../../src/picture/profilePicture.ts";
 import { profileText } from "../../src/picture/profileText.ts";
-import { exampleAssessment } from "../report/exampleAssessment.ts";
+import { EVEN, exampleAssessment } from "../report/exampleAssessment.ts";
 
 const lines = profileText(profilePicture(exampleAssessment(), "mm"), 80);
 
@@ -22,6 +22,12 @@ describe("the profile in characters", () => {
     const tight = lines[row("▲")] ?? "";
     expect(tight.trimEnd().endsWith("▲")).toBe(true);
     expect((lines[row("▲") - 1] ?? "").trimEnd().endsWith("•")).toBe(true);
+  });
+
+  it("points at no spot where the readings show none", () => {
+    const even = profileText(profilePicture(exampleAssessment(EVEN), "mm"), 80).join("\n");
+    expect(even).not.toMatch(/[▲▼]/);
+    expect(even).toContain("• 0.20 mm, the same all along");
   });
 
   it("draws every column of the profile once or more", () => {

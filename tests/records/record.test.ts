@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { Inspection } from "../../src/inspection/schema.ts";
 import { agrees } from "../../src/records/kept.ts";
-import { EMPTY_DRAFT, type KeptInspection, listEntryOf } from "../../src/records/record.ts";
+import { EMPTY_DRAFT, isSameWork, type KeptInspection, listEntryOf } from "../../src/records/record.ts";
 import { troubleOf } from "../../src/records/trouble.ts";
 
 const inspection: Inspection = {
@@ -49,6 +49,23 @@ test("an inspection that is not described yet is listed with the readings that w
   const waiting = { method: "push-pull", readings, slide: {}, survey: {} } as const;
   const entry = listEntryOf({ ...kept, inspection: null, draft: { ...EMPTY_DRAFT, waiting } });
   expect(entry).toMatchObject({ name: null, machine: null, surveys: 0, readings: 1 });
+});
+
+test("a list tells when the last survey was taken, whatever their order", () => {
+  const [first] = inspection.surveys;
+  const surveys = ["2026-03-02", "2026-05-11T08:30", "2026-04-01"].map((taken) => ({ ...first, taken }));
+  expect(listEntryOf({ ...kept, inspection: { ...inspection, surveys } as Inspection }).lastTaken).toBe(
+    "2026-05-11T08:30",
+  );
+  expect(listEntryOf({ ...kept, inspection: { ...inspection, surveys: [] } }).lastTaken).toBe(null);
+});
+
+test("the same work is the same inspection with nothing else entered, under whatever name it is kept", () => {
+  const other: KeptInspection = { ...structuredClone(kept), id: "b", revision: 7 };
+  expect(isSameWork(other, kept)).toBe(true);
+  expect(isSameWork({ ...kept, inspection: { ...inspection, surveys: [] } }, kept)).toBe(false);
+  const unread = { survey: "survey-1", row: 1, cells: { position: "40" }, marks: {} };
+  expect(isSameWork({ ...kept, draft: { fields: [], rows: [unread] } }, kept)).toBe(false);
 });
 
 test("what is read back agrees only when it is all that was written", () => {

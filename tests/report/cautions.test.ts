@@ -23,12 +23,15 @@ describe("the cautions", () => {
   });
 
   it.each([
-    ["adjust-nut", true],
-    ["replace-nuts", true],
-    ["leave-alone", false],
-    ["remake-screw", false],
-  ] as const)("for %s warn of a nut seizing at the tight spot: %s", (verdict, warns) => {
-    expect(cautions({ verdict }).includes("seize at the tight spot")).toBe(warns);
+    ["adjust-nut", ["A nut with its clearance taken up"]],
+    ["replace-nuts", ["New nuts"]],
+    ["leave-alone", []],
+    ["remake-screw", []],
+  ] as const)("for %s warn of seizing at the tight spot: %j", (verdict, nuts) => {
+    const warnings = cautionsOf(exampleAssessment({ verdict })).filter((text) => text.includes("can seize"));
+    expect(warnings).toEqual(
+      nuts.map((nut) => `${nut} can seize at the tight spot: run the whole travel by hand before power.`),
+    );
   });
 
   it("ask for a second way of measuring before a screw is remade, and also when it is only likeliest", () => {

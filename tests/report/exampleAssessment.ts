@@ -44,11 +44,13 @@ export function exampleAssessment(changes: Partial<Assessment> = {}): Assessment
     uniform: { value: 0.11, low: 0.098, high: 0.122 },
     takeUp: { value: 0.075, low: 0.063, high: 0.087 },
     uneven: { value: 0.2, low: 0.18, high: 0.22 },
+    greatest: { value: 0.31, low: 0.298, high: 0.322 },
     unevenChance: 0.999,
     endFloat: { value: 0.01, low: 0.008, high: 0.012 },
     tightSpot: { position: 300, backlash: 0.11 },
     loosestSpot: { position: 110, backlash: 0.31 },
     afterAdjusting: { worst: { value: 0.235, low: 0.215, high: 0.255 }, position: 110 },
+    afterNewNuts: { worst: { value: 0.235, low: 0.215, high: 0.255 }, position: 110 },
     wornZones: [{ from: 75, to: 145, atLeast: 0.15 }],
     resolution: 0.01,
     drivePlay: 0,
@@ -75,6 +77,16 @@ export function exampleAssessment(changes: Partial<Assessment> = {}): Assessment
     ...changes,
   };
 }
+
+/** What an assessment says of a slide whose lost motion is 0.2 mm all along, as far as the readings show. */
+export const EVEN: Partial<Assessment> = {
+  greatest: { value: 0.2, low: 0.192, high: 0.208 },
+  uneven: { value: 0.001, low: 0, high: 0.008 },
+  unevenChance: 0.2,
+  tightSpot: { position: 300, backlash: 0.2 },
+  loosestSpot: { position: 110, backlash: 0.2 },
+  wornZones: [],
+};
 
 function trueBacklash(position: number): number {
   return 0.11 + 0.2 * Math.exp(-(((position - 110) / 35) ** 2));

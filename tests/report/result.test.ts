@@ -34,6 +34,31 @@ describe("the result", () => {
     expect(inches.checks).toEqual(checks);
   });
 
+  it("gives what adjusting and what new nuts leave, and the greatest lost motion, each its own key", () => {
+    const changed = exampleAssessment({
+      greatest: { value: 0.32, low: 0.3, high: 0.37 },
+      afterNewNuts: { worst: { value: 0.127, low: 0.1, high: 0.15 }, position: 127 },
+    });
+    const inches = resultOf("x.json", changed, exampleInspection({ units: "in" }));
+    expect(inches.greatest.high).toBe(0.014567);
+    expect(inches.afterNewNuts.worst.value).toBe(0.005);
+    expect(inches.afterNewNuts.position).toBe(5);
+    expect(inches.afterAdjusting.worst.value).toBe(0.009252);
+  });
+
+  it("has chances that add up to one as they are written", () => {
+    const third = 1 / 3;
+    const chances = {
+      "leave-alone": 0,
+      "correct-end-float": third,
+      "adjust-nut": third,
+      "replace-nuts": 0,
+      "remake-screw": third,
+    };
+    const written = resultOf("x.json", exampleAssessment({ chances }), exampleInspection()).chances;
+    expect(Object.values(written ?? {}).toSorted()).toEqual([0, 0, 0.333333, 0.333333, 0.333334]);
+  });
+
   it("hides the traces of binary fractions", () => {
     const uneven = { value: 0.1 + 0.2, low: 0.28, high: 0.32 };
     expect(resultOf("x.json", exampleAssessment({ uneven }), exampleInspection()).uneven.value).toBe(0.3);

@@ -4,6 +4,7 @@ import * as z from "zod/mini";
 const estimate = z.strictObject({ value: z.number(), low: z.number(), high: z.number() });
 const chance = z.number().check(z.minimum(0), z.maximum(1));
 const spot = z.strictObject({ position: z.number(), backlash: z.number() });
+const left = z.strictObject({ worst: estimate, position: z.number() });
 const texts = z.array(z.string().check(z.minLength(1)));
 
 /** A quantity of ISO 230-2, null where it takes more runs. */
@@ -74,11 +75,13 @@ export const resultSchema = z.strictObject({
   uniform: estimate,
   takeUp: estimate,
   uneven: estimate,
+  greatest: estimate,
   unevenChance: chance,
   endFloat: z.nullable(estimate),
   tightSpot: spot,
   loosestSpot: spot,
-  afterAdjusting: z.strictObject({ worst: estimate, position: z.number() }),
+  afterAdjusting: left,
+  afterNewNuts: left,
   wornZones: z.array(z.strictObject({ from: z.number(), to: z.number(), atLeast: z.number() })),
   repeatability: z.number(),
   uncertainty: z.strictObject({

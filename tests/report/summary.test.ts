@@ -1,17 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
 import { summaryOf } from "../../src/report/summary.ts";
-import { exampleAssessment } from "./exampleAssessment.ts";
+import { EVEN, exampleAssessment } from "./exampleAssessment.ts";
 
 const lengths = lengthsIn("mm", 0.01);
 const { settings } = exampleAssessment();
-const OPEN = {
-  "leave-alone": 0,
-  "correct-end-float": 0,
-  "adjust-nut": 0.72,
-  "replace-nuts": 0.01,
-  "remake-screw": 0.27,
-};
 
 const summary = (changes: Parameters<typeof exampleAssessment>[0]): string =>
   summaryOf(exampleAssessment(changes), lengths);
@@ -20,8 +13,8 @@ describe("the summary of a verdict", () => {
   it("says of a worn screw how uneven it is and what nothing but another screw removes", () => {
     expect(summary({})).toBe(
       "Lost motion at about 110 mm exceeds that at the tight spot, at about 300 mm, by 0.20 mm, give or take 0.02: " +
-        "the screw has worn unevenly. Neither adjusting nor new nuts remove this; they would leave 0.24 mm, give or " +
-        "take 0.02, at about 110 mm, over the limit of 0.15 mm. Remake the screw, with nuts to match.",
+        "the screw has worn unevenly. Neither adjusting nor new nuts remove this; even new nuts would leave 0.24 mm, " +
+        "give or take 0.02, at about 110 mm, over the limit of 0.15 mm. Remake the screw, with nuts to match.",
     );
   });
 
@@ -56,73 +49,69 @@ describe("the summary of a verdict", () => {
   });
 
   it("says that a slide within its limit needs nothing", () => {
-    expect(summary({ verdict: "leave-alone", loosestSpot: { position: 110, backlash: 0.12 } })).toBe(
+    const greatest = { value: 0.12, low: 0.11, high: 0.13 };
+    expect(summary({ verdict: "leave-alone", greatest, conformance: "proven" })).toBe(
       "At about 110 mm, where it is greatest, lost motion is 0.12 mm, give or take 0.01: within the limit of " +
         "0.15 mm. Nut and screw need nothing done.",
     );
   });
 
-  it("names the end float first where it is more than a bearing in order has", () => {
-    const endFloat = { value: 0.04, low: 0.03, high: 0.05 };
-    const first = "First bring the end float of 0.04 mm, give or take 0.01, down to 0.01 mm";
-    for (const verdict of ["leave-alone", "adjust-nut", "replace-nuts", "remake-screw"] as const) {
-      expect(summary({ verdict, endFloat }).startsWith(first)).toBe(true);
+  it("says beside a slide left alone that keeping the limit is not proven", () => {
+    const greatest = { value: 0.116, low: 0.1, high: 0.148 };
+    const text = (conformance: "proven" | "not proven"): string =>
+      summary({ verdict: "leave-alone", greatest, conformance });
+    expect(text("not proven")).toContain(
+      "within the limit of 0.15 mm. That it keeps the limit is not proven by the rule of ISO 14253-1",
+    );
+    expect(text("proven")).not.toContain("not proven");
+  });
+
+  it("tells the greatest lost motion by both ends of its interval where one side of it is longer", () => {
+    const greatest = { value: 0.11, low: 0.1, high: 0.16 };
+    expect(summary({ verdict: "adjust-nut", greatest })).toContain(
+      "lost motion is between 0.10 and 0.16 mm, most likely 0.11: over the limit",
+    );
+  });
+
+  it("says of new nuts what they leave, not what adjusting would", () => {
+    const changes = {
+      settings: { ...settings, takeUpLeft: 0.02 },
+      afterAdjusting: { worst: { value: 0.29, low: 0.28, high: 0.3 }, position: 110 },
+      afterNewNuts: { worst: { value: 0.14, low: 0.13, high: 0.15 }, position: 110 },
+    };
+    for (const verdict of ["replace-nuts", "remake-screw"] as const) {
+      expect(summary({ ...changes, verdict })).toContain("leave 0.14 mm, give or take 0.01");
     }
-    expect(summary({ verdict: "measure-more", reasons: ["coverage"], endFloat }).startsWith(first)).toBe(
-      true,
-    );
-    expect(summary({ verdict: "correct-end-float", endFloat })).toContain(
-      "Of that, 0.04 mm, give or take 0.01, is end float",
-    );
+    expect(summary({ ...changes, verdict: "adjust-nut" })).toContain("leave 0.29 mm, give or take 0.01");
+  });
+
+  it.each([
+    ["adjust-nut", []],
+    ["replace-nuts", []],
+    ["leave-alone", []],
+    ["correct-end-float", []],
+    ["no-verdict", ["spring-loaded"]],
+  ] as const)(
+    "names no place for %s where the readings show lost motion the same everywhere",
+    (verdict, reasons) => {
+      const text = summary({ ...EVEN, verdict, reasons });
+      expect(text).toContain(
+        "Lost motion is 0.20 mm, give or take 0.01, the same everywhere as far as the readings show",
+      );
+      expect(text).not.toMatch(/at about|tight spot|worst/);
+    },
+  );
+
+  it("names no place where it is open whether lost motion differs", () => {
+    const text = summary({ verdict: "adjust-nut", unevenChance: 0.8 });
+    expect(text).toContain("Lost motion is 0.31 mm, give or take 0.01, where it is greatest: over the limit");
+    expect(text).not.toMatch(/at about|tight spot|the same everywhere/);
   });
 
   it("writes in inches for those who read inches", () => {
     expect(summaryOf(exampleAssessment(), lengthsIn("in", 0.0254))).toContain(
       "by 0.008 in, give or take 0.001",
     );
-  });
-});
-
-describe("the summary of a measure-more", () => {
-  const open = { verdict: "measure-more", chances: OPEN, likeliest: "adjust-nut" } as const;
-
-  it("tells what is likeliest, what else it may be, and what to read", () => {
-    const text = summary({
-      ...open,
-      reasons: ["chances"],
-      nextReadings: [
-        { position: 137.2, why: "The tight spot may be here." },
-        { endFloat: true, why: "It decides." },
-      ],
-    });
-    expect(text).toContain("Likeliest so far: adjust the nut (chance 72 in 100)");
-    expect(text).toContain("it could also be remake the screw, with nuts to match (27 in 100).");
-    expect(text).not.toContain("fit new nuts");
-    expect(text).toContain("Read next at about 137 mm and the end float.");
-  });
-
-  it("says which stations are wanting", () => {
-    const few = exampleAssessment().stations.slice(0, 4);
-    expect(summary({ ...open, reasons: ["coverage"], stations: few })).toContain(
-      "There are 4 stations, and a verdict needs at least 5.",
-    );
-    expect(summary({ ...open, reasons: ["coverage"] })).toContain("farther than the nut's length, 30 mm");
-    expect(summary({ ...open, reasons: ["unread-end"] })).toContain("within half the nut's length, 15 mm");
-  });
-
-  it("repeats the check that stops it", () => {
-    const checks = [
-      { check: "drift", severity: "note", message: "It drifts.", readings: [] },
-      { check: "slip", severity: "stop", message: "Reading 4 is ten times the others.", readings: [3] },
-    ] as const;
-    expect(summary({ ...open, reasons: ["checks", "chances"], checks })).toMatch(/^Reading 4 is ten times/);
-  });
-
-  it("names the reversible step where it sits at the limit", () => {
-    const atLimit = { ...open, reasons: ["at-the-limit"] } as const;
-    const inOrder = { value: 0.01, low: 0.009, high: 0.011 };
-    expect(summary({ ...atLimit, endFloat: inOrder })).toContain("Adjust the nut first, which can be undone");
-    expect(summary({ ...atLimit, endFloat: null })).toContain("Correct the end float first");
   });
 });
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { wrapped } from "../../src/report/plainText.ts";
 import { terminalText } from "../../src/report/terminal.ts";
-import { exampleAssessment } from "./exampleAssessment.ts";
+import { EVEN, exampleAssessment } from "./exampleAssessment.ts";
 import { exampleInspection } from "./exampleInspection.ts";
 
 const text = terminalText("cross-slide.json", exampleAssessment(), exampleInspection());
@@ -35,6 +35,55 @@ describe("the assessment on a terminal", () => {
     expect(more).toContain("- No repeats.");
     expect(more).toContain("- Warning: A gap.");
     expect(more).toContain("- The end float. It decides.");
+  });
+
+  it("says of a nut that cannot be adjusted what clearance it has, not what it can take up", () => {
+    const { settings } = exampleAssessment();
+    const rigid = terminalText(
+      "x.json",
+      exampleAssessment({ settings: { ...settings, adjustable: false } }),
+      exampleInspection(),
+    );
+    // 0.075 mm could be taken up were it not for 0.025 mm of running clearance.
+    expect(rigid).toMatch(/Clearance in the nut +0\.10 mm, give or take 0\.01\n/);
+    expect(rigid).toMatch(/Left with new nuts, at worst/);
+    expect(rigid).not.toMatch(/can take up|after adjusting/);
+    expect(text).toMatch(/Nut can take up +0\.08 mm, give or take 0\.01\n/);
+  });
+
+  it("tells what new nuts would leave beside adjusting where it is another matter", () => {
+    const afterNewNuts = { worst: { value: 0.14, low: 0.13, high: 0.15 }, position: 110 };
+    const both = terminalText("x.json", exampleAssessment({ afterNewNuts }), exampleInspection());
+    expect(both).toMatch(/Left after adjusting, at worst +0\.24 mm/);
+    expect(both).toMatch(/Left with new nuts, at worst +0\.14 mm/);
+    expect(text).not.toContain("Left with new nuts");
+  });
+
+  it("names no place where the readings do not show that lost motion differs", () => {
+    const even = terminalText(
+      "x.json",
+      exampleAssessment({ ...EVEN, verdict: "adjust-nut" }),
+      exampleInspection(),
+    );
+    expect(even).toMatch(/Left after adjusting, at worst +0\.24 mm, give or take 0\.02\n/);
+    expect(even).not.toContain("at about");
+  });
+
+  it("lays the uncertainty out line by line, and says what was not stated", () => {
+    const lines = [
+      { source: "repeatability", standard: 0.004 },
+      { source: "indicator's stated error", standard: 0 },
+      { source: "interpolation between stations", standard: 0 },
+    ];
+    const budget = terminalText(
+      "x.json",
+      exampleAssessment({ uncertainty: { lines, expanded: 0.008 } }),
+      exampleInspection(),
+    );
+    expect(budget).toMatch(/Repeatability +0\.004 mm\n/);
+    expect(budget).toMatch(/Indicator's stated error +not stated\n/);
+    expect(budget).toMatch(/Interpolation between stations +0\.000 mm\n/);
+    expect(budget).toMatch(/Expanded, U = 2 u +0\.008 mm\n/);
   });
 
   it("leaves out chances where there is no verdict", () => {

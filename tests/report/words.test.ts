@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
 import { verdictTitle } from "../../src/report/verdictTitle.ts";
-import { chanceWords, estimateWords, inAHundred } from "../../src/report/words.ts";
+import { chanceWords, estimateWords, inAHundred, intervalWords } from "../../src/report/words.ts";
 import { exampleAssessment } from "./exampleAssessment.ts";
 
 describe("an estimate in words", () => {
@@ -9,6 +9,15 @@ describe("an estimate in words", () => {
 
   it("gives half the interval, the wider side of it", () => {
     expect(estimateWords({ value: 0.18, low: 0.17, high: 0.2 }, lengths)).toBe("0.18 mm, give or take 0.02");
+  });
+
+  it("gives both ends of an interval of which one side is clearly longer", () => {
+    const greatest = { value: 0.11, low: 0.1, high: 0.16 };
+    expect(estimateWords(greatest, lengths)).toBe("between 0.10 and 0.16 mm, most likely 0.11");
+    expect(intervalWords(greatest, lengths)).toBe("between 0.10 and 0.16");
+    expect(estimateWords({ value: 0.18, low: 0.178, high: 0.19 }, lengths)).toBe(
+      "0.18 mm, give or take 0.01",
+    );
   });
 
   it("never claims to be exact", () => {

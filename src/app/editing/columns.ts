@@ -60,7 +60,7 @@ export function columnsOf(survey: Survey, units: Units): readonly Column[] {
     target: column("target", units),
     direction: { ...column("direction", "plain"), read: readDirection },
     reading: column("reading", units),
-    run: column("run", "plain"),
+    run: { ...column("run", "plain"), read: readRun },
   };
   return [...names].map((name) => columns[name]);
 }
@@ -71,4 +71,10 @@ function readDirection(text: string): Outcome<string> {
   if (typed === "+" || "advancing".startsWith(typed)) return succeeded("advancing");
   if (typed === "-" || typed === "−" || "retracting".startsWith(typed)) return succeeded("retracting");
   return failed("", `is “${text}”, which is no direction`, "Type a for advancing or r for retracting.");
+}
+
+function readRun(text: string): Outcome<number> {
+  const run = readFigure(text, "plain");
+  if (!run.ok || (Number.isInteger(run.value) && run.value > 0)) return run;
+  return failed("", `is “${text}”, which is no count`, "Count the runs from 1.");
 }

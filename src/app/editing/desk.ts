@@ -5,7 +5,7 @@ import type { Saving } from "../../records/kept.ts";
 import type { Draft, KeptInspection, Place, Work } from "../../records/record.ts";
 import type { ColumnName } from "./columns.ts";
 import { enterField } from "./fields.ts";
-import { type Row, rowsOf, withRows } from "./rows.ts";
+import { type Row, rowsOf, withRows, withUnreadable } from "./rows.ts";
 import { nextSurvey, withoutSurvey, withSurvey, withSurveyAgain } from "./surveys.ts";
 import { withoutReadings, withReadingsAdded, withReadingsReplaced, withSurveyAdded } from "./taking.ts";
 
@@ -29,7 +29,7 @@ export class Desk extends EventTarget {
   constructor(kept: KeptInspection, save: (kept: KeptInspection) => Promise<Saving>, survey?: string) {
     super();
     this.id = kept.id;
-    this.#work = { inspection: kept.inspection, draft: kept.draft };
+    this.#work = withUnreadable({ inspection: kept.inspection, draft: kept.draft });
     this.#keeping = { state: "kept", at: kept.savedAt };
     this.#keeper = keeperOf(kept, save, (keeping) => {
       this.#keeping = keeping;

@@ -38,7 +38,9 @@ export function showField(work: Work, place: Place): ShownField {
     return { text: typed.text, problem: entered === null || entered.ok ? null : entered.problem };
   }
   if (work.inspection === null) return { text: "", problem: null };
-  return { text: typedFrom(valueAt(holderOf(work.inspection, place), place.path)), problem: null };
+  const text = typedFrom(valueAt(holderOf(work.inspection, place), place.path));
+  const read = readTyped(fieldAt(place.path), text, work.inspection.slide.units);
+  return { text, problem: read.ok ? null : read.problem };
 }
 
 function isAt(field: TypedField, place: Place): boolean {

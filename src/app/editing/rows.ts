@@ -31,6 +31,8 @@ export type RowReading =
   | { readonly state: "read"; readonly reading: Reading }
   | { readonly state: "unread"; readonly problems: readonly CellProblem[] };
 
+const MOST_DECIMALS = 9;
+
 let lastKey = 0;
 
 export function blankRow(): Row {
@@ -120,15 +122,19 @@ export function rowsFrom(readings: readonly Reading[]): readonly Row[] {
   });
 }
 
+/** A figure that its column does not show in full stands as it is: what a cell shows is what is read from it. */
 function cellText(name: ColumnName, value: unknown, decimals: number): string {
-  if (typeof value === "number") return value.toFixed(decimals);
-  return name === "direction" ? String(value).slice(0, 3) : String(value);
+  if (typeof value !== "number") return name === "direction" ? String(value).slice(0, 3) : String(value);
+  const text = value.toFixed(decimals);
+  return Number(text) === value ? text : String(value);
 }
 
+/** Decimals of a figure; 0 for one with more than any indicator has, which is no measure for its column. */
 function decimalsIn(value: unknown): number {
   if (typeof value !== "number") return 0;
   const [mantissa = "", exponent = "0"] = String(value).split("e");
-  return Math.max(0, (mantissa.split(".")[1] ?? "").length - Number(exponent));
+  const decimals = (mantissa.split(".")[1] ?? "").length - Number(exponent);
+  return decimals > MOST_DECIMALS ? 0 : Math.max(0, decimals);
 }
 
 /** The work with the rows of one survey as they are now: what can be read becomes readings, the rest is kept. */
@@ -155,4 +161,15 @@ export function withRows(work: Work, surveyId: string, rows: readonly Row[]): Wo
     inspection: { ...work.inspection, surveys },
     draft: { ...work.draft, rows: [...others, ...unread] },
   };
+}
+
+/** The work as its table shows it: readings of a file that no cell takes, such as one of a kilometre, are unread rows. */
+export function withUnreadable(work: Work): Work {
+  const { inspection, draft } = work;
+  if (inspection === null) return work;
+  const hasUnreadable = (survey: Survey): boolean =>
+    rowsFrom(survey.readings).some((row) => readRow(row, survey, inspection.slide.units).state !== "read");
+  return inspection.surveys
+    .filter(hasUnreadable)
+    .reduce((shown, survey) => withRows(shown, survey.id, rowsOf(draft, survey)), work);
 }

@@ -7,17 +7,11 @@ import type { Refusal } from "../../intake/refusal.ts";
 import type { Desk, HowToTake } from "../editing/desk.ts";
 import { METHODS } from "../editing/fieldList.ts";
 import { fits } from "../editing/taking.ts";
+import { settle } from "../shell/opening.ts";
 import { controls } from "../style/controls.ts";
 import type { Log } from "./readFile.ts";
 import { readLog } from "./readLog.ts";
 import { asks, takeLog } from "./takeLog.ts";
-
-declare global {
-  interface HTMLElementEventMap {
-    /** The log was taken in, or given up. */
-    "tightspot-log-done": CustomEvent<null>;
-  }
-}
 
 /**
  * Takes a log of readings in. It asks only what it has to: the units where the log does not tell, what to do with
@@ -154,7 +148,7 @@ export class LogDialog extends LitElement {
   }
 
   #done(): void {
-    this.dispatchEvent(new CustomEvent("tightspot-log-done"));
+    settle(this, "tightspot-log-done");
   }
 }
 

@@ -1,6 +1,7 @@
 import { openInspection } from "../../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Units } from "../../inspection/units.ts";
+import { fileKindOf } from "../../intake/fileKind.ts";
 import { EMPTY_DRAFT, type KeptInspection } from "../../records/record.ts";
 import { newId } from "../editing/newId.ts";
 
@@ -19,7 +20,7 @@ export type Opened = Log | { readonly kind: "inspection"; readonly kept: KeptIns
 const LARGEST = 20_000_000;
 
 /**
- * Reads a file that was chosen or dropped: an inspection, told by its name or its first sign, else a log of readings.
+ * Reads a file that was chosen or dropped: an inspection or a log of readings, told by what is in it.
  *
  * @param id the name to keep the inspection under; a new one when left out
  */
@@ -37,11 +38,10 @@ export async function readFile(file: File, id: string = newId()): Promise<Outcom
   } catch {
     return failed("", "the file cannot be read", "It may have been moved, or be a folder. Choose it again.");
   }
-  const text = new TextDecoder().decode(content);
-  if (!/\.json$/i.test(file.name) && !text.trimStart().startsWith("{")) {
-    return succeeded({ kind: "log", name: file.name, content });
-  }
-  const opened = openInspection(text);
+  const kind = fileKindOf(content);
+  if (!kind.ok) return kind;
+  if (kind.value.kind === "log") return succeeded({ kind: "log", name: file.name, content });
+  const opened = openInspection(kind.value.text);
   if (!opened.ok) return opened;
   return succeeded({
     kind: "inspection",

@@ -136,8 +136,7 @@ export class ReadingsPanel extends LitElement {
 
   #chosen({ target }: Event): void {
     if (!(target instanceof HTMLInputElement)) return;
-    const [file] = target.files ?? [];
-    if (file !== undefined) askToOpen(this, { file });
+    askToOpen(this, { files: [...(target.files ?? [])] });
     target.value = "";
   }
 }

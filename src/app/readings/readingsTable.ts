@@ -68,7 +68,7 @@ export class ReadingsTable extends LitElement {
         <thead>
           <tr>
             <th scope="col"><span class="unseen">Reading</span></th>
-            ${columns.map((column) => html`<th scope="col">${column.label} ${this.#unitOf(column)}</th>`)}
+            ${columns.map((column) => html`<th scope="col" class=${column.name}>${column.label} ${this.#unitOf(column)}</th>`)}
           </tr>
         </thead>
         ${repeat(

@@ -29,6 +29,20 @@ export const tableStyle = css`
     width: 3rem;
   }
 
+  /* Four columns leave no room for wide cells on a phone. */
+  table:has(.direction) th:first-child,
+  .run {
+    width: 2.625rem;
+  }
+
+  .target {
+    width: 3.75rem;
+  }
+
+  .direction {
+    width: 4.75rem;
+  }
+
   .unit {
     color: var(--ink-pale);
     font-weight: 400;
@@ -78,6 +92,11 @@ export const tableStyle = css`
     background: transparent;
     font-size: 1.125rem;
     text-align: right;
+  }
+
+  table:has(.direction) td input {
+    padding-inline: 0.25rem 0.5rem;
+    font-size: 1rem;
   }
 
   td input:focus-visible {

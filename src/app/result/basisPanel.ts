@@ -4,13 +4,14 @@ import type { Assessment } from "../../analysis/assessment.ts";
 import { lengthsIn } from "../../inspection/lengths.ts";
 import type { Slide } from "../../inspection/schema.ts";
 import { controls } from "../style/controls.ts";
-import { afterAdjusting } from "./basis/afterAdjusting.ts";
 import { alternatives } from "./basis/alternatives.ts";
 import { assumed } from "./basis/assumed.ts";
 import { chances } from "./basis/chances.ts";
 import { checks } from "./basis/checks.ts";
 import { nextReadings } from "./basis/nextReadings.ts";
+import { numbers } from "./basis/numbers.ts";
 import type { PartMaker } from "./basis/part.ts";
+import { positioning } from "./basis/positioning.ts";
 import { uncertainty } from "./basis/uncertainty.ts";
 import { basisStyle } from "./basisStyle.ts";
 import { isReady } from "./headline.ts";
@@ -21,7 +22,8 @@ const PARTS: readonly PartMaker[] = [
   chances,
   checks,
   alternatives,
-  afterAdjusting,
+  numbers,
+  positioning,
   uncertainty,
   assumed,
 ];

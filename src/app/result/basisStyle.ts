@@ -116,6 +116,24 @@ export const basisStyle = css`
     print-color-adjust: exact;
   }
 
+  .quantities {
+    display: grid;
+    gap: 0.625rem;
+    max-width: 44rem;
+  }
+
+  .quantities > div {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(100%, 12rem), 1fr));
+    gap: 0 1rem;
+    padding-bottom: 0.625rem;
+    border-bottom: 1px solid var(--rule);
+  }
+
+  .quantities dt {
+    color: var(--ink-pale);
+  }
+
   table {
     width: 100%;
     max-width: 30rem;

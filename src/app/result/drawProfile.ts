@@ -12,6 +12,7 @@ import {
 import type { Axis } from "../../picture/axis.ts";
 import type { Palette } from "../../picture/palette.ts";
 import type { Point } from "../../picture/profilePicture.ts";
+import { capitalised } from "../../report/words.ts";
 import { marksOf } from "./profileMarks.ts";
 import type { Shown } from "./shown.ts";
 
@@ -76,7 +77,7 @@ function datasetsOf({ picture, look }: Shown): ChartDataset<"line", Point[]>[] {
   const { band, median, afterAdjusting, readings } = picture;
   const edge = { borderWidth: 0, pointRadius: 0, pointHitRadius: 0 };
   const line = { borderWidth: 2.5, pointRadius: 0 };
-  const left = { ...line, label: "Left after", borderColor: look.nut, borderDash: [2, 4] };
+  const left = { ...line, borderColor: look.nut, borderDash: [2, 4] };
   return [
     {
       label: "Reading",
@@ -89,7 +90,9 @@ function datasetsOf({ picture, look }: Shown): ChartDataset<"line", Point[]>[] {
       pointBorderWidth: 1.75,
     },
     { ...line, label: "Lost motion", data: [...median.points], borderColor: look.ink },
-    ...(afterAdjusting === null ? [] : [{ ...left, data: [...afterAdjusting.points] }]),
+    ...(afterAdjusting === null
+      ? []
+      : [{ ...left, label: capitalised(afterAdjusting.short), data: [...afterAdjusting.points] }]),
     { ...edge, data: band.map(({ x, high }) => ({ x, y: high })), fill: "+1", backgroundColor: look.band },
     { ...edge, data: band.map(({ x, low }) => ({ x, y: low })) },
   ];

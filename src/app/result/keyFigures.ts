@@ -1,7 +1,8 @@
 import { css, html } from "lit";
 import type { Assessment, Estimate } from "../../analysis/assessment.ts";
 import type { Lengths } from "../../inspection/lengths.ts";
-import { withTolerance } from "../../report/words.ts";
+import { evennessOf } from "../../picture/evenness.ts";
+import { intervalWords } from "../../report/words.ts";
 
 export const keyFiguresStyle = css`
   .key {
@@ -41,41 +42,38 @@ export const keyFiguresStyle = css`
 
 interface KeyFigure {
   readonly term: string;
-  readonly value: number;
-  /** Half of the 95 % interval. */
-  readonly tolerance: number;
+  readonly estimate: Estimate;
 }
 
 /** The figures that the verdict rests on, each with how far it may be out. The first two make up the third. */
 export function keyFigures(assessment: Assessment, lengths: Lengths) {
-  const { verdict, uniform, uneven, loosestSpot, uncertainty, afterAdjusting, settings } = assessment;
-  const half = ({ value, low, high }: Estimate): number => Math.max(high - value, value - low);
+  const { verdict, uniform, uneven, greatest } = assessment;
   const figures: readonly KeyFigure[] = [
-    { term: "Uniform part", value: uniform.value, tolerance: half(uniform) },
-    { term: "Uneven part", value: uneven.value, tolerance: half(uneven) },
-    {
-      term: `Greatest, at ${lengths.spot(loosestSpot.position)}`,
-      value: loosestSpot.backlash,
-      tolerance: uncertainty.expanded,
-    },
-    ...(verdict === "leave-alone" || verdict === "correct-end-float"
-      ? []
-      : [
-          {
-            term: settings.adjustable ? "Left after adjusting" : "Left with new nuts",
-            value: afterAdjusting.worst.value,
-            tolerance: half(afterAdjusting.worst),
-          },
-        ]),
+    { term: "Uniform part", estimate: uniform },
+    { term: "Uneven part", estimate: uneven },
+    { term: greatestTerm(assessment, lengths), estimate: greatest },
+    ...(verdict === "leave-alone" || verdict === "correct-end-float" ? [] : [left(assessment)]),
   ];
   return html`<dl class="key">
-    ${figures.map(({ term, value, tolerance }) => {
-      const [amount, range] = withTolerance(value, tolerance, lengths).split(", ");
-      return html`<div>
+    ${figures.map(
+      ({ term, estimate }) => html`<div>
         <dt>${term}</dt>
-        <dd class="value">${amount}</dd>
-        <dd class="range">${range}</dd>
-      </div>`;
-    })}
+        <dd class="value">${lengths.lostMotion(estimate.value)}</dd>
+        <dd class="range">${intervalWords(estimate, lengths)}</dd>
+      </div>`,
+    )}
   </dl>`;
+}
+
+/** The place is named only where the readings show that there is one. */
+function greatestTerm(assessment: Assessment, lengths: Lengths): string {
+  if (evennessOf(assessment, lengths) !== "uneven") return "Greatest";
+  return `Greatest, at ${lengths.spot(assessment.loosestSpot.position)}`;
+}
+
+/** What the repair leaves that can be made to this nut. */
+function left({ verdict, settings, afterAdjusting, afterNewNuts }: Assessment): KeyFigure {
+  return settings.adjustable && verdict !== "replace-nuts"
+    ? { term: "Left after adjusting", estimate: afterAdjusting.worst }
+    : { term: "Left with new nuts", estimate: afterNewNuts.worst };
 }

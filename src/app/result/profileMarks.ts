@@ -102,9 +102,9 @@ const limitLine: Draw = (context, { plot, y }, { picture: { limit }, look }) => 
   context.restore();
 };
 
-const spots: Draw = (context, { at }, { picture: { tightSpot, loosestSpot }, look }) => {
+const spots: Draw = (context, { at }, { picture, look }) => {
   context.fillStyle = look.ink;
-  for (const { x, y } of [at(tightSpot), at(loosestSpot)]) {
+  for (const { x, y } of picture.spots.map(at)) {
     context.beginPath();
     context.moveTo(x, y - 7);
     context.lineTo(x + 7, y);
@@ -117,8 +117,7 @@ const spots: Draw = (context, { at }, { picture: { tightSpot, loosestSpot }, loo
 function drawLabels(context: CanvasRenderingContext2D, labels: readonly PlacedLabel[], look: Palette): void {
   const colours: Readonly<Record<LabelRole, string>> = {
     limit: look.limit,
-    tightSpot: look.ink,
-    loosestSpot: look.ink,
+    spot: look.ink,
     median: look.ink,
     afterAdjusting: look.nut,
   };
@@ -128,8 +127,7 @@ function drawLabels(context: CanvasRenderingContext2D, labels: readonly PlacedLa
   for (const { role, text, box, leaderTo } of labels) {
     const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
     if (leaderTo !== null) leader(context, nearestPoint(leaderTo, box), leaderTo, look);
-    const isSpot = role === "tightSpot" || role === "loosestSpot";
-    context.font = `${isSpot ? 700 : 500} ${LABEL_SIZE}px ${getComputedStyle(context.canvas).fontFamily}`;
+    context.font = `${role === "spot" ? 700 : 500} ${LABEL_SIZE}px ${getComputedStyle(context.canvas).fontFamily}`;
     // A rim of the ground keeps the words legible over lines and hatching.
     context.lineWidth = 4;
     context.lineJoin = "round";
@@ -146,10 +144,12 @@ function sized(picture: ProfilePicture, { plot }: ProfileFrame): ProfilePicture 
   if (plot.width >= NARROW) return picture;
   return {
     ...picture,
-    tightSpot: { ...picture.tightSpot, label: "tight spot" },
-    loosestSpot: { ...picture.loosestSpot, label: "loosest spot" },
+    spots: picture.spots.map((spot) => ({ ...spot, label: spot.name })),
     median: { ...picture.median, label: "" },
-    afterAdjusting: picture.afterAdjusting && { ...picture.afterAdjusting, label: "after adjusting" },
+    afterAdjusting: picture.afterAdjusting && {
+      ...picture.afterAdjusting,
+      label: picture.afterAdjusting.short,
+    },
   };
 }
 

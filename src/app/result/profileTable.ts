@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import type { ProfilePicture } from "../../picture/profilePicture.ts";
+import { capitalised } from "../../report/words.ts";
 import { controls } from "../style/controls.ts";
 
 /** Rows enough to follow the profile by. */
@@ -47,13 +48,16 @@ export class ProfileTable extends LitElement {
       .filter(({ index }) => index % step === 0 || index === median.points.length - 1);
     const figure = (value: number | undefined): string => value?.toFixed(units === "in" ? 4 : 3) ?? "";
     return html`<table>
+      <caption class="unseen">
+        Lost motion along the travel
+      </caption>
       <thead>
         <tr>
           <th scope="col">Position, ${units}</th>
           <th scope="col">Lost motion, ${units}</th>
           <th scope="col">95 % from</th>
           <th scope="col">to</th>
-          ${afterAdjusting === null ? nothing : html`<th scope="col">Left after</th>`}
+          ${afterAdjusting === null ? nothing : html`<th scope="col">${capitalised(afterAdjusting.short)}</th>`}
         </tr>
       </thead>
       <tbody>

@@ -34,6 +34,10 @@ export class SetupPage extends LitElement {
         font-size: var(--title);
       }
 
+      h1:focus-visible {
+        outline: none;
+      }
+
       .lead-in {
         margin-top: 0.5rem;
         color: var(--ink-pale);
@@ -100,14 +104,15 @@ export class SetupPage extends LitElement {
   ];
 
   @property({ attribute: false }) draft: Draft = { fields: [], rows: [] };
+  /** Logs that are taken in once the slide is described. */
+  @property({ attribute: false }) next: readonly string[] = [];
 
   /** What is wrong or missing is shown only once the reader thinks that all is there. */
   @state() private hasTried = false;
 
-  override async firstUpdated(): Promise<void> {
-    const first = this.renderRoot.querySelector<FieldBox>("tightspot-field");
-    await first?.updateComplete;
-    first?.focus();
+  /** To the heading, so that it is read out, and the units come before the lengths that are in them. */
+  override firstUpdated(): void {
+    this.renderRoot.querySelector("h1")?.focus();
   }
 
   override render() {
@@ -117,9 +122,9 @@ export class SetupPage extends LitElement {
     return html`
       <form class="sheet" novalidate @submit=${this.#submit}>
         <div>
-          <h1>Which slide is it?</h1>
+          <h1 tabindex="-1">Which slide is it?</h1>
           <p class="lead-in">
-            ${waiting > 0 ? `${waiting} readings are waiting for this. ` : ""}Everything else has a usual value, which is
+            ${this.#whatWaits(waiting)} Everything else has a usual value, which is
             shown and can be changed later.
           </p>
         </div>
@@ -143,6 +148,13 @@ export class SetupPage extends LitElement {
         <button type="submit" class="chief">${waiting > 0 ? "Take the readings" : "Start reading"}</button>
       </form>
     `;
+  }
+
+  #whatWaits(readings: number): string {
+    if (readings === 0) return "";
+    const counted = readings === 1 ? "One reading is" : `${readings} readings are`;
+    const after = this.next.length === 0 ? "" : `, then ${this.next.join(" and ")}`;
+    return `${counted} waiting for this${after}.`;
   }
 
   #unitChoice(units: Units, label: string) {

@@ -1,13 +1,12 @@
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { inOneLine } from "../../inspection/problem.ts";
 import type { KeptInspection } from "../../records/record.ts";
 import type { Log } from "../opening/readFile.ts";
 import { controls } from "../style/controls.ts";
 import "../start/startPage.ts";
 import { brand } from "./brand.ts";
 import { Drops } from "./drops.ts";
-import type { Notice } from "./notice.ts";
+import { type Notice, withNotice } from "./notice.ts";
 import "./noticeBar.ts";
 import type { Opening } from "./opening.ts";
 import { hashOf, type Route, routeOf } from "./route.ts";
@@ -79,21 +78,32 @@ export class App extends LitElement {
   ];
 
   @state() private route: Route = routeOf(location.hash);
-  @state() private notice: Notice | null = null;
+  @state() private notices: readonly Notice[] = [];
   /** What was just opened from a file, and may not be kept yet. */
   @state() private handed: KeptInspection | null = null;
-  /** A log of readings that was just opened. */
-  @state() private log: Log | null = null;
+  /** Logs of readings that were just opened, to be taken in one after the other. */
+  @state() private logs: readonly Log[] = [];
 
-  readonly #drops = new Drops(this, (files) => this.#takeFiles(files));
+  readonly #drops = new Drops(this, (files) => void this.#open({ files }));
+
+  constructor() {
+    super();
+    this.addEventListener("tightspot-notice", ({ detail }) => this.#note(detail));
+    this.addEventListener("tightspot-open", ({ detail }) => void this.#open(detail));
+    this.addEventListener("tightspot-pasted", ({ detail }) => {
+      this.logs = [...this.logs, detail];
+    });
+    this.addEventListener("tightspot-log-done", () => {
+      this.logs = this.logs.slice(1);
+    });
+    this.addEventListener("tightspot-shown", () => {
+      this.handed = null;
+    });
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();
     window.addEventListener("hashchange", this.#follow);
-    this.addEventListener("tightspot-notice", ({ detail }) => {
-      this.notice = detail;
-    });
-    this.addEventListener("tightspot-open", ({ detail }) => this.#open(detail));
     this.#follow();
   }
 
@@ -106,8 +116,13 @@ export class App extends LitElement {
     return html`
       <header><a href=${hashOf({ at: "start" })}>${brand} Tightspot</a></header>
       <main>${this.#page()}</main>
-      <tightspot-notice-bar .notice=${this.notice}></tightspot-notice-bar>
-      ${this.#drops.isOver ? html`<p class="dropping">Drop the file to open it</p>` : nothing}
+      <tightspot-notice-bar
+        .notices=${this.notices}
+        @tightspot-notice-done=${({ detail }: CustomEvent<Notice>) => {
+          this.notices = this.notices.filter((notice) => notice !== detail);
+        }}
+      ></tightspot-notice-bar>
+      ${this.#drops.isOver ? html`<p class="dropping">Drop the files to open them</p>` : nothing}
     `;
   }
 
@@ -117,38 +132,42 @@ export class App extends LitElement {
       : html`<tightspot-workbench
           .route=${this.route}
           .handed=${this.handed}
-          .log=${this.log}
+          .logs=${this.logs}
         ></tightspot-workbench>`;
   }
 
-  readonly #follow = (): void => {
-    this.route = routeOf(location.hash);
-    if (this.route.at === "start") document.title = "Tightspot";
+  readonly #follow = (): void => this.#show(routeOf(location.hash));
+
+  /** Shows another part of the page. What belongs to the one before does not follow there. */
+  #show(route: Route): void {
+    this.route = route;
+    this.handed = null;
+    this.notices = [];
+    if (this.logs.length > 0) {
+      this.#note({ tone: "wrong", text: `Not taken in: ${this.logs.map(({ name }) => name).join(", ")}.` });
+    }
+    this.logs = [];
+    if (route.at === "start") document.title = "Tightspot";
     else void import("../workbench/workbench.ts");
-  };
-
-  #takeFiles([file, ...others]: readonly File[]): void {
-    if (file === undefined) return;
-    void this.#open({ file });
-    if (others.length > 0) {
-      this.notice = { tone: "done", text: `Opening ${file.name} only: one file at a time.` };
-    }
   }
 
-  async #open({ file, id }: Opening): Promise<void> {
-    const { readFile } = await import("../opening/readFile.ts");
-    const read = await readFile(file, id);
-    if (!read.ok) {
-      this.notice = { tone: "wrong", text: `${file.name}: ${inOneLine(read.problem)}` };
-      return;
-    }
-    if (read.value.kind === "log") this.log = read.value;
-    if (read.value.kind === "inspection") this.#handOver(read.value.kept);
-    else if (this.route.at === "start") location.hash = hashOf({ at: "new" });
+  #goTo(route: Route): void {
+    history.pushState(null, "", hashOf(route));
+    this.#show(route);
   }
 
-  #handOver(kept: KeptInspection): void {
-    this.handed = kept;
-    location.hash = hashOf({ at: "inspection", id: kept.id });
+  async #open(opening: Opening): Promise<void> {
+    this.notices = [];
+    const { openFiles } = await import("../opening/openFiles.ts");
+    const { inspection, logs, notices } = await openFiles(opening);
+    if (inspection !== null) this.#goTo({ at: "inspection", id: inspection.id });
+    else if (logs.length > 0 && this.route.at === "start") this.#goTo({ at: "new" });
+    this.handed = inspection;
+    this.logs = [...this.logs, ...logs];
+    for (const notice of notices) this.#note(notice);
+  }
+
+  #note(notice: Notice): void {
+    this.notices = withNotice(this.notices, notice);
   }
 }

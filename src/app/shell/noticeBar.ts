@@ -1,9 +1,10 @@
-import { css, html, LitElement, nothing } from "lit";
+import { css, html, LitElement } from "lit";
 import { customElement, property } from "lit/decorators.js";
+import { repeat } from "lit/directives/repeat.js";
 import { controls } from "../style/controls.ts";
 import type { Notice } from "./notice.ts";
 
-/** The one notice that is shown; it stays until it is dismissed, acted upon or followed by another. */
+/** The notices, at the foot of the screen. Long ones and many scroll, so that the page stays in sight above them. */
 @customElement("tightspot-notice-bar")
 export class NoticeBar extends LitElement {
   static override styles = [
@@ -19,17 +20,30 @@ export class NoticeBar extends LitElement {
         pointer-events: none;
       }
 
+      .notices {
+        display: grid;
+        gap: 1px;
+        max-width: 44rem;
+        max-height: 30vh;
+        overflow-y: auto;
+        overscroll-behavior: contain;
+        border-radius: calc(var(--round) * 1.5);
+        box-shadow: 0 12px 32px -8px rgb(0 0 0 / 45%);
+        pointer-events: auto;
+      }
+
+      .notices > div {
+        display: grid;
+        gap: 1px;
+      }
+
       .notice {
         display: flex;
         align-items: center;
         gap: 0.25rem;
-        max-width: 44rem;
         padding: 0.375rem 0.375rem 0.375rem 1.125rem;
-        border-radius: calc(var(--round) * 1.5);
         background: var(--ink-strong);
         color: var(--paper);
-        box-shadow: 0 12px 32px -8px rgb(0 0 0 / 45%);
-        pointer-events: auto;
       }
 
       .notice.wrong {
@@ -38,9 +52,13 @@ export class NoticeBar extends LitElement {
 
       p {
         flex: 1;
+        max-height: max(4.5rem, 15vh);
+        overflow-y: auto;
+        overscroll-behavior: contain;
         padding: 0.5rem 0;
-        font-size: 1rem;
         color: inherit;
+        font-size: 1rem;
+        line-height: 1.4;
       }
 
       button {
@@ -67,33 +85,39 @@ export class NoticeBar extends LitElement {
     `,
   ];
 
-  @property({ attribute: false }) notice: Notice | null = null;
+  @property({ attribute: false }) notices: readonly Notice[] = [];
 
   override render() {
-    const { notice } = this;
-    return html`<div role=${notice?.tone === "wrong" ? "alert" : "status"}>
-      ${
-        notice === null
-          ? nothing
-          : html`<div class="notice ${notice.tone}">
-              <p>${notice.text}</p>
-              ${
-                notice.action &&
-                html`<button type="button" class="act" @click=${this.#act}>${notice.action.label}</button>`
-              }
-              <button type="button" aria-label="Dismiss" @click=${this.#dismiss}>✕</button>
-            </div>`
-      }
+    // Both are there from the start: a screen reader speaks what is put into them, and only that.
+    return html`<div class="notices">
+      <div role="alert" aria-atomic="false">${this.#list("wrong")}</div>
+      <div role="status" aria-atomic="false">${this.#list("done")}</div>
     </div>`;
   }
 
-  #act(): void {
-    const act = this.notice?.action?.act;
-    this.#dismiss();
-    act?.();
+  #list(tone: Notice["tone"]) {
+    return repeat(
+      this.notices.filter((notice) => notice.tone === tone),
+      (notice) => notice,
+      (notice) => html`<div class="notice ${tone}">
+        <p>${notice.text}</p>
+        ${
+          notice.action &&
+          html`<button type="button" class="act" @click=${() => this.#act(notice)}>
+            ${notice.action.label}
+          </button>`
+        }
+        <button type="button" aria-label="Dismiss" @click=${() => this.#dismiss(notice)}>✕</button>
+      </div>`,
+    );
   }
 
-  #dismiss(): void {
-    this.notice = null;
+  #act(notice: Notice): void {
+    this.#dismiss(notice);
+    notice.action?.act();
+  }
+
+  #dismiss(notice: Notice): void {
+    this.dispatchEvent(new CustomEvent("tightspot-notice-done", { detail: notice }));
   }
 }

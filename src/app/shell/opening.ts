@@ -1,16 +1,25 @@
-/** A file to open, and the name to keep it under where it has one already: a sample. */
+/** Files to open, and the name to keep one under that has a name already: a sample. */
 export interface Opening {
-  readonly file: File;
+  readonly files: readonly File[];
   readonly id?: string;
 }
 
 declare global {
   interface HTMLElementEventMap {
     "tightspot-open": CustomEvent<Opening>;
+    /** The inspection that was handed over to be shown is shown. */
+    "tightspot-shown": CustomEvent<null>;
+    /** The log that was handed over is taken in, refused or given up. */
+    "tightspot-log-done": CustomEvent<null>;
   }
 }
 
-/** Asks the page to open a file. */
+/** Asks the page to open files. */
 export function askToOpen(from: EventTarget, opening: Opening): void {
   from.dispatchEvent(new CustomEvent("tightspot-open", { detail: opening, bubbles: true, composed: true }));
+}
+
+/** Says that what was handed over is dealt with, so that it is not taken for something else later. */
+export function settle(from: EventTarget, what: "tightspot-shown" | "tightspot-log-done"): void {
+  from.dispatchEvent(new CustomEvent(what, { bubbles: true, composed: true }));
 }

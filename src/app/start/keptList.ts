@@ -4,6 +4,7 @@ import { inOneLine } from "../../inspection/problem.ts";
 import { deleteKept, listKept, putBack } from "../../records/list.ts";
 import type { ListEntry } from "../../records/record.ts";
 import { type OtherTabs, otherTabs } from "../../records/tabs.ts";
+import { dayOf } from "../editing/day.ts";
 import { notify } from "../shell/notice.ts";
 import { hashOf } from "../shell/route.ts";
 import { controls } from "../style/controls.ts";
@@ -134,10 +135,14 @@ function nameOf({ name }: ListEntry): string {
   return name ?? "New inspection, slide not described yet";
 }
 
-function aboutOf({ machine, surveys, readings, savedAt }: ListEntry): string {
+function aboutOf({ machine, surveys, lastTaken, readings, savedAt }: ListEntry): string {
   const parts = [
     machine,
-    surveys > 1 ? `${surveys} surveys` : null,
+    lastTaken === null
+      ? null
+      : surveys > 1
+        ? `${surveys} surveys, the last of ${dayOf(lastTaken)}`
+        : `survey of ${dayOf(lastTaken)}`,
     `${readings} ${readings === 1 ? "reading" : "readings"}`,
     `saved ${WHEN.format(new Date(savedAt))}`,
   ];

@@ -118,17 +118,18 @@ export class StartPage extends LitElement {
           </p>
           <div class="ways">
             <a class="button chief" href=${hashOf({ at: "new" })}>New inspection</a>
-            <button type="button" @click=${this.#choose}>Open a file</button>
+            <button type="button" @click=${this.#choose}>Open files</button>
             <input
               type="file"
               hidden
-              aria-label="File to open"
+              multiple
+              aria-label="Files to open"
               accept=".json,.csv,.tsv,.txt,application/json,text/csv,text/plain"
               @change=${this.#chosen}
             />
           </div>
           <p class="drop">
-            Or drop an inspection (JSON) or a log of readings (CSV) anywhere here. Nothing leaves this device.
+            Or drop inspections (JSON) or logs of readings (CSV) anywhere here. Nothing leaves this device.
           </p>
         </div>
         ${screwPicture}
@@ -163,12 +164,11 @@ export class StartPage extends LitElement {
 
   #chosen({ target }: Event): void {
     if (!(target instanceof HTMLInputElement)) return;
-    const [file] = target.files ?? [];
-    if (file !== undefined) askToOpen(this, { file });
+    askToOpen(this, { files: [...(target.files ?? [])] });
     target.value = "";
   }
 
   async #open(sample: Sample): Promise<void> {
-    askToOpen(this, { file: await sample.load(), id: `sample-${sample.name}` });
+    askToOpen(this, { files: [await sample.load()], id: `sample-${sample.name}` });
   }
 }

@@ -10,6 +10,7 @@ import { newDraft } from "../editing/setup.ts";
 import type { Log } from "../opening/readFile.ts";
 import "../setup/setupPage.ts";
 import { notify } from "../shell/notice.ts";
+import { settle } from "../shell/opening.ts";
 import { hashOf, type Route, routeOf } from "../shell/route.ts";
 import { controls } from "../style/controls.ts";
 import "./inspectionPage.ts";
@@ -22,8 +23,8 @@ export class Workbench extends LitElement {
   @property({ attribute: false }) route: Route = { at: "new" };
   /** What was just opened from a file, and is not kept yet. */
   @property({ attribute: false }) handed: KeptInspection | null = null;
-  /** A log of readings to take in. */
-  @property({ attribute: false }) log: Log | null = null;
+  /** Logs of readings to take in, one after the other. */
+  @property({ attribute: false }) logs: readonly Log[] = [];
 
   @state() private desk: Desk | null = null;
   @state() private problem: string | null = null;
@@ -55,8 +56,10 @@ export class Workbench extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has("route")) void this.#follow();
-    if (this.log !== null && this.desk !== null && this.log !== this.#begun)
-      void this.#takeIn(this.log, this.desk);
+    const [log] = this.logs;
+    if (log === undefined || log === this.#begun || this.desk === null || hasWaiting(this.desk)) return;
+    this.#begun = log;
+    void this.#takeIn(log);
   }
 
   override render() {
@@ -74,6 +77,7 @@ export class Workbench extends LitElement {
         desk.inspection === null
           ? html`<tightspot-setup-page
               .draft=${desk.work.draft}
+              .next=${hasWaiting(desk) ? this.logs.map(({ name }) => name) : []}
               @tightspot-draft=${({ detail }: HTMLElementEventMap["tightspot-draft"]) => desk.draftAs(detail)}
               @tightspot-described=${({ detail }: HTMLElementEventMap["tightspot-described"]) =>
                 desk.become(detail)}
@@ -87,21 +91,12 @@ export class Workbench extends LitElement {
               @tightspot-retry=${this.#keepNow}
               @tightspot-copy=${() => this.#openCopy(desk.work)}
               @tightspot-show-other=${() => this.#openKept(desk.id)}
-              @tightspot-pasted=${({ detail }: HTMLElementEventMap["tightspot-pasted"]) => {
-                this.log = detail;
-              }}
             ></tightspot-inspection>`
       }
       ${
-        asking === null
+        asking === null || asking !== this.logs[0]
           ? nothing
-          : html`<tightspot-log-dialog
-              .log=${asking}
-              .desk=${desk}
-              @tightspot-log-done=${() => {
-                this.asking = null;
-              }}
-            ></tightspot-log-dialog>`
+          : html`<tightspot-log-dialog .log=${asking} .desk=${desk}></tightspot-log-dialog>`
       }
     `;
   }
@@ -116,34 +111,47 @@ export class Workbench extends LitElement {
     if (route.at === "new")
       this.#open({ id: newId(), revision: 0, savedAt: "", inspection: null, draft: newDraft("mm") });
     if (route.at !== "inspection") return;
-    if (route.id !== this.desk?.id) await this.#openKept(route.id, route.survey);
-    else if (route.survey !== undefined) this.desk.chooseSurvey(route.survey);
+    if (route.id === this.desk?.id) {
+      if (route.survey !== undefined) this.desk.chooseSurvey(route.survey);
+      return;
+    }
+    // What was open must neither be shown under the new address nor take in what comes with it.
+    this.desk = null;
+    await this.#openKept(route.id, route.survey);
   }
 
   /** Opens what is kept; failing that, what was handed over from a file, which is then kept. */
   async #openKept(id: string, survey?: string): Promise<void> {
-    const { handed } = this;
+    const { handed, route } = this;
     const read = await readKept(id);
+    if (route !== this.route) return;
     if (read.ok) this.#open(read.value, survey);
     else if (handed?.id === id) this.#open(handed, survey).keep();
     else {
       this.desk = null;
       this.problem = inOneLine(read.problem);
     }
+    if (handed !== null) settle(this, "tightspot-shown");
   }
 
   /** Takes a log in at once where nothing has to be asked; one that cannot be read changes nothing. */
-  async #takeIn(log: Log, desk: Desk): Promise<void> {
-    this.#begun = log;
+  async #takeIn(log: Log): Promise<void> {
     const [{ readLog }, { asks, takeLog }] = await Promise.all([
       import("../opening/readLog.ts"),
       import("../opening/takeLog.ts"),
       import("../opening/logDialog.ts"),
     ]);
+    const { desk } = this;
+    // It may have been given up, with what was open, while this was loaded.
+    if (desk === null || log !== this.logs[0]) return;
     const read = readLog(log, null, desk.inspection?.slide.units ?? null);
-    if (!read.ok) notify(this, { tone: "wrong", text: `${log.name}: ${inOneLine(read.problem)}` });
-    else if (asks(read.value, desk)) this.asking = log;
-    else takeLog(this, log.name, read.value, desk, "add");
+    if (read.ok && asks(read.value, desk)) {
+      this.asking = log;
+      return;
+    }
+    if (read.ok) takeLog(this, log.name, read.value, desk, "add");
+    else notify(this, { tone: "wrong", text: `${log.name}: ${inOneLine(read.problem)}` });
+    settle(this, "tightspot-log-done");
   }
 
   #openCopy(work: Work): void {
@@ -195,4 +203,9 @@ export class Workbench extends LitElement {
   readonly #warnOfLoss = (event: BeforeUnloadEvent): void => {
     if (this.desk?.keeping.state === "not kept") event.preventDefault();
   };
+}
+
+/** Whether readings came in that wait for the slide to be described; further logs then wait for that, too. */
+function hasWaiting({ inspection, work }: Desk): boolean {
+  return inspection === null && work.draft.waiting !== undefined;
 }

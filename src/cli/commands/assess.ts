@@ -9,7 +9,7 @@ import { terminalText } from "../../report/terminal.ts";
 import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
 import type { SurveyRead } from "../fileRead.ts";
 import { fileReader } from "../fileReader.ts";
-import { complain, write } from "../output.ts";
+import { complain, tellFault, write } from "../output.ts";
 import { OVERRIDES } from "../overrides.ts";
 import { sourceName } from "../source.ts";
 
@@ -52,11 +52,18 @@ async function run(line: CommandLine): Promise<ExitCode> {
   }
   const picture = textOf(line, "picture");
   if (picture !== undefined && tasks.length > 1) return refuse(severalToDraw(tasks));
+  let faulty = false;
   for (const [index, task] of tasks.entries()) {
-    const done = await perform(task, index, line.options.json === true, picture);
-    if (!done.ok) exitCode = refuse(done.problem, task.file);
+    try {
+      const done = await perform(task, index, line.options.json === true, picture);
+      if (!done.ok) exitCode = refuse(done.problem, task.file);
+    } catch (fault) {
+      // What fails for one file says nothing of the others.
+      tellFault(fault, sourceName(task.file));
+      faulty = true;
+    }
   }
-  return exitCode;
+  return faulty ? 1 : exitCode;
 }
 
 /** The surveys asked for: the one of that id, or all. */

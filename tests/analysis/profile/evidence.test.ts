@@ -34,8 +34,13 @@ const LEVELS = simpson(-0.1, 0.3, 240);
 const DEPTHS = simpson(0, 1.2, 400);
 
 /** Integrals of the joint density over level and depth: the evidence, and the means of what is asked for. */
-function byQuadrature(data: ProfileData, grid: readonly Scatter[], shape: Float64Array | undefined) {
-  const depths: typeof DEPTHS = shape === undefined ? [[0, 1]] : DEPTHS;
+function byQuadrature(
+  data: ProfileData,
+  grid: readonly Scatter[],
+  shape: Float64Array | undefined,
+  over = { levels: LEVELS, depths: DEPTHS },
+) {
+  const depths: typeof DEPTHS = shape === undefined ? [[0, 1]] : over.depths;
   const prior = shape === undefined ? () => 1 : depthPrior;
   const given = shape ?? new Float64Array(data.stations.length);
   let total = 0;
@@ -43,7 +48,7 @@ function byQuadrature(data: ProfileData, grid: readonly Scatter[], shape: Float6
   const shares = grid.map((scatter) => {
     let share = 0;
     for (const [depth, depthWeight] of depths) {
-      for (const [level, levelWeight] of LEVELS) {
+      for (const [level, levelWeight] of over.levels) {
         const mass = depthWeight * levelWeight * prior(depth) * joint(data, given, scatter, level, depth);
         share += mass;
         sums.level += mass * level;
@@ -84,20 +89,39 @@ const GRID: readonly Scatter[] = [
 ];
 const MIDDLE = Float64Array.of(0, 0.4, 1, 0.4, 0);
 const END = Float64Array.of(1, 0.7, 0.5, 0.2, 0.1);
+const AGAINST = MIDDLE.map((value) => 1 - value);
 const FLAT = new Float64Array(5).fill(0.1);
 
+/** The same wear much deeper, and the levels and depths that are left to a shape that runs against it. */
+const DEEP = sweeps([
+  [0, 0.1, 0.11],
+  [75, 0.25],
+  [150, 0.49, 0.5, 0.48],
+  [225, 0.24, 0.25],
+  [300, 0.1],
+]);
+const LITTLE = { levels: simpson(0.2, 0.4, 200), depths: simpson(0, 0.04, 800) };
+
 describe("the evidence", () => {
-  const evidence = evidenceOf(DATA, GRID);
-  const even = byQuadrature(DATA, GRID, undefined).log;
+  const overEven = (data: ProfileData, shape: Float64Array) => {
+    const evidence = evidenceOf(data, GRID);
+    return evidence.ofShape(shape) - evidence.ofEven();
+  };
 
   it.each([
     ["a shape that fits", MIDDLE],
     ["a shape that hardly fits", END],
     ["a shape that is the same everywhere", FLAT],
-    ["a shape that runs against the readings", MIDDLE.map((value) => 1 - value)],
+    ["a shape that runs against the readings", AGAINST],
   ])("of %s, against an even profile, is the integral over level and depth", (_, shape) => {
-    const expected = byQuadrature(DATA, GRID, shape).log - even;
-    expect(evidence.ofShape(shape) - evidence.ofEven()).toBeCloseTo(expected, 3);
+    const expected = byQuadrature(DATA, GRID, shape).log - byQuadrature(DATA, GRID, undefined).log;
+    expect(overEven(DATA, shape)).toBeCloseTo(expected, 3);
+  });
+
+  it("of a shape that the readings all but rule out is the integral over the little depth it may have", () => {
+    const expected =
+      byQuadrature(DEEP, GRID, AGAINST, LITTLE).log - byQuadrature(DEEP, GRID, undefined, LITTLE).log;
+    expect(overEven(DEEP, AGAINST)).toBeCloseTo(expected, 2);
   });
 
   it("weighs one scatter against another by prior, repeats and means", () => {
@@ -120,12 +144,12 @@ describe("the evidence", () => {
   it("counts two roundings of a pair", () => {
     const asPairs = { ...DATA, roundings: 2 as const };
     const expected = byQuadrature(asPairs, GRID, MIDDLE).log - byQuadrature(asPairs, GRID, undefined).log;
-    const found = evidenceOf(asPairs, GRID);
-    expect(found.ofShape(MIDDLE) - found.ofEven()).toBeCloseTo(expected, 3);
-    expect(expected).not.toBeCloseTo(byQuadrature(DATA, GRID, MIDDLE).log - even, 1);
+    expect(overEven(asPairs, MIDDLE)).toBeCloseTo(expected, 3);
+    expect(overEven(DATA, MIDDLE)).not.toBeCloseTo(expected, 1);
   });
 
   it("does not depend on what it was asked before", () => {
+    const evidence = evidenceOf(DATA, GRID);
     const first = evidence.ofShape(MIDDLE);
     evidence.ofShape(END);
     expect(evidence.ofShape(MIDDLE)).toBe(first);
@@ -135,8 +159,8 @@ describe("the evidence", () => {
 describe("level, depth and scatter drawn", () => {
   const COUNT = 20_000;
 
-  function drawn(shape: Float64Array | undefined) {
-    const evidence = evidenceOf(DATA, GRID);
+  function drawn(shape: Float64Array | undefined, data = DATA) {
+    const evidence = evidenceOf(data, GRID);
     const random = seededRandom(17);
     const normal = normals(random);
     return Array.from({ length: COUNT }, () => evidence.draw(shape, random, normal));
@@ -145,7 +169,7 @@ describe("level, depth and scatter drawn", () => {
   it.each([
     ["a shape that fits", MIDDLE],
     ["a shape that the readings tell nothing of", FLAT],
-    ["a shape that runs against the readings", MIDDLE.map((value) => 1 - value)],
+    ["a shape that runs against the readings", AGAINST],
   ])("for %s have the mean, spread and correlation of their posterior", (_, shape) => {
     const expected = byQuadrature(DATA, GRID, shape);
     const draws = drawn(shape);
@@ -165,6 +189,13 @@ describe("level, depth and scatter drawn", () => {
       const found = draws.filter(({ scatter }) => scatter === i).length / COUNT;
       expect(Math.abs(found - share)).toBeLessThan(4 * Math.sqrt((share * (1 - share)) / COUNT) + 0.001);
     });
+  });
+
+  it("for a shape that the readings all but rule out have the little depth it may have", () => {
+    const expected = byQuadrature(DEEP, GRID, AGAINST, LITTLE);
+    const depth = momentsIn(drawn(AGAINST, DEEP).map((draw) => draw.depth));
+    expect(Math.abs(depth.mean - expected.depth.mean) / expected.depth.deviation).toBeLessThan(0.03);
+    expect(depth.deviation / expected.depth.deviation).toBeCloseTo(1, 1);
   });
 
   it("without a shape have no depth, and the level and scatter of an even profile", () => {

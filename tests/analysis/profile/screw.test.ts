@@ -28,6 +28,13 @@ const profileOf = (data: ProfileData) => screwProfile(data, seededRandom(52));
 const plateau = (position: number) =>
   0.1 + 0.2 * Math.max(0, Math.min(1, (position - 90) / 10, (220 - position) / 10));
 
+/** A sharp peak half a step of the grid off, met by a short nut. */
+const narrow = (part: Partial<ProfileData> = {}) =>
+  read((position) => 0.1 + 0.2 * Math.exp(-Math.abs(position - 151.5) / 8), 21, {
+    engagedLength: 4,
+    ...part,
+  });
+
 describe("draws of the profile", () => {
   const data = read(plateau, 21, { workingRange: { from: 0, to: 160.5 } });
   const within = (position: number) => position <= 160.5;
@@ -134,15 +141,60 @@ describe("an even screw", () => {
   });
 });
 
-describe("a narrow peak between the positions that are kept", () => {
-  it("counts as the loosest spot", () => {
-    // A sharp peak half a step of the grid off, met by a short nut.
-    const narrow = read((position) => 0.1 + 0.2 * Math.exp(-Math.abs(position - 151.5) / 8), 21, {
-      engagedLength: 4,
-    });
-    const { positions, draws } = profileOf(narrow);
+describe("a narrow peak", () => {
+  it("counts as the loosest spot between the positions that are kept", () => {
+    const { positions, draws } = profileOf(narrow());
     const between = draws.filter(({ loose }) => !positions.includes(loose.position));
     expect(between.length).toBeGreaterThan(0.2 * draws.length);
     for (const { backlash, loose } of between) expect(loose.backlash).toBeGreaterThan(Math.max(...backlash));
+  });
+
+  it.each([
+    { from: 0, to: 140 },
+    { from: 165, to: 300 },
+  ])("does not count beyond the working range, $from to $to mm", (workingRange) => {
+    for (const { loose } of profileOf(narrow({ workingRange })).draws) {
+      expect(loose.position).toBeGreaterThanOrEqual(workingRange.from);
+      expect(loose.position).toBeLessThanOrEqual(workingRange.to);
+    }
+  });
+});
+
+describe("a slight bump", () => {
+  const bump = (depth: number) => (position: number) =>
+    0.1 + depth * Math.exp(-0.5 * ((position - 140) / 40) ** 2);
+
+  /** The share of the draws in which the screw has worn unevenly, whatever wobble comes on top. */
+  const wornShare = ({ draws }: ProfileDraws) =>
+    draws.filter(({ backlash }) => Math.max(...backlash) - Math.min(...backlash) > 0.001).length /
+    draws.length;
+
+  it("is uneven wear more likely than not, and the more so the deeper it is", () => {
+    const share = (depth: number) => wornShare(profileOf(read(bump(depth))));
+    expect(share(0.02)).toBeGreaterThan(0.9);
+    expect(share(0.012)).toBeGreaterThan(0.5);
+    expect(share(0)).toBeLessThan(0.5);
+  });
+});
+
+describe("a travel that is counted from elsewhere", () => {
+  it("has the same profile, and its peaks, at its own positions", () => {
+    const { stations, ...data } = narrow();
+    const stretch = { from: 1000, to: 1300 };
+    const shifted = profileOf({
+      ...data,
+      travel: stretch,
+      workingRange: stretch,
+      stations: stations.map((station) => ({ ...station, position: station.position + 1000 })),
+    });
+    const usual = profileOf({ ...data, stations });
+    const middles = (profile: ProfileDraws) =>
+      [0, 30, 50, 70, 90].map((i) => momentsIn(profile.draws.map(({ backlash }) => backlash[i])).mean);
+    middles(shifted).forEach((middle, i) => {
+      expect(Math.abs(middle - middles(usual)[i])).toBeLessThan(0.004);
+    });
+    const between = shifted.draws.filter(({ loose }) => !shifted.positions.includes(loose.position));
+    expect(between.length).toBeGreaterThan(0.2 * shifted.draws.length);
+    for (const { loose } of between) expect(Math.abs(loose.position - 1151.5)).toBeLessThan(10);
   });
 });

@@ -166,3 +166,19 @@ describe("states of a worn end that one graduation more tells of", () => {
     expect(settled.every(({ depth }) => depth >= 0)).toBe(true);
   });
 });
+
+describe("states of a bump whose place and width are open", () => {
+  it("carry the wear at the stations that belongs to their numbers, wherever they move", () => {
+    const readings = [0.2, 0.21, 0.24, 0.3, 0.24, 0.21, 0.2];
+    const fit = fitOf(sweeps(readings.map((value, i) => [50 * i, value, value] as const)), seededRandom(47));
+    const character = CHARACTERS.findIndex(({ name }) => name === "bump");
+    const start = Array.from({ length: 300 }, (): State => {
+      const u = Float64Array.of(0.45 + 0.1 * fit.random(), 0.3 + 0.3 * fit.random(), 0.4, 0.2);
+      const shape = shapeOf({ character, u }, fit);
+      return { character, u, shape, ...fit.evidence.draw(shape, fit.random, fit.normal) };
+    });
+    const settled = settle(start, fit);
+    expect(settled.some(({ u }) => !start.some((state) => state.u === u))).toBe(true);
+    expect(settled.map(({ shape }) => shape)).toEqual(settled.map((state) => shapeOf(state, fit)));
+  });
+});

@@ -1,6 +1,7 @@
 import { html } from "lit";
 import { ACTIONS } from "../../../analysis/assessment.ts";
-import { ACTION_WORDS, capitalised, chanceWords } from "../../../report/words.ts";
+import { actionWords } from "../../../report/outsidePlay.ts";
+import { capitalised, chanceWords } from "../../../report/words.ts";
 import type { PartMaker } from "./part.ts";
 
 /** How sure each way forward is, from least to most work. */
@@ -13,7 +14,7 @@ export const chances: PartMaker = ({ assessment, isReady }) => {
     content: html`<ul class="chances">
       ${ACTIONS.map(
         (action) => html`<li class=${action === likeliest ? "likeliest" : ""}>
-          <span>${capitalised(ACTION_WORDS[action])}</span>
+          <span>${capitalised(actionWords(action, assessment))}</span>
           <span class="words">${chanceWords(shares[action])}</span>
           <span class="bar"><i style=${`width:${(shares[action] * 100).toFixed(1)}%`}></i></span>
         </li>`,

@@ -1,0 +1,84 @@
+import { inOneLine, type Outcome, succeeded } from "../../inspection/problem.ts";
+import { saveKept } from "../../records/kept.ts";
+import { findKept } from "../../records/list.ts";
+import type { KeptInspection } from "../../records/record.ts";
+import { tellOtherTabs } from "../../records/tabs.ts";
+import type { Notice } from "../shell/notice.ts";
+import type { Opening } from "../shell/opening.ts";
+import { hashOf } from "../shell/route.ts";
+import { type Log, type Opened, readFile } from "./readFile.ts";
+import { readLog } from "./readLog.ts";
+
+/** What files came to. */
+export interface OpenedFiles {
+  /** The first inspection among them, to be shown. */
+  readonly inspection: KeptInspection | null;
+  readonly logs: readonly Log[];
+  /** What cannot be read, and what was opened beside the inspection to be shown. */
+  readonly notices: readonly Notice[];
+}
+
+interface Found {
+  readonly file: string;
+  readonly kept: KeptInspection;
+}
+
+/** Opens files, each by itself: one that cannot be read does not stand in the way of the others. */
+export async function openFiles({ files, id }: Opening): Promise<OpenedFiles> {
+  const inspections: Found[] = [];
+  const logs: Log[] = [];
+  const notices: Notice[] = [];
+  for (const file of files) {
+    const opened = await openOne(file, id);
+    if (!opened.ok) notices.push({ tone: "wrong", text: `${file.name}: ${inOneLine(opened.problem)}` });
+    else if (opened.value.kind === "log") logs.push(opened.value);
+    else inspections.push({ file: file.name, kept: opened.value.kept });
+  }
+  const [first, ...others] = inspections;
+  return { inspection: first?.kept ?? null, logs, notices: [...notices, ...besides(others)] };
+}
+
+async function openOne(file: File, id: string | undefined): Promise<Outcome<Opened>> {
+  const read = await readFile(file, id);
+  if (!read.ok) return read;
+  if (read.value.kind === "log") {
+    const log = readLog(read.value, null, null);
+    return log.ok ? read : log;
+  }
+  return succeeded({ kind: "inspection", kept: await keep(read.value.kept) });
+}
+
+/** Keeps what a file holds, unless just that is kept already; what cannot be kept comes back as it was. */
+async function keep(opened: KeptInspection): Promise<KeptInspection> {
+  const same = await findKept(opened);
+  if (same !== null) return same;
+  const saving = await saveKept(opened);
+  if (!saving.ok) return opened;
+  tellOtherTabs({ id: saving.kept.id, revision: saving.kept.revision });
+  return saving.kept;
+}
+
+function besides(others: readonly Found[]): readonly Notice[] {
+  const names = (isKept: boolean): string =>
+    others
+      .filter(({ kept }) => kept.revision > 0 === isKept)
+      .map(({ file }) => file)
+      .join(", ");
+  const notices: Notice[] = [];
+  if (names(false) !== "") {
+    notices.push({ tone: "wrong", text: `Not opened, as this browser keeps nothing: ${names(false)}.` });
+  }
+  if (names(true) !== "") {
+    notices.push({
+      tone: "done",
+      text: `Opened, too, and kept in this browser: ${names(true)}.`,
+      action: {
+        label: "Show all",
+        act: () => {
+          location.hash = hashOf({ at: "start" });
+        },
+      },
+    });
+  }
+  return notices;
+}
