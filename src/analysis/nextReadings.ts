@@ -90,7 +90,7 @@ function mostTelling(
     const best = candidates.reduce((a, b) =>
       worth(b, margin, question.noise) > worth(a, margin, question.noise) ? b : a,
     );
-    if (worth(best, margin, question.noise) < variance(margin) * 0.02) break;
+    if (worth(best, margin, question.noise) <= variance(margin) * 0.02) break;
     chosen.push(asNextReading(best, profile, question, settings, lengths));
     const given = best.values;
     const total = variance(given) + question.noise;
