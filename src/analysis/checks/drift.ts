@@ -1,4 +1,4 @@
-import { linearRegression, sampleStandardDeviation } from "simple-statistics";
+import { linearRegression, mean, sampleStandardDeviation } from "simple-statistics";
 import type { Finding } from "../assessment.ts";
 import type { Check } from "./check.ts";
 
@@ -9,11 +9,12 @@ const FEWEST = 6;
 /** Readings that wander with the order they were taken in, and whether the first station was read again at the end. */
 export const drift: Check = ({ corrected, stations, lengths }) => {
   const ordered = corrected.readings;
-  const points = ordered.flatMap((reading, order) => {
-    const station = stations.find((each) => each.readings.includes(reading));
-    return station === undefined || station.readings.length < 2
-      ? []
-      : [[order, reading.value - station.mean]];
+  const orderOf = new Map(ordered.map((reading, order) => [reading, order]));
+  const repeated = stations.filter((station) => station.readings.length > 1);
+  // Both the values and the order are taken from their station's middle, so that stations are compared with themselves.
+  const points = repeated.flatMap((station) => {
+    const orders = station.readings.map((reading) => orderOf.get(reading) ?? 0);
+    return station.readings.map((reading, i) => [orders[i] - mean(orders), reading.value - station.mean]);
   });
   const findings: Finding[] = [];
   if (points.length >= FEWEST) {
@@ -21,7 +22,7 @@ export const drift: Check = ({ corrected, stations, lengths }) => {
     const left = points.map(([order, value]) => value - b - slope * order);
     const orders = points.map(([order]) => order);
     const error =
-      (Math.sqrt((points.length - 1) / Math.max(1, points.length - stations.length - 1)) *
+      (Math.sqrt((points.length - 1) / Math.max(1, points.length - repeated.length - 1)) *
         sampleStandardDeviation(left)) /
       (sampleStandardDeviation(orders) * Math.sqrt(points.length - 1));
     const total = slope * (ordered.length - 1);

@@ -111,4 +111,15 @@ describe("the first station", () => {
     expect(found(drift, [[0, 0.2]])).toEqual([]);
     expect(found(drift, [])).toEqual([]);
   });
+
+  it("is told in full, whether stations were read forth and forth again or twice in place", () => {
+    const creeping = (places: readonly number[]) =>
+      found(
+        drift,
+        places.map((position, order) => [position, 0.2 + 0.002 * order] as const),
+      ).find(({ check }) => check === "drift");
+    // 26 readings, 0.002 mm each: 0.05 mm from the first to the last.
+    expect(creeping([...CLEAN_PLACES, ...CLEAN_PLACES])?.message).toContain("rise by 0.05 mm");
+    expect(creeping(CLEAN_PLACES.flatMap((place) => [place, place]))?.message).toContain("rise by 0.05 mm");
+  });
 });
