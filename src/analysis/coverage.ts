@@ -16,9 +16,7 @@ export interface Coverage {
 /** Whether the stations are enough, and near enough to every place, for a verdict to be given. */
 export function coverageOf(stations: readonly Station[], settings: Settings): Coverage {
   const { travel, workingRange, engagedLength } = settings;
-  const places = stations
-    .map((station) => station.position)
-    .filter((at) => at >= travel.from - engagedLength && at <= travel.to + engagedLength);
+  const places = stations.map((station) => station.position);
   const gaps: Stretch[] = [];
   let covered = workingRange.from;
   for (const at of places) {

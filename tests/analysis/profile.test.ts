@@ -1,40 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { assessSurvey } from "../../src/analysis/assess.ts";
 import type { Assessment, Estimate, ProfilePoint } from "../../src/analysis/assessment.ts";
-import type { Inspection } from "../../src/inspection/schema.ts";
 import reference from "../reference/profiles.json" with { type: "json" };
+import { assessed, inspectionOf, pushPull } from "./examples.ts";
 
-/** The slide of the reference values, whose script stands beside them. */
-function assessed(readings: readonly number[], part: Partial<Inspection["slide"]> = {}): Assessment {
-  const outcome = assessSurvey(
-    {
-      format: "tightspot-inspection",
-      version: 1,
-      slide: {
-        id: "slide",
-        name: "Cross slide",
-        units: "mm",
-        travel: { from: 0, to: 300 },
-        screw: { lead: 4 },
-        nut: { engagedLength: 20 },
-        backlashLimit: 0.15,
-        ...part,
-      },
-      surveys: [
-        {
-          id: "survey",
-          taken: "2026-03-14",
-          stage: "before-repair",
-          method: "push-pull",
-          indicator: { resolution: 0.001 },
-          readings: readings.map((backlash, i) => ({ position: reference.positions[i], backlash })),
-        },
-      ],
-    },
-    "survey",
-  );
-  if (!outcome.ok) throw new Error(outcome.problem.what);
-  return outcome.value;
+/** The assessment of the slide of the reference values, whose script stands beside them. */
+function assessedAs(readings: readonly number[]): Assessment {
+  const placed = readings.map((backlash, i) => [reference.positions[i], backlash] as const);
+  const survey = pushPull(placed, { indicator: { resolution: 0.001 } });
+  return assessed(inspectionOf(survey, { nut: { engagedLength: 20 } }));
 }
 
 /** The profile at a position, by straight lines between its points. */
@@ -65,7 +39,7 @@ function expectSame(a: Estimate, b: Estimate): void {
 describe("the profile against R", () => {
   it("of an even slide is the mean of all readings, known as well as lm knows it", () => {
     const { mean, se, sigma, readings } = reference.even;
-    const { uniform, unevenChance, repeatability } = assessed(readings);
+    const { uniform, unevenChance, repeatability } = assessedAs(readings);
     expect(Math.abs(uniform.value - mean)).toBeLessThan(se);
     expect((uniform.high - uniform.low) / (2 * 1.96 * se)).toBeGreaterThan(0.6);
     expect((uniform.high - uniform.low) / (2 * 1.96 * se)).toBeLessThan(2);
@@ -76,7 +50,7 @@ describe("the profile against R", () => {
 
   it("of a tapered slide is lm's straight line at both ends", () => {
     const { at, fit, se, readings, sigma } = reference.taper;
-    const assessment = assessed(readings);
+    const assessment = assessedAs(readings);
     at.forEach((position, i) => {
       expect(Math.abs(pointAt(assessment, position).backlash - fit[i])).toBeLessThan(2 * se[i]);
     });
@@ -89,7 +63,7 @@ describe("the profile against R", () => {
 
   it("of a slide with a soft patch agrees with the band of mgcv's gam all along", () => {
     const { at, fit, se, readings } = reference.patch;
-    const assessment = assessed(readings);
+    const assessment = assessedAs(readings);
     at.forEach((position, i) => {
       const { backlash, low, high } = pointAt(assessment, position);
       expect(fit[i] + 2 * se[i]).toBeGreaterThan(low);
@@ -102,12 +76,12 @@ describe("the profile against R", () => {
 
 describe("the profile", () => {
   it("gives the same answer to the same readings", () => {
-    expect(assessed(reference.patch.readings)).toEqual(assessed(reference.patch.readings));
+    expect(assessedAs(reference.patch.readings)).toEqual(assessedAs(reference.patch.readings));
   });
 
   it("does not change its verdict with the order of readings, the unit, or a shifted or mirrored travel", () => {
     const { readings } = reference.patch;
-    const usual = assessed(readings);
+    const usual = assessedAs(readings);
     const inches = assessSurvey(
       {
         format: "tightspot-inspection",
@@ -144,7 +118,7 @@ describe("the profile", () => {
   });
 
   it("bounds the screw's wear by the rise above the tight spot, half a nut to either side", () => {
-    const { wornZones, uneven } = assessed(reference.patch.readings);
+    const { wornZones, uneven } = assessedAs(reference.patch.readings);
     expect(wornZones).toHaveLength(1);
     const [zone] = wornZones;
     // The bell rises to a half of its height 53 mm from its middle; the nut's half length of 10 mm comes on top.

@@ -28,7 +28,7 @@ export type Check = (surveyed: Surveyed) => readonly Finding[];
 
 /** `Reading 7 at 120 mm`: readings are counted from 1 for the reader, as the file and the page show them. */
 export function nameOf(reading: LostMotion, lengths: Lengths): string {
-  return `Reading ${(reading.from[0] ?? 0) + 1} at ${lengths.position(reading.position)}`;
+  return `Reading ${reading.from[0] + 1} at ${lengths.position(reading.position)}`;
 }
 
 /** The places of some readings, the first few by name. */
