@@ -1,5 +1,5 @@
-import { quantile } from "simple-statistics";
 import type { WornZone } from "./assessment.ts";
+import { quantileOf } from "./estimate.ts";
 import type { ProfileDraws } from "./profile/draws.ts";
 
 /** Zones are told where the screw has worn by at least so much with this chance. */
@@ -41,7 +41,7 @@ function boundOf(profile: ProfileDraws, engagedLength: number): number[] {
     widened(positions, backlash, engagedLength / 2, tight.backlash),
   );
   return Array.from(positions, (_, i) =>
-    quantile(
+    quantileOf(
       risen.map((rise) => rise[i]),
       1 - SURE,
     ),
@@ -56,14 +56,19 @@ function widened(
   least: number,
 ): Float64Array {
   const result = new Float64Array(positions.length);
+  // Those of the stretch that nothing later in it exceeds, greatest first.
+  const leading = new Int32Array(positions.length);
   let first = 0;
+  let end = 0;
+  let next = 0;
   for (let i = 0; i < positions.length; i++) {
-    while (positions[first] < positions[i] - reach) first++;
-    let greatest = 0;
-    for (let j = first; j < positions.length && positions[j] <= positions[i] + reach; j++) {
-      if (backlash[j] - least > greatest) greatest = backlash[j] - least;
+    for (; next < positions.length && positions[next] <= positions[i] + reach; next++) {
+      while (end > first && backlash[leading[end - 1]] <= backlash[next]) end--;
+      leading[end] = next;
+      end++;
     }
-    result[i] = greatest;
+    while (positions[leading[first]] < positions[i] - reach) first++;
+    result[i] = Math.max(0, backlash[leading[first]] - least);
   }
   return result;
 }

@@ -6,6 +6,8 @@ export interface Judgement {
   /** The class it recommends, or undefined where it asks for more readings. */
   readonly decided: Action | undefined;
   readonly bestGuess: Action;
+  /** Chance of the best guess, where the way of judging states one. */
+  readonly chance?: number;
   readonly uniform?: Estimate;
   readonly uneven?: Estimate;
   readonly unevenChance?: number;
@@ -21,6 +23,8 @@ export class Score {
   private cases = 0;
   private decidedCases = 0;
   private wrong = 0;
+  private sureCases = 0;
+  private wronglySure = 0;
   private bestRight = 0;
   private evenCases = 0;
   private falseClaims = 0;
@@ -36,6 +40,10 @@ export class Score {
   add(judgement: Judgement, truth: Truth): void {
     this.cases++;
     if (judgement.bestGuess === truth.verdict) this.bestRight++;
+    if ((judgement.chance ?? 1) >= SURE) {
+      this.sureCases++;
+      if (judgement.bestGuess !== truth.verdict) this.wronglySure++;
+    }
     if (judgement.decided !== undefined) {
       this.decidedCases++;
       if (judgement.decided !== truth.verdict) this.wrong++;
@@ -74,6 +82,8 @@ export class Score {
   figures(): readonly string[] {
     return [
       String(this.cases),
+      percent(this.sureCases, this.cases),
+      percent(this.wronglySure, this.sureCases),
       percent(this.decidedCases, this.cases),
       percent(this.wrong, this.decidedCases),
       percent(this.bestRight, this.cases),
@@ -90,7 +100,9 @@ export class Score {
 
 export const HEADINGS = [
   "cases",
-  "decided",
+  "sure",
+  "wrong",
+  "verdict",
   "wrong",
   "best guess",
   "uniform",

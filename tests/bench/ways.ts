@@ -30,11 +30,12 @@ export function byModel(model: ProfileModel) {
   return ({ inspection, truth }: SimulatedSlide): Judgement => {
     const outcome = assessSurvey(inspection, inspection.surveys[0].id, model);
     if (!outcome.ok) throw new Error(outcome.problem.what);
-    const { verdict, likeliest, uniform, uneven, unevenChance, profile, tightSpot } = outcome.value;
-    if (likeliest === null) throw new Error("A simulated slide always has chances.");
+    const { verdict, likeliest, chances, uniform, uneven, unevenChance, profile, tightSpot } = outcome.value;
+    if (likeliest === null || chances === null) throw new Error("A simulated slide always has chances.");
     return {
       decided: verdict === "measure-more" || verdict === "no-verdict" ? undefined : verdict,
       bestGuess: likeliest,
+      chance: chances[likeliest],
       uniform,
       uneven,
       unevenChance,

@@ -33,15 +33,15 @@ export const CHARACTERS: readonly Character[] = [
   { name: "two bumps", weight: 0.07, dimensions: 7, worn: twoBumps },
   {
     name: "free patch",
-    weight: 0.03,
+    weight: 0.02,
     dimensions: 6,
     worn: (u, engaged) => ({ first: freePatch(u, 0), engaged }),
   },
-  { name: "two free patches", weight: 0.03, dimensions: 13, worn: twoFreePatches },
+  { name: "two free patches", weight: 0.02, dimensions: 13, worn: twoFreePatches },
 ];
 
 /** A nut is as stiff as its whole length in this share of cases, and gives by an unknown amount in the others. */
-const STIFF = 0.75;
+const STIFF = 0.9;
 
 /** How many numbers make a shape of the character: its own, and the nut's stiffness. */
 export function dimensionsOf({ dimensions }: Character): number {
@@ -64,7 +64,7 @@ function mirrored(u: number, patch: Patch): Patch {
   return { from: 1 - to, to: 1 - from, before: after, after: before, rise: fall, fall: rise };
 }
 
-const bumpWidth = byRatio(0.05, 0.7);
+const bumpWidth = byRatio(0.08, 0.7);
 const bumpFall = oneOf([peaked, bell, bell, shouldered]);
 
 /** Deepest at one place, alike on both sides; the width is measured at half the depth. */

@@ -1,3 +1,4 @@
+import { drawIndex } from "../random.ts";
 import type { Station } from "../stations.ts";
 import type { ProfileData } from "./draws.ts";
 import type { Scatter } from "./noise.ts";
@@ -45,117 +46,138 @@ interface Group {
 
 /** One repeatability of the grid, with all that does not depend on the shape. */
 interface Weighted {
+  /** Index into the grid. */
+  readonly scatter: number;
+  /** Logarithm of the prior times what the repeats say. */
+  readonly ofRepeats: number;
   /** Precision of a station's mean in each group. */
   readonly precisions: readonly number[];
   readonly total: number;
   readonly mean: number;
-  /** Prior, normalising factors, and what the repeats say. */
-  readonly constant: number;
-  readonly squares: number;
+  /** Logarithm of the evidence for a profile that is even: prior, normalising factors, and what the readings say. */
+  readonly even: number;
 }
 
+/** Repeatabilities that prior and repeats make less likely than the best by this much, in logarithms, are left out. */
+const IMPLAUSIBLE = 12;
 /** Terms this far below the greatest, in logarithms, are left out of sums. */
-const NEGLIGIBLE = 9;
+const NEGLIGIBLE = 7;
+
+const FLATNESS = Float64Array.from(DEPTH_SCALES, (scale) => 1 / (scale * scale));
+const FLATTEST = Math.min(...FLATNESS);
+const SCALES = DEPTH_SCALES.length;
+
+/** Readings that tell the depth with this precision, per square millimetre, make its prior a factor. */
+const WELL_KNOWN = 500 * Math.max(...FLATNESS);
+const PRIOR_PER_MM = 1000;
+const PRIORS = Float64Array.from({ length: 2 * PRIOR_PER_MM }, (_, i) =>
+  FLATNESS.reduce((sum, flat) => sum + Math.sqrt(flat) * Math.exp(-0.5 * flat * (i / PRIOR_PER_MM) ** 2), 0),
+);
+
+/** Prior density of a depth above 0, to a factor: read by straight lines, and even beyond the table. */
+function priorAt(depth: number): number {
+  const place = depth * PRIOR_PER_MM;
+  if (!(place < PRIORS.length - 1)) return PRIORS[PRIORS.length - 1];
+  const before = place | 0;
+  return PRIORS[before] + (place - before) * (PRIORS[before + 1] - PRIORS[before]);
+}
 
 export function evidenceOf(data: ProfileData, grid: readonly Scatter[]): Evidence {
   const groups = groupsOf(data.stations);
-  const weighted = grid.map((scatter) => weigh(data, groups, scatter));
-  const even = Float64Array.from(weighted, (given) => given.constant - 0.5 * given.squares);
-  const count = grid.length;
-  const scales = DEPTH_SCALES.length;
-  const precisionOfGroup = Float64Array.from(weighted.flatMap((given) => given.precisions));
-  const flatness = Float64Array.from(DEPTH_SCALES, (scale) => 1 / (scale * scale));
-  const least = Math.min(...flatness);
-  const logs = new Float64Array(count * scales);
-  const slopes = new Float64Array(count * scales);
-  const precisions = new Float64Array(count * scales);
+  const weighted = plausible(grid.map((scatter, index) => weigh(data, groups, scatter, index)));
+  const even = Float64Array.from(weighted, (given) => given.even);
+  const totals = Float64Array.from(weighted, (given) => given.total);
+  const means = Float64Array.from(weighted, (given) => given.mean);
+  const precisions = Float64Array.from(weighted.flatMap((given) => given.precisions));
+  const count = weighted.length;
+  const tilts = new Float64Array(count);
   const spreads = new Float64Array(count);
   const pulls = new Float64Array(count);
-  const tilts = new Float64Array(count);
   const bounds = new Float64Array(count);
-  const sums = new Float64Array(3 * groups.length);
+  /** Of every scatter and scale, as shares of the greatest bound. */
+  const terms = new Float64Array(count * SCALES);
 
-  /** Sums over the stations of each group: of the shape, of its squares, and of its products with the means. */
-  const addUp = (shape: Float64Array): void => {
+  /** What every scatter makes of a shape, and the greatest bound of the evidence. */
+  const prepare = (shape: Float64Array): number => {
+    let best = Number.NEGATIVE_INFINITY;
+    tilts.fill(0);
+    spreads.fill(0);
+    pulls.fill(0);
     for (let k = 0; k < groups.length; k++) {
-      const { members, means } = groups[k];
-      let sum = 0;
+      const { members, means: meansOfGroup } = groups[k];
+      let values = 0;
       let squares = 0;
-      let cross = 0;
+      let products = 0;
       for (let i = 0; i < members.length; i++) {
         const value = shape[members[i]];
-        sum += value;
+        values += value;
         squares += value * value;
-        cross += value * means[i];
+        products += value * meansOfGroup[i];
       }
-      sums[3 * k] = sum;
-      sums[3 * k + 1] = squares;
-      sums[3 * k + 2] = cross;
+      for (let g = 0; g < count; g++) {
+        const precision = precisions[g * groups.length + k];
+        tilts[g] += precision * values;
+        spreads[g] += precision * squares;
+        pulls[g] += precision * products;
+      }
     }
-  };
-
-  /** The evidence of every scatter and scale; what is negligible beside the greatest is left out. */
-  const fill = (shape: Float64Array): void => {
-    addUp(shape);
-    let best = Number.NEGATIVE_INFINITY;
     for (let g = 0; g < count; g++) {
-      const given = weighted[g];
-      let sum = 0;
-      let squares = 0;
-      let cross = 0;
-      for (let k = 0; k < groups.length; k++) {
-        const precision = precisionOfGroup[g * groups.length + k];
-        sum += precision * sums[3 * k];
-        squares += precision * sums[3 * k + 1];
-        cross += precision * sums[3 * k + 2];
-      }
-      const tilt = sum / given.total;
-      const spread = Math.max(0, squares - sum * tilt);
-      const pull = cross - sum * given.mean;
-      const bound = even[g] + (0.5 * pull * pull) / (spread + least);
+      const values = tilts[g];
+      const tilt = values / totals[g];
+      const spread = Math.max(0, spreads[g] - values * tilt);
+      const pull = pulls[g] - values * means[g];
       tilts[g] = tilt;
       spreads[g] = spread;
       pulls[g] = pull;
-      bounds[g] = bound;
-      if (bound > best) best = bound;
+      bounds[g] = pull > 0 ? even[g] + (0.5 * pull * pull) / (spread + FLATTEST) : even[g];
+      if (bounds[g] > best) best = bounds[g];
     }
-    logs.fill(Number.NEGATIVE_INFINITY);
-    for (let g = 0; g < count; g++) {
-      if (bounds[g] < best - NEGLIGIBLE) continue;
-      for (let k = 0; k < scales; k++) {
-        const at = g * scales + k;
-        const precision = spreads[g] + flatness[k];
-        const slope = pulls[g] / precision;
-        slopes[at] = slope;
-        precisions[at] = precision;
-        // Half of a normal prior has twice its density, and only the positive half of the posterior counts.
-        logs[at] =
-          even[g] +
-          0.5 * (pulls[g] * slope - Math.log(precision / flatness[k])) +
-          logUpper(slope * Math.sqrt(precision));
-      }
-    }
+    return best;
+  };
+
+  /** Evidence of one scatter and scale, as a share of the greatest bound. */
+  const termOf = (g: number, scale: number, best: number): number => {
+    const precision = spreads[g] + FLATNESS[scale];
+    const z = pulls[g] / Math.sqrt(precision);
+    const exponent = even[g] - best + (z > 0 ? 0.5 * z * z : 0);
+    // Half of a normal prior has twice its density, and only the positive half of the posterior counts.
+    return Math.exp(exponent) * Math.sqrt(FLATNESS[scale] / precision) * upperHalf(z);
+  };
+
+  /** The same of all scales together, where the readings tell the depth so well that its prior hardly bends. */
+  const termOfAll = (g: number, best: number): number => {
+    const spread = spreads[g];
+    const depth = pulls[g] / spread;
+    const z = depth * Math.sqrt(spread);
+    return Math.exp(even[g] - best + 0.5 * z * z) * upperHalf(z) * (priorAt(depth) / Math.sqrt(spread));
   };
 
   return {
     ofShape(shape) {
-      fill(shape);
-      return logSum(logs) - Math.log(scales);
+      const best = prepare(shape);
+      let sum = 0;
+      for (let g = 0; g < count; g++) {
+        if (bounds[g] < best - NEGLIGIBLE) continue;
+        if (spreads[g] > WELL_KNOWN && pulls[g] > 0) sum += termOfAll(g, best);
+        else for (let scale = 0; scale < SCALES; scale++) sum += termOf(g, scale, best);
+      }
+      return best + Math.log(sum / SCALES);
     },
     ofEven: () => logSum(even),
     draw(shape, random, normal) {
       if (shape === undefined) {
-        const scatter = drawLog(even, random);
-        const given = weighted[scatter];
-        return { level: given.mean + normal() / Math.sqrt(given.total), depth: 0, scatter };
+        const given = weighted[drawLog(even, random)];
+        return { level: given.mean + normal() / Math.sqrt(given.total), depth: 0, scatter: given.scatter };
       }
-      fill(shape);
-      const at = drawLog(logs, random);
-      const scatter = Math.floor(at / scales);
-      const depth = drawPositive(slopes[at], 1 / Math.sqrt(precisions[at]), random, normal);
-      const given = weighted[scatter];
-      const level = given.mean - depth * tilts[scatter] + normal() / Math.sqrt(given.total);
-      return { level, depth, scatter };
+      const best = prepare(shape);
+      for (let at = 0; at < terms.length; at++)
+        terms[at] = termOf(Math.floor(at / SCALES), at % SCALES, best);
+      const at = drawIndex(terms, random);
+      const g = Math.floor(at / SCALES);
+      const precision = spreads[g] + FLATNESS[at % SCALES];
+      const depth = drawPositive(pulls[g] / precision, 1 / Math.sqrt(precision), random, normal);
+      const { mean, total, scatter } = weighted[g];
+      return { level: mean - depth * tilts[g] + normal() / Math.sqrt(total), depth, scatter };
     },
   };
 }
@@ -168,7 +190,17 @@ function groupsOf(stations: readonly Station[]): readonly Group[] {
   });
 }
 
-function weigh(data: ProfileData, groups: readonly Group[], { sigma, tau, logPrior }: Scatter): Weighted {
+function plausible(weighted: readonly Weighted[]): readonly Weighted[] {
+  const best = Math.max(...weighted.map(({ ofRepeats }) => ofRepeats));
+  return weighted.filter(({ ofRepeats }) => ofRepeats > best - IMPLAUSIBLE);
+}
+
+function weigh(
+  data: ProfileData,
+  groups: readonly Group[],
+  { sigma, tau, logPrior }: Scatter,
+  scatter: number,
+): Weighted {
   const rounding = (data.roundings * data.resolution ** 2) / 12;
   const precisions = groups.map(({ repeats }) => 1 / (sigma ** 2 / repeats + rounding + tau ** 2));
   let total = 0;
@@ -188,16 +220,28 @@ function weigh(data: ProfileData, groups: readonly Group[], { sigma, tau, logPri
   const repeats = data.stations.reduce((all, station) => all + station.readings.length - 1, 0);
   // Repeats of coarse readings are themselves rounded, so each carries some of the rounding's variance.
   const variance = sigma ** 2 + rounding / 4;
-  const constant =
-    logPrior + 0.5 * (logs - Math.log(total)) - 0.5 * (repeats * Math.log(variance) + within / variance);
-  return { precisions, total, mean, constant, squares };
+  const ofRepeats = logPrior - 0.5 * (repeats * Math.log(variance) + within / variance);
+  const even = ofRepeats + 0.5 * (logs - Math.log(total) - squares);
+  return { scatter, ofRepeats, precisions, total, mean, even };
 }
 
-/** Logarithm of twice the standard normal probability below z. */
-function logUpper(z: number): number {
-  if (z > 6) return Math.LN2;
-  if (z < -6) return -0.5 * z * z - Math.log(-z * Math.sqrt(Math.PI / 2) * (1 + 1 / (z * z)));
-  return Math.log(erfc(-z / Math.SQRT2));
+const TAIL = 8;
+const PER_UNIT = 64;
+const UPPER_HALVES = Float64Array.from({ length: 2 * TAIL * PER_UNIT + 2 }, (_, i) => {
+  const z = i / PER_UNIT - TAIL;
+  return erfc(-z / Math.SQRT2) * (z < 0 ? Math.exp(0.5 * z * z) : 1);
+});
+
+/**
+ * Twice the standard normal probability below z; for z below 0, over exp(−z²/2), beside which it does not vanish.
+ * Read by straight lines from a table, to two parts in a hundred thousand.
+ */
+function upperHalf(z: number): number {
+  if (z >= TAIL) return 2;
+  if (z <= -TAIL) return Math.sqrt(2 / Math.PI) / (-z * (1 + 1 / (z * z)));
+  const place = (z + TAIL) * PER_UNIT;
+  const before = place | 0;
+  return UPPER_HALVES[before] + (place - before) * (UPPER_HALVES[before + 1] - UPPER_HALVES[before]);
 }
 
 /** Complementary error function (Numerical Recipes in C, 2nd edition, 6.2: erfcc; relative error below 1.2e-7). */
@@ -228,7 +272,7 @@ function logSum(logs: Float64Array): number {
   let greatest = Number.NEGATIVE_INFINITY;
   for (const log of logs) if (log > greatest) greatest = log;
   let sum = 0;
-  for (const log of logs) if (log > greatest - NEGLIGIBLE) sum += Math.exp(log - greatest);
+  for (const log of logs) sum += Math.exp(log - greatest);
   return greatest + Math.log(sum);
 }
 

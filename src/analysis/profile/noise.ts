@@ -15,9 +15,9 @@ const REACH = 2.4;
  * with its prior chance.
  */
 const STATION_EFFECTS = [
-  { tau: 0, chance: 0.8 },
-  { tau: 0.003, chance: 0.12 },
-  { tau: 0.009, chance: 0.08 },
+  { tau: 0, chance: 0.88 },
+  { tau: 0.003, chance: 0.07 },
+  { tau: 0.009, chance: 0.05 },
 ];
 
 /** Repeatability and station effect, to be weighed against others, with the logarithm of the prior probability. */

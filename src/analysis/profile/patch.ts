@@ -12,15 +12,35 @@ export interface Patch {
   readonly fall: Fall;
 }
 
-/** How wear falls off with the distance, which is 1 where it has fallen to a half. */
-export type Fall = (distance: number) => number;
+/**
+ * How wear falls off with the distance, which is 1 where it has fallen to a half: shares of the deepest at evenly
+ * spaced distances, the last of which is nothing. Read by straight lines, to two parts in a hundred thousand.
+ */
+export interface Fall {
+  readonly perUnit: number;
+  readonly shares: Float64Array;
+}
 
-// Beyond the distance where less than a ten-millionth is left, nothing is.
-export const exponential: Fall = (d) => (d < 24 ? Math.exp(-Math.LN2 * d) : 0);
-export const peaked: Fall = (d) => (d < 9 ? Math.exp(-Math.LN2 * d * Math.sqrt(d)) : 0);
-export const bell: Fall = (d) => (d < 5 ? Math.exp(-Math.LN2 * d * d) : 0);
-export const shouldered: Fall = (d) => (d < 3 ? Math.exp(-Math.LN2 * d * d * d) : 0);
-export const straight: Fall = (d) => (d < 2 ? 1 - 0.5 * d : 0);
+/** Beyond the reach, where less than a ten-millionth is left, nothing is. */
+function tabulated(reach: number, perUnit: number, share: (distance: number) => number): Fall {
+  const last = reach * perUnit;
+  const shares = Float64Array.from({ length: last + 1 }, (_, i) => (i < last ? share(i / perUnit) : 0));
+  return { perUnit, shares };
+}
+
+export const exponential = tabulated(24, 64, (d) => 2 ** -d);
+export const peaked = tabulated(9, 256, (d) => 2 ** -(d * Math.sqrt(d)));
+export const bell = tabulated(5, 128, (d) => 2 ** -(d * d));
+export const shouldered = tabulated(3, 128, (d) => 2 ** -(d * d * d));
+export const straight = tabulated(2, 64, (d) => 1 - 0.5 * d);
+
+/** The share that is left at a distance, which is not below 0. */
+export function shareLeft({ perUnit, shares }: Fall, distance: number): number {
+  const place = distance * perUnit;
+  if (!(place < shares.length - 1)) return 0;
+  const before = place | 0;
+  return shares[before] + (place - before) * (shares[before + 1] - shares[before]);
+}
 
 /** Worn patches of which the deeper one counts wherever they meet; the second may be shallower than the first. */
 export interface Wear {
@@ -46,7 +66,7 @@ export function leastEngaged(wear: Wear, positions: Float64Array, halfNut: numbe
   const { first, second, share = 1 } = wear;
   const reach = halfNut * wear.engaged;
   if (second === undefined) {
-    for (let i = 0; i < positions.length; i++) into[i] = leastOf(first, positions[i], reach);
+    leastOf(first, positions, reach, into);
     return;
   }
   const valley = valleyBetween(first, second, share);
@@ -82,20 +102,30 @@ function peakOf(patch: Patch, reach: number): number {
   return 0.5 * (left + right);
 }
 
-/** The least of a patch within reach of a place: wear at whichever end of that stretch lies further off the patch. */
-function leastOf({ from, to, before, after, rise, fall }: Patch, at: number, reach: number): number {
-  const ahead = from - at + reach;
-  const behind = at + reach - to;
-  const offBefore = ahead > 0 ? ahead / before : 0;
-  const offAfter = behind > 0 ? behind / after : 0;
-  if (rise === fall) return fall(Math.max(offBefore, offAfter));
-  return Math.min(rise(offBefore), fall(offAfter));
+/** The least of a patch within reach of each place: wear at whichever end of that stretch lies further off the patch. */
+function leastOf(patch: Patch, positions: Float64Array, reach: number, into: Float64Array): void {
+  const { from, to, rise, fall } = patch;
+  const perBefore = 1 / patch.before;
+  const perAfter = 1 / patch.after;
+  for (let i = 0; i < positions.length; i++) {
+    const at = positions[i];
+    const ahead = from - at + reach;
+    const behind = at + reach - to;
+    const offBefore = ahead > 0 ? ahead * perBefore : 0;
+    const offAfter = behind > 0 ? behind * perAfter : 0;
+    if (rise === fall) into[i] = shareLeft(fall, Math.max(offBefore, offAfter));
+    else {
+      const risen = shareLeft(rise, offBefore);
+      const fallen = shareLeft(fall, offAfter);
+      into[i] = Math.min(risen, fallen);
+    }
+  }
 }
 
 /** Wear of a patch at a place, as a share of its deepest. */
 function worn(patch: Patch, at: number): number {
-  if (at < patch.from) return patch.rise((patch.from - at) / patch.before);
-  return at > patch.to ? patch.fall((at - patch.to) / patch.after) : 1;
+  if (at < patch.from) return shareLeft(patch.rise, (patch.from - at) / patch.before);
+  return at > patch.to ? shareLeft(patch.fall, (at - patch.to) / patch.after) : 1;
 }
 
 /** The place between two patches where the one falling meets the other rising, by halving. */

@@ -90,7 +90,7 @@ function tabulate(
   const count = readings.length;
   const half = (roundings * resolution) / 2 + REACH * (sigma + tau);
   const sharp = Math.min(sigma / (4 * Math.max(1, Math.sqrt(count / 4))), resolution / 3);
-  const fine = Math.max(sharp, tau / 20);
+  const fine = Math.max(sharp, tau / 8);
   const steps = Math.ceil((2 * half) / fine);
   const step = (2 * half) / steps;
   const from = station.mean - half;
@@ -190,16 +190,25 @@ function blurred(logs: Float64Array, deviation: number): Float64Array {
   const weights = logWeights.map(Math.exp);
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const greatest = logs.reduce((most, log) => Math.max(most, log), Number.NEGATIVE_INFINITY);
-  const chances = logs.map((log) => Math.exp(log - greatest));
   const last = logs.length - 1;
-  return logs.map((_, at) => {
+  // Beyond the ends, the chance at the end.
+  const spread = new Float64Array(logs.length + 2 * reach);
+  for (let i = 0; i < spread.length; i++) {
+    spread[i] = Math.exp(logs[Math.min(last, Math.max(0, i - reach))] - greatest);
+  }
+  const result = new Float64Array(logs.length);
+  for (let at = 0; at <= last; at++) {
     let sum = 0;
-    let single = Number.NEGATIVE_INFINITY;
-    for (let i = 0; i < weights.length; i++) {
+    for (let i = 0; i < weights.length; i++) sum += weights[i] * spread[at + i];
+    result[at] = sum > 1e-250 ? greatest + Math.log(sum / total) : greatestProduct(at);
+  }
+  return result;
+
+  /** The greatest single term, where the sum is too small for its logarithm. */
+  function greatestProduct(at: number): number {
+    return logWeights.reduce((most, weight, i) => {
       const from = Math.min(last, Math.max(0, at + i - reach));
-      sum += weights[i] * chances[from];
-      single = Math.max(single, logWeights[i] + logs[from]);
-    }
-    return sum > 0 ? greatest + Math.log(sum / total) : single;
-  });
+      return Math.max(most, weight + logs[from]);
+    }, Number.NEGATIVE_INFINITY);
+  }
 }

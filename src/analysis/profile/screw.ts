@@ -6,7 +6,7 @@ import { leastEngaged, peaksOf, type Wear } from "./patch.ts";
 import { settle } from "./settle.ts";
 import { type Particle, temper, wearOf } from "./temper.ts";
 
-const DRAWS = 600;
+const DRAWS = 480;
 /** Profiles that differ by less along the travel, in millimetres, are the same everywhere to any indicator. */
 const LEAST_UNEVEN = 0.001;
 

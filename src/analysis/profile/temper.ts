@@ -19,9 +19,9 @@ export function wearOf({ character, u }: Pick<Particle, "character" | "u">): Wea
 }
 
 /** Prior draws looked at for each particle kept. */
-const SCREENED = 4;
+const SCREENED = 3;
 /** Share of the particles that must still count when the readings are given more weight. */
-const KEPT = 0.5;
+const KEPT = 0.4;
 /** Moves of every particle after each rise. */
 const MOVES = 3;
 
@@ -34,33 +34,32 @@ const MOVES = 3;
  */
 export function temper(size: number, score: (wear: Wear | undefined) => number, random: Random): Particle[] {
   const normal = normals(random);
-  const weights = [...CHARACTERS.map(({ weight }) => weight), EVEN_CHANCE];
+  const chances = [...CHARACTERS.map(({ weight }) => weight), EVEN_CHANCE];
   const sizes = [...CHARACTERS.map(dimensionsOf), 0];
   let particles: Particle[] = Array.from({ length: SCREENED * size }, () => {
-    const character = drawIndex(weights, random);
-    const u = Float64Array.from({ length: sizes[character] }, random);
+    const character = drawIndex(chances, random);
+    const u = new Float64Array(sizes[character]);
+    for (let i = 0; i < u.length; i++) u[i] = random();
     return { character, u, log: score(wearOf({ character, u })) };
   });
+  const scratch = sizes.map((dimensions) => new Float64Array(dimensions));
   let heat = 0;
   while (heat < 1) {
-    const step = nextStep(particles, heat, KEPT * size);
-    const greatest = particles.reduce((most, { log }) => Math.max(most, log), Number.NEGATIVE_INFINITY);
-    particles = resample(
-      particles,
-      particles.map(({ log }) => Math.exp(step * (log - greatest))),
-      size,
-      random,
-    );
+    const shortfalls = shortfallsOf(particles);
+    const step = nextStep(shortfalls, heat, KEPT * size);
+    const weights = shortfalls.map((shortfall) => Math.exp(step * shortfall));
+    particles = resample(particles, weights, size, random);
     heat += step;
     const kin = byCharacter(particles);
     for (let move = 0; move < MOVES; move++) {
       for (let i = 0; i < size; i++) {
-        const { character, log } = particles[i];
+        const { character, u: from, log: before } = particles[i];
         if (character === EVEN) continue;
-        const u = proposed(particles[i].u, kin[character], random, normal);
-        if (u === undefined) continue;
-        const next = score(wearOf({ character, u }));
-        if (Math.log(1 - random()) < heat * (next - log)) particles[i] = { character, u, log: next };
+        const u = scratch[character];
+        if (!propose(from, kin[character], u, random, normal)) continue;
+        const log = score(wearOf({ character, u }));
+        if (log < before && 1 - random() >= Math.exp(heat * (log - before))) continue;
+        particles[i] = { character, u: u.slice(), log };
       }
     }
   }
@@ -73,26 +72,33 @@ export function byCharacter<Item extends Pick<Particle, "character">>(particles:
   return kin;
 }
 
+/** How far each particle's score lies from the greatest: 0 or less. */
+function shortfallsOf(particles: readonly Particle[]): Float64Array {
+  const logs = new Float64Array(particles.length);
+  for (let i = 0; i < logs.length; i++) logs[i] = particles[i].log;
+  const greatest = logs.reduce((most, log) => Math.max(most, log), Number.NEGATIVE_INFINITY);
+  for (let i = 0; i < logs.length; i++) logs[i] -= greatest;
+  return logs;
+}
+
 /** How far the readings' weight can rise so that enough particles still count. */
-function nextStep(particles: readonly Particle[], heat: number, wanted: number): number {
-  const greatest = particles.reduce((most, { log }) => Math.max(most, log), Number.NEGATIVE_INFINITY);
-  const effective = (step: number): number => {
+function nextStep(shortfalls: Float64Array, heat: number, wanted: number): number {
+  const enough = (step: number): boolean => {
     let sum = 0;
     let squares = 0;
-    for (const { log } of particles) {
-      const weight = Math.exp(step * (log - greatest));
+    for (let i = 0; i < shortfalls.length; i++) {
+      const weight = Math.exp(step * shortfalls[i]);
       sum += weight;
       squares += weight * weight;
     }
-    return (sum * sum) / squares;
+    return sum * sum >= wanted * squares;
   };
-  const left = 1 - heat;
-  if (effective(left) >= wanted) return left;
+  let high = 1 - heat;
+  if (enough(high)) return high;
   let low = 0;
-  let high = left;
-  for (let i = 0; i < 16; i++) {
+  for (let i = 0; i < 10; i++) {
     const middle = 0.5 * (low + high);
-    if (effective(middle) >= wanted) low = middle;
+    if (enough(middle)) low = middle;
     else high = middle;
   }
   return Math.max(low, 1e-4);
@@ -101,11 +107,12 @@ function nextStep(particles: readonly Particle[], heat: number, wanted: number):
 /** Systematic resampling. */
 export function resample<Item>(
   items: readonly Item[],
-  weights: readonly number[],
+  weights: ArrayLike<number>,
   size: number,
   random: Random,
 ): Item[] {
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  let total = 0;
+  for (let i = 0; i < weights.length; i++) total += weights[i];
   const chosen: Item[] = [];
   let at = 0;
   let sum = weights[0];
@@ -121,44 +128,50 @@ export function resample<Item>(
   return chosen;
 }
 
-/** A change along the difference of two others, or of one number drawn afresh; undefined outside the cube. */
-function proposed(
-  u: Float64Array,
+/** Writes a change along the difference of two others, or of one number drawn afresh; false outside the cube. */
+function propose(
+  from: Float64Array,
   kin: readonly Pick<Particle, "u">[],
+  into: Float64Array,
   random: Random,
   normal: () => number,
-): Float64Array | undefined {
+): boolean {
   if (random() < 0.2) {
-    const next = u.slice();
-    next[Math.floor(random() * next.length)] = random();
-    return next;
+    into.set(from);
+    into[Math.floor(random() * into.length)] = random();
+    return true;
   }
   const a = kin[Math.floor(random() * kin.length)].u;
   const b = kin[Math.floor(random() * kin.length)].u;
-  return along(u, a, b, 0, random, normal).values;
+  return along(from, a, b, 0, into, random, normal) !== undefined;
 }
+
+/** Furthest that a number is moved besides, so that particles which are all alike still move. */
+const BLUR = 0.0035;
 
 /**
  * A step along the difference of two others (ter Braak 2006): now and then the whole difference, else a share that
  * suits the number of dimensions, with a little blur.
  *
  * @param others how many numbers outside the cube move with these
- * @returns the share, and where it leads; undefined outside the cube
+ * @param into where the step leads
+ * @returns the share; undefined if it leads outside the cube
  */
 export function along(
-  u: Float64Array,
+  from: Float64Array,
   a: Float64Array,
   b: Float64Array,
   others: number,
+  into: Float64Array,
   random: Random,
   normal: () => number,
-): { readonly size: number; readonly values: Float64Array | undefined } {
-  const usual = 2.38 / Math.sqrt(2 * (u.length + others));
+): number | undefined {
+  const usual = 2.38 / Math.sqrt(2 * (from.length + others));
   const size = random() < 0.1 ? 1 : usual * Math.exp(0.7 * normal() - 0.5);
-  const values = u.slice();
-  for (let i = 0; i < values.length; i++) {
-    values[i] += size * (a[i] - b[i]) + 0.002 * normal();
-    if (values[i] < 0 || values[i] >= 1) return { size, values: undefined };
+  for (let i = 0; i < from.length; i++) {
+    const value = from[i] + size * (a[i] - b[i]) + BLUR * (2 * random() - 1);
+    if (value < 0 || value >= 1) return undefined;
+    into[i] = value;
   }
-  return { size, values };
+  return size;
 }

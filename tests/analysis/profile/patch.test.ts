@@ -6,6 +6,7 @@ import {
   type Patch,
   peaked,
   peaksOf,
+  shareLeft,
   shouldered,
   straight,
   type Wear,
@@ -25,33 +26,44 @@ describe("how wear falls off", () => {
     ["straight", 0, 0.75],
   ] as const)("%s: all at 0, a half at 1, its own share at 2 and at a half", (name, atTwo, atHalf) => {
     const fall = FALLS[name];
-    expect(fall(0)).toBe(1);
-    expect(fall(1)).toBeCloseTo(0.5, 12);
-    expect(fall(2)).toBeCloseTo(atTwo, 12);
-    expect(fall(0.5)).toBeCloseTo(atHalf, 12);
+    expect(shareLeft(fall, 0)).toBe(1);
+    expect(shareLeft(fall, 1)).toBeCloseTo(0.5, 12);
+    expect(shareLeft(fall, 2)).toBeCloseTo(atTwo, 12);
+    expect(shareLeft(fall, 0.5)).toBeCloseTo(atHalf, 12);
   });
 
   it.each(Object.entries(FALLS))("%s: never rises, never jumps, and ends at nothing", (_, fall) => {
-    const values = evenlySpaced(0, 40, 8001).map(fall);
+    const values = evenlySpaced(0, 40, 8001).map((distance) => shareLeft(fall, distance));
     const drops = values.slice(1).map((value, i) => values[i] - value);
     expect(Math.min(...drops)).toBeGreaterThanOrEqual(0);
     // Steps of 0.005: no fall is steeper than 1 to 1 anywhere.
     expect(Math.max(...drops)).toBeLessThan(0.006);
-    // What is left is nothing where it would be less than a hundred-millionth.
-    expect(Math.min(...values.filter((value) => value > 0))).toBeGreaterThan(5e-9);
+    // It ends where less than a ten-millionth would be left, or comes straight down to nothing.
     expect(values.at(-1)).toBe(0);
   });
 
+  it.each([
+    ["exponential", (d: number) => 2 ** -d],
+    ["peaked", (d: number) => 2 ** -(d ** 1.5)],
+    ["bell", (d: number) => 2 ** -(d ** 2)],
+    ["shouldered", (d: number) => 2 ** -(d ** 3)],
+    ["straight", (d: number) => Math.max(0, 1 - d / 2)],
+  ] as const)("%s: is its formula to two parts in a hundred thousand at any distance", (name, formula) => {
+    for (const distance of evenlySpaced(0, 30, 3011)) {
+      expect(Math.abs(shareLeft(FALLS[name], distance) - formula(distance))).toBeLessThan(2e-5);
+    }
+  });
+
   it("a straight fall has reached nothing at twice the distance, and stays there", () => {
-    expect(straight(1.999)).toBeGreaterThan(0);
-    expect(straight(3)).toBe(0);
+    expect(shareLeft(straight, 1.999)).toBeGreaterThan(0);
+    expect(shareLeft(straight, 3)).toBe(0);
   });
 });
 
 /** Wear of one patch at a place, written out anew. */
 function wearOf(patch: Patch, at: number): number {
-  if (at < patch.from) return patch.rise((patch.from - at) / patch.before);
-  if (at > patch.to) return patch.fall((at - patch.to) / patch.after);
+  if (at < patch.from) return shareLeft(patch.rise, (patch.from - at) / patch.before);
+  if (at > patch.to) return shareLeft(patch.fall, (at - patch.to) / patch.after);
   return 1;
 }
 

@@ -153,70 +153,53 @@ describe("a step along the difference of two others", () => {
   const u = Float64Array.of(0.5, 0.5);
   const a = Float64Array.of(0.6, 0.3);
   const b = Float64Array.of(0.5, 0.4);
+  /** The step, with the random numbers that it asks for: which kind of step first, then a blur for each number. */
+  const step = (
+    from: Float64Array,
+    others: number,
+    random: () => number,
+    normal = () => 0,
+    [first, second] = [a, b],
+  ) => {
+    const into = new Float64Array(from.length);
+    const size = along(from, first, second, others, into, random, normal);
+    return { size, into };
+  };
 
-  it("is now and then the whole difference, with a blur of two thousandths", () => {
-    const { size, values } = along(u, a, b, 0, () => 0.0999, repeating(1, -0.5));
+  it("is now and then the whole difference, with a blur of up to thirty-five ten-thousandths", () => {
+    const { size, into } = step(u, 0, repeating(0.0999, 1, 0.25));
     expect(size).toBe(1);
-    expect(values?.[0]).toBeCloseTo(0.602, 12);
-    expect(values?.[1]).toBeCloseTo(0.399, 12);
+    expect(into[0]).toBeCloseTo(0.6035, 12);
+    expect(into[1]).toBeCloseTo(0.39825, 12);
   });
 
   it("is else a share of it that suits the number of dimensions, theirs and the others", () => {
     // ter Braak's 2.38 / √(2 d), times a lognormal number of which this is the one for a normal of 1: e^0.2.
-    const { size, values } = along(u, a, b, 2, () => 0.1, repeating(1, 0, 0));
+    const { size, into } = step(u, 2, repeating(0.1, 0.5, 0.5), () => 1);
     const expected = (2.38 / Math.sqrt(8)) * Math.exp(0.2);
     expect(size).toBeCloseTo(expected, 12);
-    expect(values?.[0]).toBeCloseTo(0.5 + expected * 0.1, 12);
-    expect(values?.[1]).toBeCloseTo(0.5 - expected * 0.1, 12);
-    expect(along(u, a, b, 0, () => 0.1, repeating(1, 0, 0)).size).toBeCloseTo((2.38 / 2) * Math.exp(0.2), 12);
+    expect(into[0]).toBeCloseTo(0.5 + expected * 0.1, 12);
+    expect(into[1]).toBeCloseTo(0.5 - expected * 0.1, 12);
+    const alone = step(u, 0, repeating(0.1, 0.5, 0.5), () => 1);
+    expect(alone.size).toBeCloseTo((2.38 / 2) * Math.exp(0.2), 12);
   });
 
   it("leads nowhere outside the cube, on either side", () => {
-    const whole = (from: number) =>
-      along(
-        Float64Array.of(from, 0.5),
-        a,
-        b,
-        0,
-        () => 0,
-        () => 0,
-      );
-    expect(whole(0.95)).toEqual({ size: 1, values: undefined });
-    expect(whole(0.89).values).toBeDefined();
-    const down = (from: number) =>
-      along(
-        Float64Array.of(from, 0.5),
-        b,
-        a,
-        0,
-        () => 0,
-        () => 0,
-      );
-    expect(down(0.05)).toEqual({ size: 1, values: undefined });
-    expect(down(0.11).values).toBeDefined();
+    const unblurred = () => repeating(0, 0.5, 0.5);
+    const up = (from: number) => step(Float64Array.of(from, 0.5), 0, unblurred()).size;
+    expect(up(0.95)).toBeUndefined();
+    expect(up(0.89)).toBe(1);
+    const down = (from: number) => step(Float64Array.of(from, 0.5), 0, unblurred(), () => 0, [b, a]).size;
+    expect(down(0.05)).toBeUndefined();
+    expect(down(0.11)).toBe(1);
     // 0 belongs to the cube, and 1 does not.
-    const still = (at: number) =>
-      along(
-        Float64Array.of(at),
-        b,
-        b,
-        0,
-        () => 0,
-        () => 0,
-      ).values;
-    expect(still(0)).toBeDefined();
+    const still = (at: number) => step(Float64Array.of(at), 0, unblurred(), () => 0, [b, b]).size;
+    expect(still(0)).toBe(1);
     expect(still(1)).toBeUndefined();
   });
 
   it("leaves the numbers it starts from as they are", () => {
-    along(
-      u,
-      a,
-      b,
-      0,
-      () => 0,
-      () => 0,
-    );
+    step(u, 0, repeating(0, 1, 1));
     expect([...u]).toEqual([0.5, 0.5]);
   });
 });
