@@ -1,14 +1,11 @@
 import { engagedLengthOf } from "../../inspection/engagedLength.ts";
 import { lengthsIn } from "../../inspection/lengths.ts";
+import type { PlannableSlide } from "../../inspection/plannableSlide.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
-import type { Slide } from "../../inspection/schema.ts";
 import { roundTo, toMillimetres, type Units } from "../../inspection/units.ts";
 import { rounding } from "./rounding.ts";
 import { fewestStations, type Spacing, spacingOf, widestArc } from "./spacing.ts";
 import { notesOn, reasonsFor } from "./words.ts";
-
-/** What a plan needs to know of a slide. */
-export type PlannableSlide = Pick<Slide, "units" | "travel" | "screw" | "nut">;
 
 export interface PlanOptions {
   /** How many stations to read, instead of as many as the slide needs. */
@@ -55,16 +52,20 @@ const GOOD_STATIONS = 10;
 const MOST_STATIONS = 500;
 /** Stations cannot be told apart closer together than this, in millimetres. */
 const CLOSEST = 0.1;
+const END_DECIMALS = { mm: 3, in: 4 } as const;
 
 /**
  * The measuring plan of a slide: stations closer together than half the nut's engaged length, both ends of the travel
  * among them, spread over the turn of the screw, at positions that can be set at the machine. Fails where so many
- * stations as are asked for, or are needed, cannot be read.
+ * stations as are asked for, or are needed, cannot be read, or the travel is none.
  */
 export function measuringPlan(slide: PlannableSlide, { stations }: PlanOptions = {}): Outcome<Plan> {
   const { units, travel, screw } = slide;
   const length = travel.to - travel.from;
-  const most = Math.min(MOST_STATIONS, Math.max(2, Math.floor(toMillimetres(length, units) / CLOSEST) + 1));
+  const most = Math.min(MOST_STATIONS, Math.floor(toMillimetres(length, units) / CLOSEST) + 1);
+  if (most < 2) {
+    return failed("travel", "it is too short to tell two stations apart", "Check the travel and its unit.");
+  }
   if (stations !== undefined && !isCount(stations, most)) {
     return failed(
       "stations",
@@ -97,10 +98,16 @@ function isCount(stations: number, most: number): boolean {
 }
 
 /** The stations' positions as they can be set at the machine; the ends of the travel are as they are stated. */
-function placed({ turns }: Spacing, { travel, screw }: PlannableSlide, fineness: number): readonly number[] {
+function placed(
+  { turns }: Spacing,
+  { travel, screw, units }: PlannableSlide,
+  fineness: number,
+): readonly number[] {
   const exact = turns.map((turn) => travel.from + turn * screw.lead);
   const rounded = rounding(Math.min(fineness, Math.min(...gapsOf(exact)) / 2));
-  return [travel.from, ...exact.slice(1, -1).map(rounded), travel.to];
+  // An end that was stated in the other unit has decimals that nobody can set.
+  const end = (position: number): number => roundTo(position, END_DECIMALS[units]);
+  return [end(travel.from), ...exact.slice(1, -1).map(rounded), end(travel.to)];
 }
 
 /** From each place to the next, without the traces of binary fractions. */
@@ -126,17 +133,17 @@ function planOf(slide: PlannableSlide, positions: readonly number[], { engaged, 
     turns: (travel.to - travel.from) / screw.lead,
     engagedLength: engaged.length,
     widestGap: Math.max(...gaps),
-    widestAngle: widestArc(turnsAt) * 360,
+    widestAngle: roundTo(widestArc(turnsAt) * 360, 6),
     words,
   };
   const out = positions.map((position, station) => ({ station, position, pass: "out" as const }));
   return {
     units,
-    engagedLength: engaged.length,
+    engagedLength: roundTo(engaged.length, 6),
     stations: positions.map((position, index) => ({
       position,
-      turns: index === 0 ? 0 : (gaps[index - 1] ?? 0) / screw.lead,
-      angle: ((turnsAt[index] ?? 0) % 1) * 360,
+      turns: index === 0 ? 0 : roundTo((gaps[index - 1] ?? 0) / screw.lead, 6),
+      angle: roundTo((turnsAt[index] ?? 0) * 360, 6) % 360,
     })),
     readings: [...out, ...out.map((reading) => ({ ...reading, pass: "back" as const })).reverse()],
     widestGap: facts.widestGap,

@@ -27,15 +27,15 @@ export function reasonsFor(facts: PlanFacts): readonly string[] {
     "Both ends of the travel are read: an end that is not may be the tightest place.",
     ...(widestGap < half
       ? [
-          `Neighbours are ${words(widestGap)} apart at most, less than half of the ${words(engagedLength)} of screw that the nut engages: a tight spot is at least as wide as the nut is long, and none can lie between them unseen.`,
+          `Neighbours are ${words(widestGap)} apart at most, less than half of the ${words(engagedLength)} that the nut engages: no tight spot can lie between them unseen.`,
         ]
       : []),
     ...(widestAngle <= QUARTER + ROUNDED
       ? [
-          `They meet the screw all round its turn, with no more than ${Math.round(widestAngle)}° left out, and neighbours at different angles: a wobble once per turn then shows as such and is not taken for wear.`,
+          `They meet the screw all round its turn, with no more than ${Math.round(widestAngle)}° left out, and neighbours at different angles: a wobble once per turn is not taken for wear.`,
         ]
       : []),
-    "Each is read once on the way out and once on the way back: the two show the scatter, and a steady creep of the indicator's stand shifts all stations alike. The first one, read last, shows such a creep at once.",
+    "Read out and back, they show the scatter; a creep of the indicator's stand that is steady shifts all of them alike, and the first one, read last, shows it.",
   ];
 }
 
