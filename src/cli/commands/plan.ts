@@ -1,7 +1,7 @@
 import { type PlannableSlide, readPlannableSlide } from "../../inspection/plannableSlide.ts";
 import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
 import { missingFromPlan } from "../../intake/missing.ts";
-import { measuringPlan, type Plan } from "../../intake/plan/measuringPlan.ts";
+import { measuringPlan, type Plan, type PlanOptions } from "../../intake/plan/measuringPlan.ts";
 import { combine } from "../../intake/statements.ts";
 import { logSheet } from "../../report/plan/logSheet.ts";
 import { type LostMotionMethod, lostMotionMethod, METHODS } from "../../report/plan/method.ts";
@@ -19,8 +19,8 @@ const SLIDE_OPTIONS = ["units", "lead", "travel", "engaged", "holds-load", "meth
 /** Where to take readings along a slide, and the sheet to write them on. */
 export const plan: Command = {
   name: "plan",
-  operands: "[SLIDE.json]",
-  summary: "which stations to read, in which order, and the sheet to write on",
+  operands: "SLIDE.json",
+  summary: "which stations to read, and the sheet to write on",
   options: [
     { name: "stations", value: "N", help: "so many stations, instead of as many as needed" },
     { name: "sheet", value: "OUT.html", help: "the log sheet, to print on A4 or US Letter" },
@@ -63,11 +63,9 @@ async function planFor(line: CommandLine): Promise<Outcome<Planned>> {
   if (!method.ok) return failed("--method", method.problem.what, method.problem.cure);
   const slide = await slideFor(line, said.value);
   if (!slide.ok) return slide;
-  const stations = textOf(line, "stations");
-  const made = measuringPlan(
-    slide.value.slide,
-    stations === undefined ? {} : { stations: stations.trim() === "" ? Number.NaN : Number(stations) },
-  );
+  const options = stationsAsked(line);
+  if (!options.ok) return options;
+  const made = measuringPlan(slide.value.slide, options.value);
   if (!made.ok) return failed("--stations", made.problem.what, made.problem.cure);
   const assumed =
     said.value.method === undefined ? [`Readings are taken ${METHODS[DEFAULT_METHOD].name}.`] : [];
@@ -77,6 +75,14 @@ async function planFor(line: CommandLine): Promise<Outcome<Planned>> {
     method: method.value,
     assumed: [...slide.value.overridden, ...assumed],
   });
+}
+
+function stationsAsked(line: CommandLine): Outcome<PlanOptions> {
+  const text = textOf(line, "stations");
+  if (text === undefined) return succeeded({});
+  return /^\d+$/.test(text)
+    ? succeeded({ stations: Number(text) })
+    : failed("--stations", `"${text}" is not a whole number`, "Give how many stations to read, such as 12.");
 }
 
 interface SlideSaid {
