@@ -14,9 +14,9 @@ export function planTitle({ stations, readings }: Plan): string {
 }
 
 /** The order in which the stations are read. */
-export function orderWords({ stations, readings }: Plan): string {
+export function orderWords({ stations }: Plan): string {
   const last = stations.length;
-  return `Out from station 1 to ${last}, back from ${last} to 1: ${readings.length} readings, and the first station is the last to be read.`;
+  return `Out from station 1 to ${last}, then back from ${last} to 1: each is read twice, and the first one again at the end.`;
 }
 
 /**
@@ -33,7 +33,7 @@ export function planText(
   const { name, how } = METHODS[method];
   const sections: readonly (readonly string[])[] = [
     wrapped(`Measuring plan, ${slide.name ?? "slide"}: ${planTitle(plan)}`, WIDTH),
-    ["Stations", ...columns(stationRows(plan), WIDTH)],
+    ["Stations, with how far the screw turns to each", ...columns(stationRows(plan), WIDTH)],
     ["Order", ...items([orderWords(plan)], WIDTH)],
     ["Why", ...items(plan.reasons, WIDTH)],
     listed("What it falls short of", plan.notes),
@@ -60,7 +60,7 @@ function stationRows(plan: Plan): readonly (readonly [string, string])[] {
 /** What singles a station out: an end of the travel, and how the screw turns to it. */
 export function stationWords({ turns, angle }: PlannedStation, index: number, count: number): string {
   if (index === 0) return "start of the travel";
-  const on = `${turns.toFixed(2)} turns on, the screw at ${Math.round(angle) % 360}°`;
+  const on = `${turns.toFixed(2)} turns on, to ${Math.round(angle) % 360}°`;
   return index === count - 1 ? `${on}; end of the travel` : on;
 }
 
