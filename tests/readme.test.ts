@@ -17,7 +17,7 @@ const scratch = mkdtempSync(join(tmpdir(), "tightspot-readme-"));
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 function run(command: string) {
-  const elsewhere = command.replace(/profile\.svg/, join(scratch, "profile.svg"));
+  const elsewhere = command.replace(/profile\.svg|log-sheet\.html/, (name) => join(scratch, name));
   return spawnSync("bash", ["-c", elsewhere], { cwd: ROOT, encoding: "utf8" });
 }
 
@@ -53,6 +53,14 @@ describe("the README", () => {
     expect(stderr).toBe("");
     expect(status).toBe(0);
     expect(stdout).not.toBe("");
+  });
+
+  it("shows the log sheet that the command writes", () => {
+    const written = join(scratch, "written.html");
+    run(`npx tightspot plan --sheet ${written} sample-data/adjust-nut-lathe-2-cross-slide.json`);
+    const shown = "sample-data/log-sheet-lathe-2-cross-slide.html";
+    expect(readme).toContain(shown);
+    expect(readFileSync(written, "utf8")).toBe(readFileSync(join(ROOT, shown), "utf8"));
   });
 
   it("shows the picture that the command draws", () => {

@@ -46,7 +46,7 @@ describe("the samples", () => {
   test("are all told of, here and in their README", () => {
     const files = readdirSync(FOLDER).filter((file) => file !== "README.md");
     const readme = readFileSync(new URL("README.md", FOLDER), "utf8");
-    expect(files.filter((file) => !file.endsWith(".svg"))).toEqual(MEANT.map(([file]) => file));
+    expect(files.filter((file) => !/\.(svg|html)$/.test(file))).toEqual(MEANT.map(([file]) => file));
     for (const file of files) expect(readme).toContain(`\`${file}\``);
   });
 

@@ -1,7 +1,7 @@
+import { LEAST_STATIONS } from "../inspection/leastStations.ts";
 import type { Settings, Stretch } from "./settings.ts";
 import type { Station } from "./stations.ts";
 
-export const LEAST_STATIONS = 5;
 /** What binary fractions make of distances that are equal, in millimetres. */
 const NOTHING = 1e-9;
 

@@ -1,3 +1,4 @@
+import { engagedLengthOf } from "../inspection/engagedLength.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import type { MetricSlide } from "../inspection/metric.ts";
 
@@ -30,8 +31,6 @@ export interface Settings {
 /** Section numbers are those of the method that the program documents: defaults, each told as assumed. */
 const DEFAULT_RUNNING_CLEARANCE = 0.025;
 const DEFAULT_END_FLOAT_ATTAINABLE = 0.01;
-const ENGAGED_DIAMETERS = 1.5;
-const ENGAGED_LEADS = 6;
 
 /** The slide's data with defaults filled in, and a line for each default that was used. */
 export function settingsOf(
@@ -48,8 +47,7 @@ export function settingsOf(
   const starts = screw.starts ?? 1;
   if (screw.starts === undefined) assumed.push("The screw has a single start.");
   const pitch = screw.lead / starts;
-  const byDiameter = screw.nominalDiameter !== undefined;
-  const engaged = byDiameter ? ENGAGED_DIAMETERS * (screw.nominalDiameter ?? 0) : ENGAGED_LEADS * screw.lead;
+  const engaged = engagedLengthOf(slide);
   const settings: Settings = {
     travel: { from: travel.from, to: travel.to },
     workingRange: or(slide.workingRange, travel, "The working range is the whole travel."),
@@ -68,10 +66,8 @@ export function settingsOf(
     ),
     engagedLength: or(
       nut?.engagedLength,
-      engaged,
-      `The nut engages ${lengths.position(engaged)} of the screw (${
-        byDiameter ? "one and a half nominal diameters" : "six leads"
-      }).`,
+      engaged.length,
+      `The nut engages ${lengths.position(engaged.length)} of the screw (${engaged.assumedAs}).`,
     ),
     adjustable: or(nut?.adjustable, true, "The nut is adjustable."),
     takeUpLeft: nut?.takeUpLeft ?? Number.POSITIVE_INFINITY,

@@ -32,7 +32,8 @@ export async function fileReader(line: CommandLine): Promise<Outcome<FileReader>
   });
 }
 
-async function readSlide(file: string): Promise<Outcome<Statement>> {
+/** What a slide file says; any part but the unit may be missing. */
+export async function readSlide(file: string): Promise<Outcome<Statement>> {
   const bytes = await readSource(file);
   const text = bytes.ok ? decodeText(bytes.value) : bytes;
   const slide = text.ok ? openSlide(text.value) : text;

@@ -11,11 +11,16 @@ interface Needed {
 
 const UNITS: Needed = { key: "slide.units", name: "unit", example: "mm" };
 
-const OF_A_SLIDE: readonly Needed[] = [
+/** What a measuring plan cannot do without. */
+const OF_A_PLAN: readonly Needed[] = [
   UNITS,
   { key: "slide.travel.from", name: "start of the travel", example: "0" },
   { key: "slide.travel.to", name: "end of the travel", example: "600" },
   { key: "slide.screw.lead", name: "lead", example: "4" },
+];
+
+const OF_A_SLIDE: readonly Needed[] = [
+  ...OF_A_PLAN,
   { key: "slide.backlashLimit", name: "limit on lost motion", example: "0.15" },
 ];
 
@@ -42,9 +47,16 @@ export function missingFrom(
   inDivisions: boolean,
   cure: CureForMissing,
 ): Problem | undefined {
-  const missing = [...OF_A_SLIDE, ...(inDivisions ? [OF_A_DIAL] : [])].filter(
-    ({ key }) => valueAt(data, key) === undefined,
-  );
+  return firstMissing([...OF_A_SLIDE, ...(inDivisions ? [OF_A_DIAL] : [])], data, cure);
+}
+
+/** What is missing from a slide that readings are to be planned for, named all at once. */
+export function missingFromPlan(slide: Plain, cure: CureForMissing): Problem | undefined {
+  return firstMissing(OF_A_PLAN, { slide }, cure);
+}
+
+function firstMissing(needed: readonly Needed[], data: Plain, cure: CureForMissing): Problem | undefined {
+  const missing = needed.filter(({ key }) => valueAt(data, key) === undefined);
   const [first] = missing;
   if (first === undefined) return undefined;
   const names = missing.map(({ name }) => `the ${name}`);

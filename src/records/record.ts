@@ -11,6 +11,12 @@ export interface UnreadRow {
   readonly marks: Readonly<Record<string, unknown>>;
 }
 
+/** Whether a row holds no more than its place: the reading there is still to be taken. */
+export function awaitsReading({ cells, marks }: Omit<UnreadRow, "survey" | "row">): boolean {
+  const written = Object.keys(cells).filter((name) => cells[name]?.trim() !== "");
+  return written.length === 1 && written[0] === "position" && Object.keys(marks).length === 0;
+}
+
 /** Readings that came in before the slide was described, with what came with them. */
 export interface WaitingReadings {
   readonly method: Method;
@@ -95,7 +101,8 @@ export function listEntryOf({ id, savedAt, inspection, draft }: KeptInspection):
         .map(({ taken }) => taken)
         .sort()
         .at(-1) ?? null,
-    readings: read + draft.rows.length + (draft.waiting?.readings.length ?? 0),
+    readings:
+      read + draft.rows.filter((row) => !awaitsReading(row)).length + (draft.waiting?.readings.length ?? 0),
   };
 }
 

@@ -12,13 +12,18 @@ const leadsTo =
     action === (verdict === "measure-more" ? likeliest : verdict);
 const adjusts = leadsTo("adjust-nut");
 
+export const HOLDS_LOAD =
+  "A screw that holds up a load is a safety part: let a competent person inspect it to the maker's limits and local rules before it is used.";
+export const ISOLATE = "Isolate the machine before hands go near the screw.";
+export const MAKER_FIRST = "The maker's figures and local codes come before any default used here.";
+
 /** In the order in which they are told: what may hurt somebody first. */
 const CAUTIONS: readonly Caution[] = [
   {
     applies: ({ settings }) => settings.holdsLoad,
-    text: "A screw that holds up a load is a safety part: let a competent person inspect it to the maker's limits and local rules before it is used.",
+    text: HOLDS_LOAD,
   },
-  { applies: always, text: "Isolate the machine before hands go near the screw." },
+  { applies: always, text: ISOLATE },
   {
     applies: adjusts,
     text: "A nut with its clearance taken up can seize at the tight spot: run the whole travel by hand before power.",
@@ -43,7 +48,7 @@ const CAUTIONS: readonly Caution[] = [
     applies: ({ endFloat }) => endFloat === null,
     text: "End float was not measured, so clearance in the nut and in the thrust bearing cannot be told apart.",
   },
-  { applies: always, text: "The maker's figures and local codes come before any default used here." },
+  { applies: always, text: MAKER_FIRST },
 ];
 
 /** The cautions that travel with this assessment. */

@@ -1,5 +1,5 @@
 import { ACTIONS, type Assessment, type NextReading, type Reason } from "../analysis/assessment.ts";
-import { LEAST_STATIONS } from "../analysis/coverage.ts";
+import { LEAST_STATIONS } from "../inspection/leastStations.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import { actionWords, excessPlay } from "./outsidePlay.ts";
 import { estimateWords, inAHundred } from "./words.ts";

@@ -4,7 +4,7 @@ import { type Browser, type BrowserContext, chromium, type Page } from "playwrig
 import sirv from "sirv";
 import { findChromium } from "./findChromium.js";
 
-const ARGUMENTS = [
+export const ARGUMENTS = [
   "--headless",
   "--no-sandbox",
   "--disable-gpu",

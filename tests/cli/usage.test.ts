@@ -19,14 +19,18 @@ describe("the command line", () => {
   it("lists its commands, and every option of a command", async () => {
     const { code, out } = await tightspot(["--help"]);
     expect(code).toBe(0);
-    expect(out).toMatch(/assess FILE…[\s\S]*serve/);
+    expect(out).toMatch(/assess FILE…[\s\S]*plan[\s\S]*serve/);
     const help = await tightspot(["assess", "--help"]);
     const options =
       "json survey picture slide units lead travel working limit running-clearance engaged adjustable take-up " +
       "resolution end-float method holds-load";
     for (const option of options.split(" ")) expect(help.out).toContain(`--${option} `);
     expect(help.code).toBe(0);
-    for (const line of `${out}${help.out}`.split("\n")) expect(line.length).toBeLessThanOrEqual(80);
+    const ofPlan = await tightspot(["plan", "--help"]);
+    for (const option of ["stations", "sheet", "json", "units", "lead", "travel", "engaged", "method"])
+      expect(ofPlan.out).toContain(`--${option} `);
+    for (const line of `${out}${help.out}${ofPlan.out}`.split("\n"))
+      expect(line.length).toBeLessThanOrEqual(80);
   });
 
   it("tells the same by -h and by help", async () => {
@@ -40,14 +44,14 @@ describe("the command line", () => {
   });
 
   it.each([
-    [[], /no command was given/, /assess, serve/],
-    [["judge", worn], /judge: there is no such command/, /assess, serve/],
+    [[], /no command was given/, /assess, plan, serve/],
+    [["judge", worn], /judge: there is no such command/, /assess, plan, serve/],
     [["assess"], /no file was named/, /Name/],
     [["assess", "--colour", worn], /--colour: there is no such option/, /assess --help/],
     [["assess", worn, "--limit"], /--limit: its value is missing/, /--limit LENGTH/],
     [["assess", worn, "--limit", "--json"], /--limit: its value is missing/, /--limit LENGTH/],
     [["assess", worn, "--limit", "0.2", "--limit", "0.3"], /--limit: this option was given twice/, /once/],
-    [["help", "judge"], /judge: there is no such command/, /assess, serve/],
+    [["help", "judge"], /judge: there is no such command/, /assess, plan, serve/],
     [["assess", worn, "--limit", "0.15mm"], /--limit: "0.15mm" is not a number/, /without its unit/],
     [["assess", worn, "--travel", "300"], /--travel: "300" is not a range/, /FROM\.\.TO/],
     [["assess", worn, "--adjustable", "maybe"], /--adjustable: "maybe"/, /yes, no/],

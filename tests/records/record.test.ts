@@ -1,7 +1,13 @@
 import { expect, test } from "vitest";
 import type { Inspection } from "../../src/inspection/schema.ts";
 import { agrees } from "../../src/records/kept.ts";
-import { EMPTY_DRAFT, isSameWork, type KeptInspection, listEntryOf } from "../../src/records/record.ts";
+import {
+  awaitsReading,
+  EMPTY_DRAFT,
+  isSameWork,
+  type KeptInspection,
+  listEntryOf,
+} from "../../src/records/record.ts";
 import { troubleOf } from "../../src/records/trouble.ts";
 
 const inspection: Inspection = {
@@ -38,10 +44,21 @@ const kept: KeptInspection = {
   draft: EMPTY_DRAFT,
 };
 
-test("a list counts the readings that cannot be read yet among the others", () => {
-  const unread = { survey: "survey-1", row: 1, cells: { position: "40" }, marks: {} };
-  const entry = listEntryOf({ ...kept, draft: { fields: [], rows: [unread] } });
+test("a list counts the readings that cannot be read yet among the others, but none that are still to be taken", () => {
+  const unread = { survey: "survey-1", row: 1, cells: { position: "40", backlash: "O.2" }, marks: {} };
+  const awaited = { survey: "survey-1", row: 2, cells: { position: "60", backlash: " " }, marks: {} };
+  const entry = listEntryOf({ ...kept, draft: { fields: [], rows: [unread, awaited] } });
   expect(entry).toMatchObject({ name: "Cross slide", machine: "Lathe 2", surveys: 1, readings: 3 });
+});
+
+test("a row awaits its reading where only its place is written", () => {
+  const marks = {};
+  expect(awaitsReading({ cells: { position: "60" }, marks })).toBe(true);
+  expect(awaitsReading({ cells: { position: "60", backlash: "" }, marks })).toBe(true);
+  expect(awaitsReading({ cells: { position: "60", backlash: "x" }, marks })).toBe(false);
+  expect(awaitsReading({ cells: { position: " ", backlash: "" }, marks })).toBe(false);
+  expect(awaitsReading({ cells: { backlash: "0.2" }, marks })).toBe(false);
+  expect(awaitsReading({ cells: { position: "60" }, marks: { excluded: "knocked" } })).toBe(false);
 });
 
 test("an inspection that is not described yet is listed with the readings that wait for it", () => {

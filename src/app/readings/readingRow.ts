@@ -1,5 +1,6 @@
 import { html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
+import { awaitsReading } from "../../records/record.ts";
 import type { Column, ColumnName } from "../editing/columns.ts";
 import { type CellProblem, type Row, struckBecause } from "../editing/rows.ts";
 import "./rowActions.ts";
@@ -25,8 +26,9 @@ export interface RowView {
 }
 
 /** What a row is called. */
-export function rowName({ isNext, reading }: Pick<RowView, "isNext" | "reading">): string {
+export function rowName({ row, isNext, reading }: Pick<RowView, "row" | "isNext" | "reading">): string {
   if (isNext) return "next reading";
+  if (reading === null && awaitsReading(row)) return `reading to take at ${row.cells.position}`;
   return reading === null ? "reading that cannot be read yet" : `reading ${reading + 1}`;
 }
 

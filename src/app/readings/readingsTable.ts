@@ -3,6 +3,7 @@ import { customElement, property, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import type { Survey } from "../../inspection/schema.ts";
 import type { Units } from "../../inspection/units.ts";
+import { awaitsReading } from "../../records/record.ts";
 import { capitalised } from "../../report/words.ts";
 import { type Column, type ColumnName, columnsOf } from "../editing/columns.ts";
 import type { Desk } from "../editing/desk.ts";
@@ -111,10 +112,12 @@ export class ReadingsTable extends LitElement {
     });
   }
 
-  /** Nothing is called missing in the row being typed, nor unreadable in the cell being typed. */
-  #shownProblems({ key }: Row, problems: readonly CellProblem[]): readonly CellProblem[] {
+  /** Nothing is called missing in the row being typed or waiting, nor unreadable in the cell being typed. */
+  #shownProblems(row: Row, problems: readonly CellProblem[]): readonly CellProblem[] {
     const { active } = this;
-    if (active?.row !== key) return problems;
+    if (active?.row !== row.key) {
+      return awaitsReading(row) ? problems.filter(({ kind }) => kind === "unreadable") : problems;
+    }
     return problems.filter(({ kind, column }) => kind === "unreadable" && column !== active.column);
   }
 
@@ -181,7 +184,7 @@ export class ReadingsTable extends LitElement {
     this.open = null;
     this.#focusOn(after, "input");
     if (undo === undefined) return;
-    const text = `${capitalised(rowName({ isNext: false, reading }))} was deleted.`;
+    const text = `${capitalised(rowName({ row, isNext: false, reading }))} was deleted.`;
     notify(this, { tone: "done", text, action: { label: "Undo", act: undo } });
   }
 

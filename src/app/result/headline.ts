@@ -1,5 +1,5 @@
 import type { Assessment } from "../../analysis/assessment.ts";
-import { LEAST_STATIONS } from "../../analysis/coverage.ts";
+import { LEAST_STATIONS } from "../../inspection/leastStations.ts";
 import { verdictTitle } from "../../report/verdictTitle.ts";
 
 /** Whether there are stations enough to speak of a verdict, or there can be none however many there are. */

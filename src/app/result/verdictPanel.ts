@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import type { Assessment, Verdict } from "../../analysis/assessment.ts";
-import { LEAST_STATIONS } from "../../analysis/coverage.ts";
+import { LEAST_STATIONS } from "../../inspection/leastStations.ts";
 import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
 import { inOneLine } from "../../inspection/problem.ts";
 import type { Inspection, Survey } from "../../inspection/schema.ts";

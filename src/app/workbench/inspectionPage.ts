@@ -3,10 +3,11 @@ import { customElement, property, state } from "lit/decorators.js";
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Survey } from "../../inspection/schema.ts";
 import type { Keeping } from "../../records/keeper.ts";
-import type { Work } from "../../records/record.ts";
+import { awaitsReading, type Work } from "../../records/record.ts";
 import { type Answer, type Assessor, assessorOf } from "../assess/bridge.ts";
 import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
+import "../plan/planPart.ts";
 import type { ReadingsPanel } from "../readings/readingsPanel.ts";
 import "../readings/readingsPanel.ts";
 import "../result/basisPanel.ts";
@@ -143,6 +144,12 @@ export class InspectionPage extends LitElement {
         <button type="button" class="quiet" @click=${this.#saveFile}>Save a file</button>
         <button type="button" class="quiet" @click=${() => window.print()}>Print</button>
       </div>
+      <tightspot-plan-part
+        .desk=${desk}
+        .slide=${inspection?.slide ?? null}
+        .survey=${survey}
+        .rows=${rows}
+      ></tightspot-plan-part>
       <div class="parts" @tightspot-go-to-reading=${this.#goToReading}>
         <tightspot-verdict
           .inspection=${inspection}
@@ -184,7 +191,7 @@ export class InspectionPage extends LitElement {
     const { work } = this;
     if (work?.inspection == null) return;
     saveFile(work.inspection);
-    const left = work.draft.rows.length + work.draft.fields.length;
+    const left = work.draft.rows.filter((row) => !awaitsReading(row)).length + work.draft.fields.length;
     if (left > 0) {
       notify(this, {
         tone: "wrong",

@@ -1,4 +1,3 @@
-import { writeFile } from "node:fs/promises";
 import { assessSurvey } from "../../analysis/assess.ts";
 import type { Assessment } from "../../analysis/assessment.ts";
 import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
@@ -12,6 +11,7 @@ import { fileReader } from "../fileReader.ts";
 import { complain, tellFault, write } from "../output.ts";
 import { OVERRIDES } from "../overrides.ts";
 import { sourceName } from "../source.ts";
+import { writeOut } from "../writeOut.ts";
 
 const BETWEEN_SURVEYS = "─".repeat(80);
 
@@ -103,17 +103,8 @@ function tell(task: Task, assessment: Assessment, asJson: boolean, index: number
   return write(index === 0 ? text : `\n${BETWEEN_SURVEYS}\n\n${text}`);
 }
 
-async function draw({ inspection }: Task, assessment: Assessment, file: string): Promise<Outcome<void>> {
-  try {
-    return succeeded(await writeFile(file, profileSvg(profilePicture(assessment, inspection.slide.units))));
-  } catch (error) {
-    const reason = error instanceof Error && "code" in error ? String(error.code) : String(error);
-    return failed(
-      file,
-      `the picture cannot be written (${reason})`,
-      "Name a file in a folder that can be written to.",
-    );
-  }
+function draw({ inspection }: Task, assessment: Assessment, file: string): Promise<Outcome<void>> {
+  return writeOut(file, profileSvg(profilePicture(assessment, inspection.slide.units)), "the picture");
 }
 
 function severalToDraw(tasks: readonly Task[]): Problem {

@@ -1,0 +1,148 @@
+import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import { failed, inOneLine, type Outcome } from "../../inspection/problem.ts";
+import type { Slide, Survey } from "../../inspection/schema.ts";
+import { measuringPlan, type Plan } from "../../intake/plan/measuringPlan.ts";
+import { type LostMotionMethod, lostMotionMethod, METHODS } from "../../report/plan/method.ts";
+import { orderWords, planTitle, stationWords } from "../../report/plan/planText.ts";
+import { positionFigures } from "../../report/plan/positionFigures.ts";
+import { SET_UP } from "../../report/plan/setUp.ts";
+import type { Desk } from "../editing/desk.ts";
+import type { Row } from "../editing/rows.ts";
+import { notify } from "../shell/notice.ts";
+import { controls } from "../style/controls.ts";
+import { planStyle } from "./planStyle.ts";
+import { preparedRows, withoutPrepared } from "./preparedRows.ts";
+import { SheetAddress } from "./sheetAddress.ts";
+
+/** Where to read and in which order, the sheet to write on, and the table of readings made ready for it. */
+@customElement("tightspot-plan")
+export class PlanPanel extends LitElement {
+  static override styles = [controls, planStyle];
+
+  @property({ attribute: false }) desk: Desk | null = null;
+  @property({ attribute: false }) slide: Slide | null = null;
+  @property({ attribute: false }) survey: Survey | null = null;
+  @property({ attribute: false }) rows: readonly Row[] = [];
+
+  /** How many stations are asked for, as typed; empty for as many as are needed. */
+  @state() private typed = "";
+
+  readonly #sheet = new SheetAddress(this);
+  #plan: Outcome<Plan> | null = null;
+
+  protected override willUpdate(changed: PropertyValues<this> & Map<"typed", unknown>): void {
+    if (this.slide === null || !(changed.has("slide") || changed.has("typed"))) return;
+    this.#plan = planFor(this.slide, this.typed.trim());
+  }
+
+  override render() {
+    const { slide } = this;
+    const plan = this.#plan;
+    if (slide === null || plan === null) return nothing;
+    const method = lostMotionMethod(this.survey?.method ?? "push-pull");
+    if (!method.ok) {
+      return html`<p class="content">
+        This survey reads positions at targets. A plan of stations is for one that reads lost motion: choose its method
+        among the readings.
+      </p>`;
+    }
+    return html`<div class="content">
+      ${this.#stationsField(plan)}
+      ${plan.ok ? this.#planned(slide, plan.value, method.value) : nothing}
+    </div>`;
+  }
+
+  #stationsField(plan: Outcome<Plan>) {
+    const problem = plan.ok ? "" : inOneLine({ ...plan.problem, where: "" });
+    return html`<div class="number">
+      <label class="label" for="stations">How many stations</label>
+      <input
+        id="stations"
+        type="text"
+        inputmode="numeric"
+        autocomplete="off"
+        placeholder=${plan.ok && this.typed === "" ? `${plan.value.stations.length}, as needed` : "as needed"}
+        aria-invalid=${problem !== ""}
+        aria-describedby="stations-problem"
+        .value=${this.typed}
+        @input=${({ target }: InputEvent) => {
+          this.typed = (target as HTMLInputElement).value;
+        }}
+      />
+      <p id="stations-problem" class="wrong" ?hidden=${problem === ""}>${problem}</p>
+    </div>`;
+  }
+
+  #planned(slide: Slide, plan: Plan, method: LostMotionMethod) {
+    return html`
+      <p><strong class="figures">${planTitle(plan)}, ${METHODS[method].name}.</strong> ${orderWords(plan)}</p>
+      ${plan.notes.length === 0 ? nothing : html`<ul class="notes">${lines(plan.notes)}</ul>`}
+      <div class="actions">
+        <button type="button" class="chief" @click=${() => this.#prepare(plan)}>Prepare the readings</button>
+        <a class="button" target="_blank" href=${this.#sheet.of(slide, plan, method)}>Log sheet to print</a>
+      </div>
+      ${this.#stations(plan)}
+      <div class="more">
+        <section>
+          <h3>Before the first reading</h3>
+          <ul class="lines">${lines(SET_UP)}</ul>
+        </section>
+        <section>
+          <h3>Why these stations</h3>
+          <ul class="lines">${lines([...plan.reasons, ...plan.assumed])}</ul>
+        </section>
+      </div>
+    `;
+  }
+
+  #stations(plan: Plan) {
+    const figures = positionFigures(plan);
+    return html`<ol class="stations" aria-label="Stations">
+      ${plan.stations.map(
+        (station, index) => html`<li>
+          <strong class="figures">${figures[index]} ${plan.units}</strong>
+          <span class="turns">${stationWords(station, index, plan.stations.length)}</span>
+        </li>`,
+      )}
+    </ol>`;
+  }
+
+  /** Adds a row for every planned reading that is not there yet. What is there stays as it is. */
+  #prepare(plan: Plan): void {
+    const { desk } = this;
+    if (desk === null) return;
+    if (desk.survey === null) desk.addSurvey();
+    const { survey } = desk;
+    if (survey === null) return;
+    const added = preparedRows(plan, desk.rows, survey, plan.units);
+    if (added.length === 0) {
+      notify(this, { tone: "done", text: "Every reading of the plan is in the table already." });
+      return;
+    }
+    desk.setRows([...desk.rows, ...added]);
+    notify(this, {
+      tone: "done",
+      text: `${added.length} ${added.length === 1 ? "reading waits" : "readings wait"} in the table, in the order of the plan.`,
+      action: { label: "Undo", act: () => takeAway(desk, survey.id, added) },
+    });
+  }
+}
+
+/** The plan with so many stations as are typed, or as are needed where nothing is. */
+function planFor(slide: Slide, typed: string): Outcome<Plan> {
+  if (typed === "") return measuringPlan(slide);
+  return /^\d+$/.test(typed)
+    ? measuringPlan(slide, { stations: Number(typed) })
+    : failed("", `“${typed}” is not a whole number`, "Type how many stations to read.");
+}
+
+/** Takes the prepared rows away again, but for those in which something was written meanwhile. */
+function takeAway(desk: Desk, survey: string, prepared: readonly Row[]): void {
+  if (desk.survey?.id !== survey) desk.chooseSurvey(survey);
+  desk.setRows(withoutPrepared(desk.rows, prepared));
+}
+
+function lines(texts: readonly string[]) {
+  return texts.map((text) => html`<li>${text}</li>`);
+}

@@ -1,0 +1,96 @@
+import { css, html, LitElement, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import type { Slide, Survey } from "../../inspection/schema.ts";
+import type { Desk } from "../editing/desk.ts";
+import type { Row } from "../editing/rows.ts";
+import { controls } from "../style/controls.ts";
+
+/** The measuring plan behind its heading; it is loaded when it is first opened. */
+@customElement("tightspot-plan-part")
+export class PlanPart extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        margin-bottom: var(--gap);
+      }
+
+      .sheet {
+        padding: 0 clamp(0.75rem, 2vw, 1.25rem);
+      }
+
+      summary {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 0 0.75rem;
+        min-height: 56px;
+        padding: 0.375rem 0;
+        color: var(--ink);
+        list-style: none;
+      }
+
+      summary::-webkit-details-marker {
+        display: none;
+      }
+
+      summary::before {
+        content: "";
+        width: 0.5rem;
+        height: 0.5rem;
+        border: solid currentColor;
+        border-width: 0 2px 2px 0;
+        rotate: -45deg;
+        transition: rotate var(--quick);
+      }
+
+      [open] > summary::before {
+        rotate: 45deg;
+      }
+
+      h2 {
+        font-size: 1.0625rem;
+        font-weight: 650;
+      }
+
+      .about {
+        color: var(--ink-pale);
+        font-size: var(--small);
+      }
+
+      @media print {
+        :host {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) desk: Desk | null = null;
+  @property({ attribute: false }) slide: Slide | null = null;
+  @property({ attribute: false }) survey: Survey | null = null;
+  @property({ attribute: false }) rows: readonly Row[] = [];
+
+  @state() private isOpen = false;
+
+  override render() {
+    const { desk, slide, survey, rows, isOpen } = this;
+    if (slide === null) return nothing;
+    return html`<details class="sheet" @toggle=${this.#toggled}>
+      <summary>
+        <h2>Measuring plan</h2>
+        <span class="about">where to read, and a sheet to write on</span>
+      </summary>
+      ${
+        isOpen
+          ? html`<tightspot-plan .desk=${desk} .slide=${slide} .survey=${survey} .rows=${rows}></tightspot-plan>`
+          : nothing
+      }
+    </details>`;
+  }
+
+  #toggled({ target }: Event): void {
+    this.isOpen = target instanceof HTMLDetailsElement && target.open;
+    if (this.isOpen) void import("./planPanel.ts");
+  }
+}
