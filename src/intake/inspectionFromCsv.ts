@@ -87,6 +87,7 @@ export function draftFromCsv(csv: CsvReadings, labels: Labels, others: readonly 
       : [];
   return {
     data: {
+      ...csv.slideData.inspection,
       format: FORMAT,
       version: VERSION,
       slide: { id: `${labels.id}-slide`, name: labels.name, ...slide },
@@ -97,7 +98,8 @@ export function draftFromCsv(csv: CsvReadings, labels: Labels, others: readonly 
 }
 
 function statementOf({ slideData, units }: CsvReadings, otherwise: Units | undefined): Statement {
-  return { by: "the log", units: units ?? otherwise, ...slideData };
+  const { slide, survey } = slideData;
+  return { by: "the log", units: units ?? otherwise, slide, survey };
 }
 
 function surveyData(csv: CsvReadings, said: Plain, units: Units | undefined, labels: Labels): Plain {

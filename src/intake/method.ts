@@ -1,7 +1,7 @@
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import { type Method, surveySchema, takesPairs } from "../inspection/schema.ts";
 import { type DataLine, lineAt } from "./dataLines.ts";
-import type { ValueColumns } from "./layout.ts";
+import { columnsOf, type Layout } from "./layout.ts";
 import type { UnitsFound } from "./units.ts";
 
 /** The method that a `survey.method` line gives. */
@@ -21,26 +21,37 @@ export function statedMethod(lines: readonly DataLine[]): Outcome<Method | undef
 /**
  * How the readings were taken: as stated, else as their columns show.
  *
- * @param found the units found in the columns of readings
+ * @param found the units found in each column
  */
 export function settleMethod(
   stated: Method | undefined,
-  values: readonly ValueColumns[],
-  found: readonly UnitsFound[],
+  { ways }: Layout,
+  found: ReadonlyMap<number, UnitsFound>,
 ): Outcome<Method> {
-  const headed = found.map(({ heading }) => heading);
+  const values = ways.flat();
+  const read = values.filter((value) => "advancing" in value || ways.length === 1).flatMap(columnsOf);
+  const units = read.flatMap((column) => found.get(column) ?? []);
+  if (values.some((value) => "reading" in value)) return succeeded("positioning");
+  return values.some((value) => "advancing" in value)
+    ? pairMethod(stated, units)
+    : singleMethod(stated, units);
+}
+
+function singleMethod(stated: Method | undefined, units: readonly UnitsFound[]): Outcome<Method> {
+  return units.some(({ heading }) => heading === "divisions")
+    ? failed(
+        "",
+        "the lost motion is in divisions of a dial",
+        "Give the two readings of the dial, advancing and retracting, or the lost motion as a length.",
+      )
+    : succeeded(stated ?? "push-pull");
+}
+
+function pairMethod(stated: Method | undefined, units: readonly UnitsFound[]): Outcome<Method> {
+  const headed = units.map(({ heading }) => heading);
   const inDivisions = headed.includes("divisions");
   const inLengths = headed.some((unit) => unit !== undefined && unit !== "divisions");
-  if (values.every((value) => "backlash" in value)) {
-    return inDivisions
-      ? failed(
-          "",
-          "the lost motion is in divisions of a dial",
-          "Give the two readings of the dial, advancing and retracting, or the lost motion as a length.",
-        )
-      : succeeded(stated ?? "push-pull");
-  }
-  const cells = found.flatMap((column) => [...column.cells]);
+  const cells = units.flatMap((column) => [...column.cells]);
   const onlyDivisions = cells.length > 0 && cells.every((unit) => unit === "divisions");
   const method = stated ?? (inDivisions || (!inLengths && onlyDivisions) ? "dial-pair" : "indicator-pair");
   if (!takesPairs(method)) {

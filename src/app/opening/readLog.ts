@@ -24,12 +24,12 @@ export function readLog(log: Log, said: Units | null, kept: Units | null): Outco
 
 function inUnits(csv: CsvReadings, from: Units, to: Units): CsvReadings {
   if (from === to) return csv;
-  const { slide, survey } = csv.slideData;
+  const { slide, survey, ...others } = csv.slideData;
   return {
     ...csv,
     units: to,
     readings: csv.readings.map((reading) => rounded(readingInUnits(reading, csv.method, from, to))),
-    slideData: { slide: slideLengths(slide, from, to), survey: surveyLengths(survey, from, to) },
+    slideData: { ...others, slide: slideLengths(slide, from, to), survey: surveyLengths(survey, from, to) },
   };
 }
 
