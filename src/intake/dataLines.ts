@@ -43,6 +43,11 @@ const BY_NAME = new Map(
   ),
 );
 
+/** What the schema knows of a dotted name, in whatever case it is written. */
+export function knownQuantity(part: DataPart, key: string): Quantity | undefined {
+  return BY_NAME.get(`${part}.${key}`.toLowerCase());
+}
+
 /** The data line that a row is, if it is one. */
 export function dataLineOf(row: Row): DataLine | undefined {
   const [first = "", ...others] = row.cells;
@@ -52,7 +57,7 @@ export function dataLineOf(row: Row): DataLine | undefined {
   const { part, key, text } = parts;
   // A whole part is written as an object; a title such as "Slide: table" is none.
   if (key === "" && !text.startsWith("{")) return undefined;
-  const known = BY_NAME.get(`${part}.${key}`.toLowerCase());
+  const known = knownQuantity(part, key);
   return { row, part, key: known?.key ?? key, kind: known?.kind ?? "other", text };
 }
 

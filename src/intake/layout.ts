@@ -182,13 +182,7 @@ function positioningColumns(headings: readonly Heading[], method: Method | undef
   }
   const [direction = 0] = directions;
   const named = columnsFor(headings, "reading");
-  const readings =
-    named.length > 0
-      ? named
-      : columnsFor(
-          headings.map((heading) => (countsRuns(heading) ? { rank: 0, words: "" } : heading)),
-          "backlash",
-        );
+  const readings = named.length > 0 ? named : columnsFor(headings.map(asPositionRead), "backlash");
   if (new Set(readings.map((column) => headings[column]?.words)).size > 1) {
     return eitherOf(headings, readings, "reading");
   }
@@ -199,6 +193,12 @@ function positioningColumns(headings: readonly Heading[], method: Method | undef
     run,
     repeat: headings[reading]?.repeat,
   }));
+}
+
+/** What is plainly a lost motion, or counts the runs, is no position that was read. */
+function asPositionRead(heading: Heading): Heading {
+  const isOther = countsRuns(heading) || (heading.role === "backlash" && heading.rank === 0);
+  return isOther ? { rank: 0, words: heading.words } : heading;
 }
 
 /** `run` counts runs; `run 2` holds the readings of the second. */

@@ -1,6 +1,7 @@
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import { readCell, shown } from "./cell.ts";
 import { BLANK, BLANKS, type Separator } from "./cut.ts";
+import { dataLineOf } from "./dataLines.ts";
 import { columnUnit, type Heading, parseHeading } from "./heading.ts";
 import { isHeadingRow } from "./layout.ts";
 import { type Cursor, carriesNothing, firstRows, type Row } from "./rows.ts";
@@ -48,11 +49,17 @@ export function findTable(source: string): Outcome<Table> {
     rows: firstRows(text, separator, ROWS_LOOKED_AT).filter(({ row }) => !carriesNothing(row)),
   }));
   const headed = cuts.flatMap(({ separator, rows }) => headedTable(text, separator, rows) ?? []);
-  const best = mostBy(headed, ({ headings }) => headings.filter(({ role }) => role !== undefined).length);
+  const best = mostBy(headed, plausibility);
   if (best !== undefined) return succeeded(best);
   const ofFigures = cuts.flatMap(({ separator, rows }) => tableOfFigures(text, separator, rows) ?? []);
   const fullest = mostBy(ofFigures, ({ sample }) => sample.filter(hasFigures).length);
   return fullest === undefined ? noHeadings(cuts.map(({ rows }) => rows)) : succeeded(fullest);
+}
+
+/** How many headings are known, where the rows below hold figures; where they do not, they are cut wrongly. */
+function plausibility({ headings, sample }: Table): number {
+  const known = headings.filter(({ role }) => role !== undefined).length;
+  return sample.filter(hasFigures).length * 2 > sample.length ? known * 100 : known;
 }
 
 /** The first of those with the most. */
@@ -63,7 +70,9 @@ function mostBy<Item>(items: readonly Item[], count: (item: Item) => number): It
 }
 
 function headedTable(text: string, separator: Separator, rows: readonly Found[]): Table | undefined {
-  const index = rows.findIndex(({ row }) => isHeadingRow(row.cells.map(parseHeading)));
+  const index = rows.findIndex(
+    ({ row }) => isHeadingRow(row.cells.map(parseHeading)) && dataLineOf(row) === undefined,
+  );
   if (index === -1) return undefined;
   const table = tableAt(text, separator, rows, index, true);
   return separator !== BLANK || isEven(table) ? table : undefined;

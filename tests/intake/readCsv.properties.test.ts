@@ -119,8 +119,8 @@ describe("reading a log", () => {
   test("brings back pairs, notes and times, with the columns in any order", () => {
     const mark = fc
       .string({ unit: fc.constantFrom(..."abc äß,;\"'#\n"), minLength: 1 })
-      // Quotation marks around nothing are how a text of nothing is written.
-      .filter((text) => text.trim() === text && text !== '""');
+      // Quotation marks around it are how a text is written that would not come back plainly.
+      .filter((text) => text.trim() === text && !(text.startsWith('"') && text.endsWith('"')));
     const marked = fc.record({
       ...{ position: length, advancing: length, retracting: length },
       note: mark,
