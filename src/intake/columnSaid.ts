@@ -4,7 +4,7 @@ import type { Role } from "./vocabulary.ts";
 
 /** What the reader says of a column: it stands before what its heading says. */
 export interface ColumnSaid {
-  /** The column's number, counted from 1, or its heading. */
+  /** The column's number, counted from 1, or its heading; its unit may stand behind it: `Reading (thou)`, `2 (in)`. */
   readonly column: number | string;
   readonly as: Role | "nothing";
   /** The unit of its figures; that of the log where it is left out. */
@@ -43,17 +43,17 @@ export function headingsAsSaid(
   const changed = headings.map((heading): Heading => (isSettled(heading) ? withoutRole(heading) : heading));
   const counts = new Map<Role, number>();
   for (const { column, as, unit } of said) {
-    const index = indexOf(column, written);
-    const heading = headings[index];
-    if (heading === undefined) return noSuchColumn(column, written);
-    const said = saidUnit(unit);
-    if (!said.ok) return said;
+    const found = columnMeant(column, written);
+    const heading = found === undefined ? undefined : headings[found.index];
+    if (found === undefined || heading === undefined) return noSuchColumn(column, written);
+    const given = unitGiven(unit ?? found.unit);
+    if (!given.ok) return given;
     const { role: _found, ...kept } = heading;
     const repeat = as === "nothing" ? 0 : (counts.get(as) ?? 0) + 1;
     if (as !== "nothing") counts.set(as, repeat);
-    changed[index] = {
+    changed[found.index] = {
       ...kept,
-      ...(said.value && { unit: said.value }),
+      ...(given.value && { unit: given.value, isUnitSaid: true }),
       ...(as !== "nothing" && { role: as, rank: 0, words: as, repeat }),
       isSaid: true,
     };
@@ -76,14 +76,29 @@ function withoutLoneRepeat(heading: Heading, counts: ReadonlyMap<Role, number>):
   return single;
 }
 
-function indexOf(column: number | string, written: readonly string[]): number {
-  if (typeof column === "number") return column - 1;
-  const plain = (text: string): string => text.replace(/\s+/g, " ").trim().toLowerCase();
-  const found = written.findIndex((heading) => plain(heading) === plain(column));
-  return found === -1 && /^\d+$/.test(column) ? Number(column) - 1 : found;
+/** The column that is meant by a number or a heading, and the unit behind it where that is not its heading's own. */
+function columnMeant(
+  column: number | string,
+  written: readonly string[],
+): { readonly index: number; readonly unit?: string } | undefined {
+  if (typeof column === "number") return { index: column - 1 };
+  const whole = indexOf(column, written);
+  if (whole !== undefined) return { index: whole };
+  const [, name, unit] = /^(.*?)\s*\(([^()]+)\)$/.exec(column.trim()) ?? [];
+  if (name === undefined || unit === undefined) return undefined;
+  const withoutUnits = written.map((heading) => heading.replace(/\s*[([][^()[\]]*[)\]]\s*$/, ""));
+  const index = indexOf(name, written) ?? indexOf(name, withoutUnits);
+  return index === undefined ? undefined : { index, unit };
 }
 
-function saidUnit(unit: string | undefined): Outcome<Heading["unit"]> {
+function indexOf(name: string, headings: readonly string[]): number | undefined {
+  const plain = (text: string): string => text.replace(/\s+/g, " ").trim().toLowerCase();
+  const found = headings.findIndex((heading) => plain(heading) === plain(name));
+  if (found !== -1) return found;
+  return /^\d+$/.test(name.trim()) ? Number(name) - 1 : undefined;
+}
+
+function unitGiven(unit: string | undefined): Outcome<Heading["unit"]> {
   if (unit === undefined) return succeeded(undefined);
   const found = columnUnit(unit.trim().toLowerCase());
   return found === undefined || (typeof found === "object" && "unknown" in found)

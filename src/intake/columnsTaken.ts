@@ -10,6 +10,8 @@ export interface ColumnTaken {
   /** In words: `position`, `backlash 2`, `note` …, or `not used`. */
   readonly takenAs: string;
   readonly unit: string | undefined;
+  /** Whether the reader gave the unit of this very column. */
+  readonly isUnitSaid?: true;
   readonly why: string;
 }
 
@@ -27,7 +29,14 @@ export function columnsTaken(how: Understanding): readonly ColumnTaken[] {
     const told = how.units.get(column);
     if (told === undefined) return { header, as, takenAs: name, unit: undefined, why };
     const unit = told.unit === "divisions" ? told.unit : told.unit?.name;
-    return { header, as, takenAs: name, unit, why: `${why}; ${told.told}` };
+    return {
+      header,
+      as,
+      takenAs: name,
+      unit,
+      ...(told.isSaid && { isUnitSaid: true }),
+      why: `${why}; ${told.told}`,
+    };
   });
 }
 

@@ -16,6 +16,8 @@ export interface Heading {
   readonly unit?: ColumnUnit;
   /** Whether it was said by the reader, and not found. */
   readonly isSaid?: true;
+  /** Whether its unit was said by the reader. */
+  readonly isUnitSaid?: true;
 }
 
 type Known = Required<Pick<Heading, "role" | "rank" | "words">> & Pick<Heading, "repeat">;

@@ -45,6 +45,11 @@ export function lengthUnit(word: string): LengthUnit | undefined {
   return BY_SPELLING.get(folded(word));
 }
 
+/** Millimetres in one of the unit. */
+export function millimetresIn({ base, scale }: LengthUnit): number {
+  return toMillimetres(scale, base);
+}
+
 /** Whether a word stands for the divisions of a handwheel's dial. */
 export function meansDivisions(word: string): boolean {
   return /^(div|divs|division|divisions|graduation|graduations)$/.test(folded(word));

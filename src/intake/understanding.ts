@@ -119,7 +119,7 @@ function unitsFound(heading: Heading | undefined, column: number, seen: Seen): U
   const unit = heading?.unit;
   return {
     heading: unit !== undefined && unit !== "divisions" && "unknown" in unit ? undefined : unit,
-    isSaid: heading?.isSaid === true,
+    isSaid: heading?.isUnitSaid === true,
     cells: seen.units.get(column) ?? new Set(),
   };
 }

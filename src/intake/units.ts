@@ -4,7 +4,7 @@ import { type LengthUnit, plainUnit } from "./lengthUnit.ts";
 /** The unit that a column's heading gives, and the units written in its cells. */
 export interface UnitsFound {
   readonly heading: LengthUnit | "divisions" | undefined;
-  /** Whether the reader said so. */
+  /** Whether the reader said it of this very column. */
   readonly isSaid: boolean;
   readonly cells: ReadonlySet<LengthUnit | "divisions">;
 }
@@ -13,6 +13,8 @@ export interface UnitsFound {
 export interface UnitTold {
   readonly unit: LengthUnit | "divisions" | undefined;
   readonly told: string;
+  /** Whether the reader said it of this very column. */
+  readonly isSaid?: boolean;
 }
 
 export interface SettledUnits {
@@ -54,6 +56,7 @@ export function settleUnits(
         : {
             unit: own[column] ?? plain(stated ?? asked),
             told: toldByColumn(heading !== undefined, isSaid),
+            isSaid: isSaid && heading !== undefined,
           },
     ),
   };

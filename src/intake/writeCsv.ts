@@ -1,11 +1,9 @@
 import type { Plain } from "../inspection/parts.ts";
 import {
-  type Inspection,
+  type InspectionPartly,
   isPair,
   isPositioning,
-  type Partly,
   type Reading,
-  type Slide,
   type Survey,
   takesPairs,
 } from "../inspection/schema.ts";
@@ -15,11 +13,6 @@ import { isNoteText, isReasonText } from "./marks.ts";
 import type { DecimalMark } from "./numberText.ts";
 import { numberWritten, separatorFor } from "./numberWritten.ts";
 import { csvCell, inJson, textWritten } from "./textCell.ts";
-
-/** An inspection of which all may be missing of the slide but its unit. */
-export type InspectionToWrite = Omit<Inspection, "slide"> & {
-  readonly slide: Partly<Slide> & { readonly units: Units };
-};
 
 /** A column of the readings, and what a reading has in it; empty where it has nothing. */
 interface Column {
@@ -34,7 +27,7 @@ interface Column {
  * With a decimal point, commas separate the cells; with a decimal comma, semicolons do, as spreadsheets set to such a
  * language expect. Lines end as RFC 4180 says.
  */
-export function surveyCsv(inspection: InspectionToWrite, survey: Survey, mark: DecimalMark): string {
+export function surveyCsv(inspection: InspectionPartly, survey: Survey, mark: DecimalMark): string {
   const { format: _format, version: _version, slide, surveys: _surveys, ...others } = inspection;
   const { readings, ...about } = survey;
   const columns = columnsFor(survey, slide.units, mark);

@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import { readInspection } from "../../src/inspection/open.ts";
 import type { Outcome } from "../../src/inspection/problem.ts";
 import { inspectionFromCsv } from "../../src/intake/inspectionFromCsv.ts";
+import { WHOLE } from "../../src/intake/missing.ts";
 import { readCsv } from "../../src/intake/readCsv.ts";
 import { surveyCsv } from "../../src/intake/writeCsv.ts";
 import { anyInspection } from "./anyInspection.ts";
@@ -24,7 +25,7 @@ test("any inspection survives being written as CSV, survey by survey, and read b
         const bytes = new TextEncoder().encode(surveyCsv(inspection, survey, decimalMark));
         const csv = valueIn(readCsv(bytes));
         expect(csv.refused).toEqual([]);
-        const back = valueIn(inspectionFromCsv(csv, LABELS)).inspection;
+        const back = valueIn(inspectionFromCsv(csv, LABELS, WHOLE)).inspection;
         expect(back).toEqual({ ...inspection, surveys: [survey] });
       }
     }),

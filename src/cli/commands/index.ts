@@ -1,6 +1,7 @@
 import type { Command } from "../command.ts";
 import { assess } from "./assess.ts";
+import { convert } from "./convert.ts";
 import { serve } from "./serve.ts";
 
 /** Every command of the program, in the order in which help tells them. */
-export const COMMANDS: readonly Command[] = [assess, serve];
+export const COMMANDS: readonly Command[] = [assess, convert, serve];
