@@ -5,7 +5,8 @@ import { type ColumnSaid, headingsAsSaid } from "./columnSaid.ts";
 import type { Heading } from "./heading.ts";
 import { type Layout, layoutOf, numberColumns, placeColumns } from "./layout.ts";
 import { asking, type Unsettled } from "./question.ts";
-import { HEADINGS_NEEDED, headingsUnknown, type Table } from "./table.ts";
+import { HEADINGS_NEEDED, headingsUnknown } from "./table.ts";
+import type { Table } from "./tableParts.ts";
 
 /** The columns that are read, with their headings as found or as said. */
 export interface Columns {
@@ -70,10 +71,11 @@ function hasUnreadableUnit(headings: readonly Heading[], layout: Layout, column:
 function commasCutNumbers({ separator, headings, sample }: Table, layout: Layout): boolean {
   if (separator !== ",") return false;
   const columns = new Set(numberColumns(layout));
-  const hasPoint = sample.some(({ cells }) =>
+  const rows = sample.map(({ row }) => row.cells);
+  const hasPoint = rows.some((cells) =>
     cells.some((cell, column) => columns.has(column) && cell.includes(".")),
   );
   const cutOff = (cell: string, column: number, cells: readonly string[]): boolean =>
     /^\d+$/.test(cell) && (column >= headings.length || (!columns.has(column) && cells[column - 1] === "0"));
-  return !hasPoint && sample.some(({ cells }) => cells.some(cutOff));
+  return !hasPoint && rows.some((cells) => cells.some(cutOff));
 }

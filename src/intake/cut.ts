@@ -79,12 +79,18 @@ function closingQuote(text: string, opening: number, separator: Separator): numb
   let at = text.indexOf('"', opening + 1);
   while (at !== -1 && text[at + 1] === '"') at = text.indexOf('"', at + 2);
   if (at === -1) return undefined;
-  const [, ...linesAfter] = text.slice(opening, at).split("\n");
-  return linesAfter.some((line) => isRowOfFigures(line, separator)) ? undefined : at;
+  const lines = text.slice(opening + 1, at).split("\n");
+  return lines.length > 1 && lines.some((line, index) => looksLikeRow(line, index > 0, separator))
+    ? undefined
+    : at;
 }
 
-/** Within quotes a line that begins like a row of readings shows that the quote before it was never closed. */
-function isRowOfFigures(line: string, separator: Separator): boolean {
-  const [first = "", second = ""] = line.split(separator, 2);
-  return FIGURE.test(first) && FIGURE.test(second);
+/**
+ * Whether a line of a cell over several lines looks like a row of readings, which shows that the quote before it was
+ * never closed: figures in two cells, or in the first of several where the line begins within the cell.
+ */
+function looksLikeRow(line: string, isWhole: boolean, separator: Separator): boolean {
+  const cells = line.split(separator);
+  const figures = cells.filter((cell) => FIGURE.test(cell)).length;
+  return figures >= 2 || (isWhole && cells.length > 1 && FIGURE.test(cells[0] ?? ""));
 }

@@ -4,7 +4,7 @@ import type { LengthUnit } from "./lengthUnit.ts";
 import { type DecimalMark, type MarkEvidence, marksIn } from "./numberText.ts";
 import { plainRows } from "./plainRow.ts";
 import { carriesNothing, goThrough, type Visitor } from "./rows.ts";
-import type { Table } from "./table.ts";
+import type { Table } from "./tableParts.ts";
 
 /** What the columns of figures show when all of their cells are looked at together. */
 export interface Seen {

@@ -51,9 +51,8 @@ function pairMethod(stated: Method | undefined, units: readonly UnitsFound[]): O
   const headed = units.map(({ heading }) => heading);
   const inDivisions = headed.includes("divisions");
   const inLengths = headed.some((unit) => unit !== undefined && unit !== "divisions");
-  const cells = units.flatMap((column) => [...column.cells]);
-  const onlyDivisions = cells.length > 0 && cells.every((unit) => unit === "divisions");
-  const method = stated ?? (inDivisions || (!inLengths && onlyDivisions) ? "dial-pair" : "indicator-pair");
+  const cellsInDivisions = units.some(({ cells }) => cells.has("divisions"));
+  const method = stated ?? (inDivisions || (!inLengths && cellsInDivisions) ? "dial-pair" : "indicator-pair");
   if (!takesPairs(method)) {
     return failed(
       "",

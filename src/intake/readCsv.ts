@@ -10,7 +10,8 @@ import type { Unsettled } from "./question.ts";
 import { readRows } from "./readRows.ts";
 import { type Refusal, refusal } from "./refusal.ts";
 import type { Row } from "./rows.ts";
-import { findTable, type Table } from "./table.ts";
+import { findTable } from "./table.ts";
+import type { Table } from "./tableParts.ts";
 import { type CsvOptions, understand } from "./understanding.ts";
 
 /** A log read: its readings in one unit, what it says of the slide, and what could not be read. */

@@ -8,7 +8,7 @@ import { type PlainColumn, plainRows } from "./plainRow.ts";
 import { type RunCounter, readRow } from "./readRow.ts";
 import type { Refusal } from "./refusal.ts";
 import { carriesNothing, goThrough, type Row } from "./rows.ts";
-import type { Table } from "./table.ts";
+import type { Table } from "./tableParts.ts";
 import type { Understanding } from "./understanding.ts";
 
 /** What a stretch of rows came to. */

@@ -8,6 +8,12 @@ export interface Row {
   readonly cells: readonly string[];
 }
 
+/** A row, and the place behind it. */
+export interface PlacedRow {
+  readonly row: Row;
+  readonly next: Cursor;
+}
+
 /** How far a text was gone through. */
 export interface Cursor {
   /** Where the next row begins. */
@@ -48,12 +54,8 @@ export function goThrough(
 }
 
 /** The first rows of a text, each with the place behind it. */
-export function firstRows(
-  text: string,
-  separator: Separator,
-  most: number,
-): readonly { readonly row: Row; readonly next: Cursor }[] {
-  const rows: { readonly row: Row; readonly next: Cursor }[] = [];
+export function firstRows(text: string, separator: Separator, most: number): readonly PlacedRow[] {
+  const rows: PlacedRow[] = [];
   let cursor: Cursor = { at: 0, line: 1 };
   while (rows.length < most && cursor.at < text.length) {
     const found = rowAt(text, cursor, separator);
@@ -63,7 +65,7 @@ export function firstRows(
   return rows;
 }
 
-function rowAt(text: string, { at, line }: Cursor, separator: Separator) {
+function rowAt(text: string, { at, line }: Cursor, separator: Separator): PlacedRow {
   const { cells, end } = cutRow(text, at, separator);
   const written = text.slice(at, end);
   const lines = 1 + (written.includes("\n") ? written.split("\n").length - 1 : 0);

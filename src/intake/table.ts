@@ -2,28 +2,11 @@ import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import { readCell, shown } from "./cell.ts";
 import { BLANK, BLANKS, type Separator } from "./cut.ts";
 import { dataLineOf } from "./dataLines.ts";
-import { columnUnit, type Heading, parseHeading } from "./heading.ts";
+import { parseHeading } from "./heading.ts";
+import { withRowsBelow } from "./headingRows.ts";
 import { isHeadingRow } from "./layout.ts";
-import { type Cursor, carriesNothing, firstRows, type Row } from "./rows.ts";
-
-/** A log cut into its parts. Blank lines, comments and rules among them are left out. */
-export interface Table {
-  readonly text: string;
-  readonly separator: Separator;
-  /** Titles and data lines above the headings. */
-  readonly above: readonly Row[];
-  /** The row of headings; undefined where the log has none. */
-  readonly headingRow: Row | undefined;
-  /** The headings as written, a number for a column that has none. */
-  readonly written: readonly string[];
-  readonly headings: readonly Heading[];
-  /** Where the rows of data begin. */
-  readonly dataFrom: Cursor;
-  /** The first rows of data. */
-  readonly sample: readonly Row[];
-  /** Whether the headings name what is needed. */
-  readonly isHeaded: boolean;
-}
+import { carriesNothing, firstRows, type PlacedRow, type Row } from "./rows.ts";
+import type { Table } from "./tableParts.ts";
 
 const SEPARATORS: readonly Separator[] = [",", ";", "\t", "|", BLANKS, BLANK];
 
@@ -32,8 +15,6 @@ const ROWS_LOOKED_AT = 1000;
 
 /** A first line that spreadsheet programs write and read: `sep=;`. */
 const STATED_SEPARATOR = /^"?sep=(\\t|.)[^\n]*(?=\n|$)/i;
-
-type Found = ReturnType<typeof firstRows>[number];
 
 /**
  * Finds the row of headings, and with it what separates the columns: only the right separator cuts the headings so
@@ -52,14 +33,14 @@ export function findTable(source: string): Outcome<Table> {
   const best = mostBy(headed, plausibility);
   if (best !== undefined) return succeeded(best);
   const ofFigures = cuts.flatMap(({ separator, rows }) => tableOfFigures(text, separator, rows) ?? []);
-  const fullest = mostBy(ofFigures, ({ sample }) => sample.filter(hasFigures).length);
+  const fullest = mostBy(ofFigures, ({ sample }) => sample.filter(({ row }) => hasFigures(row)).length);
   return fullest === undefined ? noHeadings(cuts.map(({ rows }) => rows)) : succeeded(fullest);
 }
 
 /** How many headings are known, where the rows below hold figures; where they do not, they are cut wrongly. */
 function plausibility({ headings, sample }: Table): number {
   const known = headings.filter(({ role }) => role !== undefined).length;
-  return sample.filter(hasFigures).length * 2 > sample.length ? known * 100 : known;
+  return sample.filter(({ row }) => hasFigures(row)).length * 2 > sample.length ? known * 100 : known;
 }
 
 /** The first of those with the most. */
@@ -69,7 +50,7 @@ function mostBy<Item>(items: readonly Item[], count: (item: Item) => number): It
   return others.reduce((best, item) => (count(item) > count(best) ? item : best), first);
 }
 
-function headedTable(text: string, separator: Separator, rows: readonly Found[]): Table | undefined {
+function headedTable(text: string, separator: Separator, rows: readonly PlacedRow[]): Table | undefined {
   const index = rows.findIndex(
     ({ row }) => isHeadingRow(row.cells.map(parseHeading)) && dataLineOf(row) === undefined,
   );
@@ -80,7 +61,7 @@ function headedTable(text: string, separator: Separator, rows: readonly Found[])
 
 /** Whether most rows have as many cells as there are headings: words of a title are no headings. */
 function isEven({ headings, sample }: Table): boolean {
-  const even = sample.filter(({ cells }) => cells.length === headings.length).length;
+  const even = sample.filter(({ row }) => row.cells.length === headings.length).length;
   return even > 0 && even * 2 > sample.length;
 }
 
@@ -88,12 +69,11 @@ function isEven({ headings, sample }: Table): boolean {
 function tableAt(
   text: string,
   separator: Separator,
-  rows: readonly Found[],
+  rows: readonly PlacedRow[],
   index: number,
   isHeaded: boolean,
 ): Table {
   const at = rows[index];
-  const below = rows.slice(index + 1);
   const headings = at?.row.cells.map(parseHeading) ?? [];
   const table = {
     text,
@@ -103,42 +83,14 @@ function tableAt(
     written: at?.row.cells ?? [],
     headings,
     dataFrom: at?.next ?? { at: text.length, line: 1 },
-    sample: below.map(({ row }) => row),
+    sample: rows.slice(index + 1),
     isHeaded,
   };
-  return withUnitsBelow(withBlankHeadings(table), below);
-}
-
-/** Takes in a row of nothing but units under the headings. */
-function withUnitsBelow(table: Table, below: readonly Found[]): Table {
-  const [first] = below;
-  const cells = first?.row.cells ?? [];
-  const units = cells.map((cell) => columnUnit(cell.toLowerCase().replace(/^[([]|[)\]]$/g, "")));
-  const hasUnits = units.some((unit) => unit !== undefined);
-  const onlyUnits = cells.every((cell, column) => cell === "" || units[column] !== undefined);
-  if (first === undefined || !hasUnits || !onlyUnits) return table;
-  const headings = table.headings.map((heading, column) => {
-    const unit = units[column];
-    return unit === undefined ? heading : { ...heading, unit };
-  });
-  return { ...table, headings, dataFrom: first.next, sample: table.sample.slice(1) };
-}
-
-/** A heading over several columns, as spreadsheets merge it: the columns beside it without one are its repeats. */
-function withBlankHeadings(table: Table): Table {
-  const headings = [...table.headings];
-  for (const [column, heading] of table.headings.entries()) {
-    const before = headings[column - 1];
-    const isBlank = table.written[column] === "" && before?.role === "backlash" && heading.role === undefined;
-    const cells = table.sample.map(({ cells }) => cells[column] ?? "").filter((cell) => cell !== "");
-    const figures = cells.filter((cell) => readCell(cell, "none").kind !== "fault").length;
-    if (isBlank && before && figures > 0 && figures * 2 > cells.length) headings[column] = before;
-  }
-  return { ...table, headings };
+  return withRowsBelow(table);
 }
 
 /** A table without headings that are known: what stands right above the figures is taken for them. */
-function tableOfFigures(text: string, separator: Separator, rows: readonly Found[]): Table | undefined {
+function tableOfFigures(text: string, separator: Separator, rows: readonly PlacedRow[]): Table | undefined {
   const index = rows.findIndex(({ row }) => hasFigures(row));
   const first = rows[index]?.row;
   if (first === undefined) return undefined;
@@ -155,7 +107,7 @@ function tableOfFigures(text: string, separator: Separator, rows: readonly Found
     written: numbered,
     headings: numbered.map((words) => ({ rank: 0, words })),
     dataFrom: rows[index - 1]?.next ?? { at: 0, line: 1 },
-    sample: rows.slice(index).map(({ row }) => row),
+    sample: rows.slice(index),
     isHeaded: false,
   };
 }
@@ -165,7 +117,7 @@ function hasFigures({ cells }: Row): boolean {
   return cells.filter((cell) => cell !== "" && readCell(cell, "none").kind === "number").length >= 2;
 }
 
-function noHeadings(cuts: readonly (readonly Found[])[]): Outcome<never> {
+function noHeadings(cuts: readonly (readonly PlacedRow[])[]): Outcome<never> {
   const wordy = cuts.flatMap((rows) => rows.map(({ row }) => row).filter(looksLikeHeadings));
   const row = mostBy(
     wordy,

@@ -12,7 +12,7 @@ import { lookThrough, type Seen } from "./lookThrough.ts";
 import { settleMethod, statedMethod } from "./method.ts";
 import type { DecimalMark, MarkEvidence } from "./numberText.ts";
 import { asking, type Unsettled } from "./question.ts";
-import type { Table } from "./table.ts";
+import type { Table } from "./tableParts.ts";
 import { settleUnits, type UnitsFound, type UnitTold } from "./units.ts";
 
 /** What the reader may say of a log; each stands before what the log says, but for its units. */
