@@ -1,4 +1,7 @@
 import * as z from "zod/mini";
+import { METHODS, takesPairs } from "./methods.ts";
+
+export { type Method, takesPairs } from "./methods.ts";
 
 /**
  * What an inspection file may hold, version 1. All lengths are in `slide.units`, angles in degrees, dates ISO 8601.
@@ -145,7 +148,7 @@ const surveyShape = z.looseObject({
   id: name,
   taken: date,
   stage: z.enum(["before-repair", "after-adjusting", "after-repair", "running-in", "routine"]),
-  method: z.enum(["push-pull", "indicator-pair", "dial-pair", "positioning"]),
+  method: z.enum(METHODS),
   note: z.optional(text),
   /**
    * Whatever is worth noting. For positioning, `temperature` in °C and `expansion`, by which the screw expands more
@@ -159,11 +162,6 @@ const surveyShape = z.looseObject({
   drivePlay: z.optional(notNegative),
   readings: z.array(reading),
 });
-
-/** Whether a survey by this method may hold pairs of readings. */
-export function takesPairs(method: Method): boolean {
-  return method === "indicator-pair" || method === "dial-pair";
-}
 
 /** A survey whose readings have the shapes that its method allows. */
 const surveyPartlySchema = surveyShape.check((context) => {
@@ -258,7 +256,6 @@ export type Inspection = DeepReadonly<z.infer<typeof inspectionSchema>>;
 export type InspectionPartly = DeepReadonly<z.infer<typeof inspectionPartlySchema>>;
 export type Slide = DeepReadonly<z.infer<typeof slideSchema>>;
 export type Survey = DeepReadonly<z.infer<typeof surveySchema>>;
-export type Method = Survey["method"];
 export type Stage = Survey["stage"];
 export type BacklashReading = DeepReadonly<z.infer<typeof backlashReading>>;
 export type PairReading = DeepReadonly<z.infer<typeof pairReading>>;

@@ -1,5 +1,5 @@
+import { METHODS, type Method, takesPairs } from "../inspection/methods.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
-import { type Method, surveySchema, takesPairs } from "../inspection/schema.ts";
 import { type DataLine, lineAt } from "./dataLines.ts";
 import { columnsOf, type Layout } from "./layout.ts";
 import type { UnitsFound } from "./units.ts";
@@ -8,14 +8,14 @@ import type { UnitsFound } from "./units.ts";
 export function statedMethod(lines: readonly DataLine[]): Outcome<Method | undefined> {
   const line = lineAt(lines, "survey", "method");
   if (line === undefined) return succeeded(undefined);
-  const method = surveySchema.shape.method.safeParse(line.text.toLowerCase());
-  return method.success
-    ? succeeded(method.data)
-    : failed(
+  const method = METHODS.find((each) => each === line.text.toLowerCase());
+  return method === undefined
+    ? failed(
         `line ${line.row.line}`,
         `survey.method is "${line.text}"`,
-        `It must be ${surveySchema.shape.method.options.join(" or ")}.`,
-      );
+        `It must be ${METHODS.join(" or ")}.`,
+      )
+    : succeeded(method);
 }
 
 /**

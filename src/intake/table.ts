@@ -34,7 +34,9 @@ export function findTable(source: string): Outcome<Table> {
   if (best !== undefined) return succeeded(best);
   const ofFigures = cuts.flatMap(({ separator, rows }) => tableOfFigures(text, separator, rows) ?? []);
   const fullest = mostBy(ofFigures, ({ sample }) => sample.filter(({ row }) => hasFigures(row)).length);
-  return fullest === undefined ? noHeadings(cuts.map(({ rows }) => rows)) : succeeded(fullest);
+  // Words of a sentence are no columns.
+  const columns = cuts.filter(({ separator }) => separator !== BLANK);
+  return fullest === undefined ? noHeadings(columns.map(({ rows }) => rows)) : succeeded(fullest);
 }
 
 /** How many headings are known, where the rows below hold figures; where they do not, they are cut wrongly. */

@@ -1,8 +1,8 @@
 /** A cell left blank, or marked as such by a dash or `n/a`. */
 const EMPTY = /^(?:[-–—]*|n\/?a)$/i;
 
-/** What a spreadsheet takes for the beginning of a formula, in half and in full width, and JSON's own quote. */
-const MISTAKABLE = /^[=+\-@"＝＋－＠]/;
+/** What a spreadsheet takes for the beginning of a formula, in half and in full width. */
+const FORMULA = /^[=+\-@＝＋－＠]/;
 
 /** What would not come back from a cell or a line as it went in: controls, halves of characters, separators. */
 const UNSAFE = /[\p{Cc}\u2028\u2029\uFEFF\uD800-\uDFFF]/u;
@@ -19,8 +19,8 @@ export function isEmpty(cell: string): boolean {
  * @param isText whether the text, written plainly, would be read as a text at all
  */
 export function textWritten(text: string, isText: (plain: string) => boolean): string {
-  const isPlain = !MISTAKABLE.test(text) && !UNSAFE.test(text) && text.trim() === text && isText(text);
-  return isPlain ? text : inJson(text);
+  const isSafe = !FORMULA.test(text) && !UNSAFE.test(text) && text.trim() === text;
+  return isSafe && isText(text) && textRead(text, isText) === text ? text : inJson(text);
 }
 
 /** The text that a cell holds, out of its quotation marks where `textWritten` would have put it into them. */
