@@ -6,6 +6,7 @@ import { openInspection } from "../src/inspection/open.ts";
 import { inOneLine, type Outcome } from "../src/inspection/problem.ts";
 import type { Inspection } from "../src/inspection/schema.ts";
 import { inspectionFromCsv } from "../src/intake/inspectionFromCsv.ts";
+import { WHOLE } from "../src/intake/missing.ts";
 import { readCsv } from "../src/intake/readCsv.ts";
 
 const FOLDER = new URL("../sample-data/", import.meta.url);
@@ -34,7 +35,7 @@ function opened(file: string): Inspection {
 function fromLog(text: string): Inspection {
   const csv = valueIn(readCsv(text));
   expect(csv.refused).toEqual([]);
-  return valueIn(inspectionFromCsv(csv, { id: "log", name: "Slide", taken: "2026-03-01" })).inspection;
+  return valueIn(inspectionFromCsv(csv, { id: "log", name: "Slide", taken: "2026-03-01" }, WHOLE)).inspection;
 }
 
 function valueIn<T>(outcome: Outcome<T>): T {

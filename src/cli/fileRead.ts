@@ -1,18 +1,20 @@
 import type { Problem } from "../inspection/problem.ts";
 import type { Inspection } from "../inspection/schema.ts";
 import type { Statement } from "../intake/statements.ts";
+import type { CsvOptions } from "../intake/understanding.ts";
 import type { CommandSays } from "./overrides.ts";
 
 /** A survey, in an inspection where everything that was said elsewhere is in its place. */
-export interface SurveyRead {
-  readonly inspection: Inspection;
+export interface SurveyRead<Made = Inspection> {
+  readonly inspection: Made;
   readonly survey: string;
   /** What was taken from elsewhere than the file, or had to be found, in sentences. */
   readonly assumed: readonly string[];
 }
 
-export interface FileRead {
-  readonly surveys: readonly SurveyRead[];
+export interface FileRead<Made = Inspection> {
+  readonly inspection: Made;
+  readonly surveys: readonly SurveyRead<Made>[];
   /** Rows that could not be read; the rest was. */
   readonly refused: readonly Problem[];
 }
@@ -21,6 +23,8 @@ export interface FileRead {
 export interface SaidElsewhere {
   readonly slide: Statement | undefined;
   readonly command: CommandSays;
+  /** Of how a log is to be read. */
+  readonly log: CsvOptions;
 }
 
 /** The sources in the order that the later stands before the earlier. */

@@ -1,10 +1,15 @@
 import { basename, extname } from "node:path";
-import { type Outcome, type Problem, succeeded } from "../inspection/problem.ts";
+import { failed, type Outcome, type Problem, succeeded } from "../inspection/problem.ts";
+import type { InspectionPartly } from "../inspection/schema.ts";
+import { fromMillimetres, toMillimetres, type Units } from "../inspection/units.ts";
 import { inspectionFromCsv, type Labels } from "../intake/inspectionFromCsv.ts";
-import { addDataLines, type CureForMissing } from "../intake/missing.ts";
+import { addDataLines, type CureForMissing, type Wanted } from "../intake/missing.ts";
+import type { Asks } from "../intake/question.ts";
 import { type CsvReadings, readCsv } from "../intake/readCsv.ts";
 import type { Refusal } from "../intake/refusal.ts";
+import { type UnitDoubt, unitDoubts } from "../intake/unitDoubts.ts";
 import { type FileRead, optionsLine, type SaidElsewhere, statementsOf } from "./fileRead.ts";
+import { optionFor } from "./logOptions.ts";
 import { optionsFor } from "./overrides.ts";
 import { sourceName } from "./source.ts";
 
@@ -12,15 +17,23 @@ import { sourceName } from "./source.ts";
 const UNDATED = "1970-01-01";
 
 /** The one survey of a log of readings. */
-export function fromCsv(text: string, file: string, elsewhere: SaidElsewhere): Outcome<FileRead> {
+export function fromCsv<Made extends InspectionPartly>(
+  text: string,
+  file: string,
+  elsewhere: SaidElsewhere,
+  wanted: Wanted<Made>,
+): Outcome<FileRead<Made>> {
   const { method, units } = elsewhere.command;
-  const csv = readCsv(text, { ...(method && { method }), ...(units && { units }) });
-  if (!csv.ok) return csv;
-  const labels = labelsFor(file);
-  const made = inspectionFromCsv(csv.value, labels, statementsOf(elsewhere), cureByOption);
+  const csv = readCsv(text, { ...elsewhere.log, ...(method && { method }), ...(units && { units }) });
+  if (!csv.ok) return { ok: false, problem: withOption(csv.problem, "asks" in csv ? csv.asks : undefined) };
+  const made = inspectionFromCsv(csv.value, labelsFor(file), wanted, statementsOf(elsewhere), cureByOption);
   if (!made.ok) return made;
   const { inspection, assumed } = made.value;
+  const doubts = unitDoubts(...inItsUnits(csv.value, inspection.slide));
+  if (doubts.length > 0)
+    return doubtful(doubts, csv.value, units === undefined ? inspection.slide.units : undefined);
   return succeeded({
+    inspection,
     refused: csv.value.refused.map(problemOf),
     surveys: inspection.surveys.map(({ id }) => ({
       inspection,
@@ -41,8 +54,43 @@ const cureByOption: CureForMissing = (keys) => {
   return options === "" ? addDataLines(keys) : `Give ${options}, or name the slide with --slide SLIDE.json.`;
 };
 
-function problemOf({ row, text, reason, cure }: Refusal): Problem {
-  return { where: `line ${row}`, what: `${reason} (${text})`, cure };
+/** The log, and the travel in the log's unit. */
+function inItsUnits(
+  csv: CsvReadings,
+  { units: kept, travel }: InspectionPartly["slide"],
+): Parameters<typeof unitDoubts> {
+  const units = csv.units ?? kept;
+  const converted = (length: number): number => fromMillimetres(toMillimetres(length, kept), units);
+  return [{ ...csv, units }, travel && { from: converted(travel.from), to: converted(travel.to) }];
+}
+
+/** @param kept the unit that other lengths were taken to be in, where the command line does not say */
+function doubtful(
+  doubts: readonly UnitDoubt[],
+  { columns }: CsvReadings,
+  kept: Units | undefined,
+): Outcome<never> {
+  const choices = doubts.flatMap(({ columns: numbers, likely, unit }) =>
+    numbers.map((number) => {
+      const choice = likely[0] === "divisions" ? "div" : (likely[0] ?? unit);
+      return `${columns[number - 1]?.as}=${number} (${choice})`;
+    }),
+  );
+  const units = doubts.map(({ unit }) => unit);
+  const others = [...new Set(units)].join(" and ");
+  return failed(
+    doubts.map(({ columns: numbers }) => `column ${numbers.join(" and ")}`).join(", "),
+    `${doubts.map(({ what }) => what).join(", and ")}; they seem to be in another unit`,
+    `Say which: --columns "${choices.join(",")}"${kept === undefined ? "" : ` --units ${kept}`}, or with (${others}) if that is right.`,
+  );
+}
+
+function withOption(problem: Problem, asks: Asks | undefined): Problem {
+  return asks === undefined ? problem : { ...problem, cure: `${problem.cure} Or give ${optionFor(asks)}.` };
+}
+
+function problemOf({ row, text, reason, cure, asks }: Refusal): Problem {
+  return withOption({ where: `line ${row}`, what: `${reason} (${text})`, cure }, asks);
 }
 
 /** How the log was understood, and what of it was not. */

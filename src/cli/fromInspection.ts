@@ -1,14 +1,21 @@
 import { surveyInUnits } from "../inspection/metric.ts";
-import { openInspection, readInspection } from "../inspection/open.ts";
+import { openPartly } from "../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
+import { type InspectionPartly, isPair } from "../inspection/schema.ts";
+import { type CureForMissing, missingFrom, type Wanted } from "../intake/missing.ts";
 import { combine, type Statement } from "../intake/statements.ts";
 import { type FileRead, optionsLine, type SaidElsewhere, statementsOf } from "./fileRead.ts";
+import { optionsFor } from "./overrides.ts";
 
 const BY = "the file";
 
 /** The surveys of an inspection file. A unit given on the command line is the one that all is brought to. */
-export function fromInspection(text: string, elsewhere: SaidElsewhere): Outcome<FileRead> {
-  const opened = openInspection(text);
+export function fromInspection<Made extends InspectionPartly>(
+  text: string,
+  elsewhere: SaidElsewhere,
+  wanted: Wanted<Made>,
+): Outcome<FileRead<Made>> {
+  const opened = openPartly(text);
   if (!opened.ok) return opened;
   const { slide, surveys } = opened.value;
   const units = elsewhere.command.units ?? slide.units;
@@ -20,7 +27,11 @@ export function fromInspection(text: string, elsewhere: SaidElsewhere): Outcome<
       units,
     ),
   );
-  const inspection = readInspection({
+  const inDivisions = surveys.findIndex((each) => each.method === "dial-pair" && each.readings.some(isPair));
+  const survey = ofSurveys[Math.max(0, inDivisions)]?.survey;
+  const missing = missingFrom({ slide: ofSlide.slide, survey }, wanted, inDivisions !== -1, cureForFile);
+  if (missing !== undefined) return { ok: false, problem: missing };
+  const inspection = wanted.read({
     ...opened.value,
     slide: ofSlide.slide,
     surveys: ofSurveys.map(({ survey }) => survey),
@@ -30,6 +41,7 @@ export function fromInspection(text: string, elsewhere: SaidElsewhere): Outcome<
     return failed(where, what, "The file alone is in order: correct the options or the slide given with it.");
   }
   return succeeded({
+    inspection: inspection.value,
     refused: [],
     surveys: inspection.value.surveys.map(({ id }, index) => ({
       inspection: inspection.value,
@@ -38,6 +50,11 @@ export function fromInspection(text: string, elsewhere: SaidElsewhere): Outcome<
     })),
   });
 }
+
+const cureForFile: CureForMissing = (keys) => {
+  const options = optionsFor(keys);
+  return options === "" ? "Write it in the file." : `Give ${options}, or write it in the file.`;
+};
 
 function slidePart({ by, units, slide = {} }: Statement): Statement {
   return { by, units, slide };

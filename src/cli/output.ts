@@ -1,4 +1,5 @@
-import type { Problem } from "../inspection/problem.ts";
+import { writeFile } from "node:fs/promises";
+import { failed, type Outcome, type Problem, succeeded } from "../inspection/problem.ts";
 
 /** A reader that has seen enough closes the pipe; that is no fault, and the rest need not be written. */
 export function endQuietlyOnClosedPipe(): void {
@@ -13,6 +14,20 @@ export function write(text: string): Promise<void> {
   return new Promise((resolve) => {
     process.stdout.write(text, () => resolve());
   });
+}
+
+/** Writes a file whole. */
+export async function writeOut(file: string, contents: string): Promise<Outcome<void>> {
+  try {
+    return succeeded(await writeFile(file, contents));
+  } catch (error) {
+    const reason = error instanceof Error && "code" in error ? String(error.code) : String(error);
+    return failed(
+      file,
+      `it cannot be written (${reason})`,
+      "Name a file in a folder that can be written to.",
+    );
+  }
 }
 
 /** Tells a problem on standard error: what is wrong and where, and on a second line how to cure it. */

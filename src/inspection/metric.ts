@@ -68,10 +68,15 @@ function convertLengths<Part extends object>(
 ): Part {
   if (from === to) return part;
   const convert = (value: unknown): unknown =>
-    typeof value === "number" ? fromMillimetres(toMillimetres(value, from), to) : value;
+    typeof value === "number" ? withoutTraces(fromMillimetres(toMillimetres(value, from), to)) : value;
   return keys.reduce((converted, key) => {
     const value = valueAt(converted, key);
     if (value === undefined) return converted;
     return withValueAt(converted, key, Array.isArray(value) ? value.map(convert) : convert(value));
   }, part);
+}
+
+/** The digits that a double holds for certain: what conversion leaves behind them is a trace of binary fractions. */
+function withoutTraces(value: number): number {
+  return Number(value.toPrecision(15));
 }

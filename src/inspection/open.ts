@@ -4,6 +4,8 @@ import { failed, type Outcome, type Problem, succeeded } from "./problem.ts";
 import {
   FORMAT,
   type Inspection,
+  type InspectionPartly,
+  inspectionPartlySchema,
   inspectionSchema,
   type Partly,
   type Slide,
@@ -32,6 +34,22 @@ export function readInspection(data: unknown): Outcome<Inspection> {
   const parsed = inspectionSchema.safeParse(contents.value, { reportInput: true });
   return parsed.success
     ? succeeded(parsed.data as Inspection)
+    : { ok: false, problem: problemOf(parsed.error.issues) };
+}
+
+/** Opens an inspection file of which travel, lead, limit and the like may be missing, such as a log was made into. */
+export function openPartly(fileText: string): Outcome<InspectionPartly> {
+  const data = parseJson(fileText);
+  return data.ok ? readPartly(data.value) : data;
+}
+
+/** The same for data that was already parsed. */
+export function readPartly(data: unknown): Outcome<InspectionPartly> {
+  const contents = recognise(data);
+  if (!contents.ok) return contents;
+  const parsed = inspectionPartlySchema.safeParse(contents.value, { reportInput: true });
+  return parsed.success
+    ? succeeded(parsed.data as InspectionPartly)
     : { ok: false, problem: problemOf(parsed.error.issues) };
 }
 
@@ -98,7 +116,7 @@ function recognise(data: unknown): Outcome<object> {
 }
 
 /** The text to save: readable, ending in a newline, with every key the inspection came with. */
-export function inspectionText(inspection: Inspection): string {
+export function inspectionText(inspection: InspectionPartly): string {
   return `${JSON.stringify(inspection, null, 2)}\n`;
 }
 

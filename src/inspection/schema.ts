@@ -1,4 +1,7 @@
 import * as z from "zod/mini";
+import { METHODS, takesPairs } from "./methods.ts";
+
+export { type Method, takesPairs } from "./methods.ts";
 
 /**
  * What an inspection file may hold, version 1. All lengths are in `slide.units`, angles in degrees, dates ISO 8601.
@@ -41,7 +44,7 @@ const range = z
   .looseObject({ from: finite, to: finite })
   .check(z.refine((value) => value.from < value.to, '"from" must be less than "to"'));
 
-const screw = z.looseObject({
+const screwShape = {
   /** Travel for one turn of the screw: pitch × starts. */
   lead: positive,
   starts: z.optional(wholePositive),
@@ -49,7 +52,8 @@ const screw = z.looseObject({
   /** The thread form, by its name in the command `thread`: `trapezoidal-30`, `acme-29` … */
   form: z.optional(name),
   nominalDiameter: z.optional(positive),
-});
+};
+const screw = z.looseObject(screwShape);
 
 const nut = z.looseObject({
   kind: z.optional(z.enum(["one-piece", "two-halves", "closing", "spring-loaded"])),
@@ -62,30 +66,46 @@ const nut = z.looseObject({
   wearLimit: z.optional(positive),
 });
 
+const slideShape = {
+  id: name,
+  name,
+  machine: z.optional(text),
+  units: z.enum(["mm", "in"]),
+  travel: range,
+  workingRange: z.optional(range),
+  screw,
+  nut: z.optional(nut),
+  backlashLimit: positive,
+  runningClearance: z.optional(notNegative),
+  endFloatAttainable: z.optional(notNegative),
+  holdsLoad: z.optional(z.boolean()),
+  springOvercome: z.optional(z.boolean()),
+};
+
+interface Ranges {
+  readonly travel?: { readonly from: number; readonly to: number } | undefined;
+  readonly workingRange?: { readonly from: number; readonly to: number } | undefined;
+}
+
+const isWorkingWithinTravel = ({ travel, workingRange }: Ranges): boolean =>
+  travel === undefined ||
+  workingRange === undefined ||
+  (workingRange.from >= travel.from && workingRange.to <= travel.to);
+const withinTravel = { error: "must lie within the travel", path: ["workingRange"] };
+
 export const slideSchema = z
+  .looseObject(slideShape)
+  .check(z.refine((slide: Ranges) => isWorkingWithinTravel(slide), withinTravel));
+
+/** A slide of which travel, lead and limit may be missing: what a log has been made into says no more. */
+const slidePartlySchema = z
   .looseObject({
-    id: name,
-    name,
-    machine: z.optional(text),
-    units: z.enum(["mm", "in"]),
-    travel: range,
-    workingRange: z.optional(range),
-    screw,
-    nut: z.optional(nut),
-    backlashLimit: positive,
-    runningClearance: z.optional(notNegative),
-    endFloatAttainable: z.optional(notNegative),
-    holdsLoad: z.optional(z.boolean()),
-    springOvercome: z.optional(z.boolean()),
+    ...slideShape,
+    travel: z.optional(range),
+    screw: z.optional(z.looseObject({ ...screwShape, lead: z.optional(positive) })),
+    backlashLimit: z.optional(positive),
   })
-  .check(
-    z.refine(
-      (slide) =>
-        slide.workingRange === undefined ||
-        (slide.workingRange.from >= slide.travel.from && slide.workingRange.to <= slide.travel.to),
-      { error: "must lie within the travel", path: ["workingRange"] },
-    ),
-  );
+  .check(z.refine((slide: Ranges) => isWorkingWithinTravel(slide), withinTravel));
 
 const marks = { time: z.optional(text), excluded: z.optional(text), note: z.optional(text) };
 
@@ -128,7 +148,7 @@ const surveyShape = z.looseObject({
   id: name,
   taken: date,
   stage: z.enum(["before-repair", "after-adjusting", "after-repair", "running-in", "routine"]),
-  method: z.enum(["push-pull", "indicator-pair", "dial-pair", "positioning"]),
+  method: z.enum(METHODS),
   note: z.optional(text),
   /**
    * Whatever is worth noting. For positioning, `temperature` in °C and `expansion`, by which the screw expands more
@@ -143,12 +163,8 @@ const surveyShape = z.looseObject({
   readings: z.array(reading),
 });
 
-/** Whether a survey by this method may hold pairs of readings. */
-export function takesPairs(method: Method): boolean {
-  return method === "indicator-pair" || method === "dial-pair";
-}
-
-export const surveySchema = surveyShape.check((context) => {
+/** A survey whose readings have the shapes that its method allows. */
+const surveyPartlySchema = surveyShape.check((context) => {
   const survey = context.value;
   survey.readings.forEach((item, index) => {
     const wrongPair = isPair(item) && !takesPairs(survey.method);
@@ -162,6 +178,10 @@ export const surveySchema = surveyShape.check((context) => {
       });
     }
   });
+});
+
+export const surveySchema = surveyPartlySchema.check((context) => {
+  const survey = context.value;
   const inDivisions = survey.method === "dial-pair" && survey.readings.some(isPair);
   if (inDivisions && survey.dial === undefined) {
     context.issues.push({
@@ -183,28 +203,41 @@ const event = z.looseObject({
 export const FORMAT = "tightspot-inspection";
 export const VERSION = 1;
 
-export const inspectionSchema = z
-  .looseObject({
-    format: z.literal(FORMAT),
-    version: z.literal(VERSION),
-    slide: slideSchema,
-    surveys: z.array(surveySchema),
-    events: z.optional(z.array(event)),
-  })
-  .check((context) => {
-    const seen = new Set([context.value.slide.id]);
-    context.value.surveys.forEach((survey, index) => {
-      if (seen.has(survey.id)) {
-        context.issues.push({
-          code: "custom",
-          input: survey.id,
-          path: ["surveys", index, "id"],
-          message: `"${survey.id}" is used twice; ids are unique in a file`,
-        });
-      }
-      seen.add(survey.id);
-    });
+const inspectionShape = {
+  format: z.literal(FORMAT),
+  version: z.literal(VERSION),
+  slide: slideSchema,
+  surveys: z.array(surveySchema),
+  events: z.optional(z.array(event)),
+};
+
+interface Named {
+  readonly slide: { readonly id: string };
+  readonly surveys: readonly { readonly id: string }[];
+}
+
+/** Finds ids that are used twice. */
+const uniqueIds = (context: z.core.ParsePayload<Named>): void => {
+  const seen = new Set([context.value.slide.id]);
+  context.value.surveys.forEach((survey, index) => {
+    if (seen.has(survey.id)) {
+      context.issues.push({
+        code: "custom",
+        input: survey.id,
+        path: ["surveys", index, "id"],
+        message: `"${survey.id}" is used twice; ids are unique in a file`,
+      });
+    }
+    seen.add(survey.id);
   });
+};
+
+export const inspectionSchema = z.looseObject(inspectionShape).check(uniqueIds);
+
+/** An inspection that cannot be assessed yet, as travel, lead, limit or what a dial's division is may be missing. */
+export const inspectionPartlySchema = z
+  .looseObject({ ...inspectionShape, slide: slidePartlySchema, surveys: z.array(surveyPartlySchema) })
+  .check(uniqueIds);
 
 /** Data of which any part may be missing, such as a slide that is still being described. */
 export type Partly<T> = T extends readonly unknown[]
@@ -220,9 +253,9 @@ type DeepReadonly<T> = T extends (infer Item)[]
     : T;
 
 export type Inspection = DeepReadonly<z.infer<typeof inspectionSchema>>;
+export type InspectionPartly = DeepReadonly<z.infer<typeof inspectionPartlySchema>>;
 export type Slide = DeepReadonly<z.infer<typeof slideSchema>>;
 export type Survey = DeepReadonly<z.infer<typeof surveySchema>>;
-export type Method = Survey["method"];
 export type Stage = Survey["stage"];
 export type BacklashReading = DeepReadonly<z.infer<typeof backlashReading>>;
 export type PairReading = DeepReadonly<z.infer<typeof pairReading>>;

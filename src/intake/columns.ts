@@ -1,27 +1,46 @@
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
+import type { Method } from "../inspection/schema.ts";
 import { shown } from "./cell.ts";
-import { type Layout, layoutOf, numberColumns } from "./layout.ts";
-import type { Table } from "./table.ts";
+import { type ColumnSaid, headingsAsSaid } from "./columnSaid.ts";
+import type { Heading } from "./heading.ts";
+import { type Layout, layoutOf, numberColumns, placeColumns } from "./layout.ts";
+import { asking, type Unsettled } from "./question.ts";
+import { HEADINGS_NEEDED, headingsUnknown } from "./table.ts";
+import type { Table } from "./tableParts.ts";
 
-/**
- * Chooses the columns that are read, and refuses a table whose columns would be misread.
- *
- * @param singleReadings whether only single readings, not pairs, fit the method
- */
-export function chooseColumns(table: Table, singleReadings: boolean): Outcome<Layout> {
-  const where = `line ${table.headingRow.line}`;
-  const layout = layoutOf(table.headings, singleReadings);
+/** The columns that are read, with their headings as found or as said. */
+export interface Columns {
+  readonly layout: Layout;
+  readonly headings: readonly Heading[];
+}
+
+/** Chooses the columns that are read, and refuses a table whose columns would be misread. */
+export function chooseColumns(
+  table: Table,
+  method: Method | undefined,
+  said: readonly ColumnSaid[],
+): Outcome<Columns> | Unsettled {
+  const where = table.headingRow === undefined ? "" : `line ${table.headingRow.line}`;
+  if (said.length === 0 && !table.isHeaded) return unheaded(table, where);
+  const headings = headingsAsSaid(table.headings, table.written, said);
+  if (!headings.ok) return headings;
+  const layout = layoutOf(headings.value, method);
   if ("unclear" in layout) {
-    return failed(
-      where,
-      layout.unclear,
-      "Head the columns with position and backlash, or with position, advancing and retracting.",
-    );
+    const cure =
+      layout.asks === "method"
+        ? "Head the columns with position, advancing and retracting, one row for both."
+        : "Head the columns with position and backlash, or with position, advancing and retracting.";
+    return asking(layout.asks, failed(where, layout.unclear, cure));
   }
-  const unreadable = numberColumns(layout).find((column) => hasUnreadableUnit(table, layout, column));
+  const unreadable = numberColumns(layout).find((column) =>
+    hasUnreadableUnit(headings.value, layout, column),
+  );
   if (unreadable !== undefined) {
-    const heading = shown(table.headingRow.cells[unreadable] ?? "");
-    return failed(where, `the unit in "${heading}" cannot be read`, "Use mm, µm, in or thou.");
+    const heading = shown(table.written[unreadable] ?? "");
+    return asking(
+      "columns",
+      failed(where, `the unit in "${heading}" cannot be read`, "Use mm, µm, in or thou."),
+    );
   }
   if (commasCutNumbers(table, layout)) {
     return failed(
@@ -30,13 +49,18 @@ export function chooseColumns(table: Table, singleReadings: boolean): Outcome<La
       "Separate the columns with semicolons, or write the numbers with a decimal point.",
     );
   }
-  return succeeded(layout);
+  return succeeded({ layout, headings: headings.value });
+}
+
+function unheaded({ headingRow }: Table, where: string): Outcome<never> | Unsettled {
+  const what = headingRow === undefined ? "there is no row of headings" : headingsUnknown(headingRow.cells);
+  return asking("columns", failed(where, what, HEADINGS_NEEDED));
 }
 
 /** A unit that is none of length, or a position counted in divisions. */
-function hasUnreadableUnit({ headings }: Table, layout: Layout, column: number): boolean {
+function hasUnreadableUnit(headings: readonly Heading[], layout: Layout, column: number): boolean {
   const unit = headings[column]?.unit;
-  if (unit === "divisions") return column === layout.position;
+  if (unit === "divisions") return placeColumns(layout).includes(column);
   return unit !== undefined && "unknown" in unit;
 }
 
@@ -44,13 +68,14 @@ function hasUnreadableUnit({ headings }: Table, layout: Layout, column: number):
  * Whether decimal commas were cut as if they separated columns: no number has a decimal point, and a row has cells
  * to spare or a bare 0 followed by digits in a column that holds no numbers.
  */
-function commasCutNumbers({ delimiter, headings, data }: Table, layout: Layout): boolean {
-  if (delimiter !== ",") return false;
+function commasCutNumbers({ separator, headings, sample }: Table, layout: Layout): boolean {
+  if (separator !== ",") return false;
   const columns = new Set(numberColumns(layout));
-  const hasPoint = data.some(({ cells }) =>
+  const rows = sample.map(({ row }) => row.cells);
+  const hasPoint = rows.some((cells) =>
     cells.some((cell, column) => columns.has(column) && cell.includes(".")),
   );
   const cutOff = (cell: string, column: number, cells: readonly string[]): boolean =>
     /^\d+$/.test(cell) && (column >= headings.length || (!columns.has(column) && cells[column - 1] === "0"));
-  return !hasPoint && data.some(({ cells }) => cells.some(cutOff));
+  return !hasPoint && rows.some((cells) => cells.some(cutOff));
 }

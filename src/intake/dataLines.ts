@@ -1,30 +1,36 @@
-import { type Plain, withValueAt } from "../inspection/parts.ts";
+import { isPlain, merged, type Plain, valueAt, withValueAt } from "../inspection/parts.ts";
 import { type Quantity, SLIDE_QUANTITIES, SURVEY_QUANTITIES } from "../inspection/quantities.ts";
 import type { Units } from "../inspection/units.ts";
-import { readCell } from "./cell.ts";
+import { readCell, shown } from "./cell.ts";
 import { convertLength, type LengthUnit, lengthUnit, plainUnit } from "./lengthUnit.ts";
 import type { MarkEvidence } from "./numberText.ts";
+import type { Fault } from "./question.ts";
 import { type Refusal, refusal } from "./refusal.ts";
 import type { Row } from "./rows.ts";
+import { textRead } from "./textCell.ts";
+
+/** What a data line may speak of: what an inspection holds beside its slide and surveys, its slide, one survey. */
+export type DataPart = "inspection" | "slide" | "survey";
 
 /** A line above the headings that says something of the slide or the survey: `slide.screw.lead: 4`. */
 export interface DataLine {
   readonly row: Row;
-  readonly part: "slide" | "survey";
-  /** The dotted name below the part, as the schema spells it where it knows it. */
+  readonly part: DataPart;
+  /** The dotted name below the part, as the schema spells it where it knows it; empty where it is the whole part. */
   readonly key: string;
-  readonly kind: Quantity["kind"];
+  /** `other` for a key that this program does not know. */
+  readonly kind: Quantity["kind"] | "other";
   readonly text: string;
 }
 
 /** What the data lines of a log say, under the schema's names. Not yet checked against the schema. */
-export interface SlideData {
-  readonly slide: Plain;
-  readonly survey: Plain;
-}
+export type SlideData = Readonly<Record<DataPart, Plain>>;
 
 /** The name and the value, which a spreadsheet may put in the next cell. */
-const DATA_LINE = /^("?)(slide|survey)((?:\.[a-z][a-z0-9]*){1,5})("?)\s*[:=,;|\t](.{0,5000})$/is;
+const DATA_LINE = /^("?)(inspection|slide|survey)((?:\.[a-z][a-z0-9]*){0,6})("?)\s*[:=,;|\t](.*)$/is;
+
+/** `units: mm`, as people write it. */
+const UNITS_LINE = /^"?units?"?\s*[:=,;|\t]\s*"?([^\s,;|"]+|")"?[\s,;|"]*$/i;
 
 const BY_NAME = new Map(
   (
@@ -37,19 +43,38 @@ const BY_NAME = new Map(
   ),
 );
 
+/** What the schema knows of a dotted name, in whatever case it is written. */
+export function knownQuantity(part: DataPart, key: string): Quantity | undefined {
+  return BY_NAME.get(`${part}.${key}`.toLowerCase());
+}
+
 /** The data line that a row is, if it is one. */
 export function dataLineOf(row: Row): DataLine | undefined {
-  const [, opening, part, dotted, closing, value] = DATA_LINE.exec(row.text.trim()) ?? [];
-  if (part === undefined || dotted === undefined || value === undefined) return undefined;
-  const known = BY_NAME.get(`${part}${dotted}`.toLowerCase());
-  return {
-    row,
-    part: part.toLowerCase() === "slide" ? "slide" : "survey",
-    key: known?.key ?? dotted.slice(1),
-    kind: known?.kind ?? "text",
-    text: unquoted(unpadded(value), opening !== closing),
-  };
+  const [first = "", ...others] = row.cells;
+  const whole = others.every((cell) => cell === "") ? partsOf(first, false) : undefined;
+  const parts = whole ?? partsOf(row.text.trim(), true);
+  if (parts === undefined) return undefined;
+  const { part, key, text } = parts;
+  // A whole part is written as an object; a title such as "Slide: table" is none.
+  if (key === "" && !text.startsWith("{")) return undefined;
+  const known = knownQuantity(part, key);
+  return { row, part, key: known?.key ?? key, kind: known?.kind ?? "other", text };
 }
+
+function partsOf(
+  written: string,
+  mayBePadded: boolean,
+): { readonly part: DataPart; readonly key: string; readonly text: string } | undefined {
+  const [, unit] = UNITS_LINE.exec(written) ?? [];
+  if (unit !== undefined && lengthUnit(unit)?.scale === 1) return { part: "slide", key: "units", text: unit };
+  const [, opening, part, dotted, closing, value] = DATA_LINE.exec(written) ?? [];
+  const named = PARTS.find((each) => each === part?.toLowerCase());
+  if (named === undefined || dotted === undefined || value === undefined) return undefined;
+  const text = mayBePadded ? unquoted(unpadded(value), opening !== closing) : value.trim();
+  return { part: named, key: dotted.slice(1), text };
+}
+
+const PARTS: readonly DataPart[] = ["inspection", "slide", "survey"];
 
 /** The value without the separators that spreadsheets pad rows with. */
 function unpadded(value: string): string {
@@ -102,11 +127,15 @@ export function readDataLines(
   evidence: MarkEvidence,
 ): { readonly data: SlideData; readonly refused: readonly Refusal[] } {
   const refused: Refusal[] = [];
-  let data: SlideData = { slide: {}, survey: {} };
+  let data: SlideData = { inspection: {}, slide: {}, survey: {} };
   for (const line of lines) {
     const value = readValue(line, { unlabelled, target, evidence });
-    if ("value" in value) data = withValueAt(data, `${line.part}.${line.key}`, value.value);
-    else refused.push(refusal(line.row, `${line.part}.${line.key} ${value.fault}`, value.cure));
+    const name = [line.part, line.key].filter((step) => step !== "").join(".");
+    if ("fault" in value) refused.push(refusal(line.row, { ...value, fault: `${name} ${value.fault}` }));
+    else if (isPlain(value.value)) {
+      const before = valueAt(data, name);
+      data = withValueAt(data, name, merged(isPlain(before) ? before : {}, value.value));
+    } else data = withValueAt(data, name, value.value);
   }
   return { data, refused };
 }
@@ -117,7 +146,7 @@ interface Meaning {
   readonly evidence: MarkEvidence;
 }
 
-type Value = { readonly value: unknown } | { readonly fault: string; readonly cure: string };
+type Value = { readonly value: unknown } | Fault;
 
 function readValue({ part, key, kind, text }: DataLine, meaning: Meaning): Value {
   switch (kind) {
@@ -135,7 +164,29 @@ function readValue({ part, key, kind, text }: DataLine, meaning: Meaning): Value
       if (/^(no|n|false)$/i.test(text)) return { value: false };
       return { fault: `is "${text}"`, cure: "Write yes or no." };
     case "text":
-      return part === "slide" && key === "units" ? unitsOf(text) : { value: text };
+      return part === "slide" && key === "units" ? unitsOf(text) : { value: textRead(text, isLineText) };
+    case "other":
+      return otherOf(text, key === "");
+  }
+}
+
+/** Whether a text can stand plainly behind the name of a data line: not where padding would be taken off it. */
+export function isLineText(text: string): boolean {
+  return text !== "" && unpadded(text) === text;
+}
+
+/** What this program does not know is JSON where it can be, and a text where it cannot. */
+function otherOf(text: string, isWholePart: boolean): Value {
+  try {
+    const value: unknown = JSON.parse(text);
+    return { value };
+  } catch {
+    return isWholePart
+      ? {
+          fault: `is "${shown(text)}", which is no object of JSON`,
+          cure: "Correct the line, or take it out.",
+        }
+      : { value: text };
   }
 }
 
@@ -148,7 +199,7 @@ function unitsOf(text: string): Value {
 
 function lengthOf(text: string, { unlabelled, target, evidence }: Meaning): Value {
   const cell = readCell(text, evidence);
-  if (cell.kind === "fault") return cell;
+  if (cell.kind === "fault") return { fault: cell.fault, cure: cell.cure };
   if (cell.kind === "empty") return { fault: "is empty", cure: "Write a length, or take the line out." };
   if (cell.unit === "divisions") {
     return { fault: `is "${text}", in divisions`, cure: "Write it as a length." };

@@ -2,6 +2,8 @@ import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 
 /** How much of a text may be control characters before it is taken for something else. */
 const MOST_CONTROLS = 0.05;
+/** So much of a text shows what it is. */
+const SAMPLE = 100_000;
 
 /**
  * The text of a log, whatever wrote it: UTF-8 or UTF-16 with or without a byte-order mark, else Latin-1 as Windows
@@ -9,11 +11,12 @@ const MOST_CONTROLS = 0.05;
  */
 export function decodeText(source: Uint8Array | string): Outcome<string> {
   const decoded = typeof source === "string" ? source : decodeBytes(source);
-  const text = decoded.replace(/^\uFEFF/, "").replace(/\r\n?/g, "\n");
-  if (text.trim() === "") {
+  const text = withLineFeeds(decoded.replace(/^\uFEFF/, ""));
+  const sample = text.slice(0, SAMPLE);
+  if (sample.trim() === "" && text.trim() === "") {
     return failed("", "there is nothing in it", "Choose a file, or paste a table, with readings.");
   }
-  if (text.includes("\0") || controlsIn(text) > MOST_CONTROLS * text.length) {
+  if (text.includes("\0") || controlsIn(sample) > MOST_CONTROLS * sample.length) {
     return failed(
       "",
       "this is not a text but another kind of file",
@@ -21,6 +24,10 @@ export function decodeText(source: Uint8Array | string): Outcome<string> {
     );
   }
   return succeeded(text);
+}
+
+function withLineFeeds(text: string): string {
+  return text.includes("\r") ? text.replaceAll("\r\n", "\n").replaceAll("\r", "\n") : text;
 }
 
 function decodeBytes(bytes: Uint8Array): string {
@@ -37,10 +44,11 @@ function decodeBytes(bytes: Uint8Array): string {
 function utf16Of(bytes: Uint8Array): "utf-16le" | "utf-16be" | undefined {
   if (bytes[0] === 0xff && bytes[1] === 0xfe) return "utf-16le";
   if (bytes[0] === 0xfe && bytes[1] === 0xff) return "utf-16be";
-  const pairs = Math.floor(bytes.length / 2);
+  const sample = bytes.subarray(0, SAMPLE);
+  const pairs = Math.floor(sample.length / 2);
   if (pairs === 0) return undefined;
   const zeros = [0, 0];
-  bytes.forEach((byte, index) => {
+  sample.forEach((byte, index) => {
     if (byte === 0) zeros[index % 2] = (zeros[index % 2] ?? 0) + 1;
   });
   const [even = 0, odd = 0] = zeros;

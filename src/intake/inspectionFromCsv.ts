@@ -1,18 +1,16 @@
 import { readingInUnits } from "../inspection/metric.ts";
-import { problemOf, readInspection } from "../inspection/open.ts";
 import type { Plain } from "../inspection/parts.ts";
 import { type Outcome, succeeded } from "../inspection/problem.ts";
 import {
   FORMAT,
-  type Inspection,
+  type InspectionPartly,
   isPair,
   type Reading,
-  type Survey,
   surveySchema,
   VERSION,
 } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";
-import { addDataLines, type CureForMissing, missingFrom } from "./missing.ts";
+import { addDataLines, type CureForMissing, missingFrom, type Wanted } from "./missing.ts";
 import type { CsvReadings } from "./readCsv.ts";
 import { combine, type Statement } from "./statements.ts";
 
@@ -26,78 +24,53 @@ export interface Labels {
   readonly taken: string;
 }
 
-export interface FromCsv {
-  readonly inspection: Inspection;
+export interface FromCsv<Made> {
+  readonly inspection: Made;
   /** In sentences: values that stand before others, and a unit taken from the slide. */
   readonly assumed: readonly string[];
-}
-
-/** The log's survey, with its lengths in the units of the inspection that it is added to. */
-export function surveyFromCsv(csv: CsvReadings, units: Units, labels: Labels): Outcome<Survey> {
-  const { survey } = combine([statementOf(csv, units)], units);
-  const parsed = surveySchema.safeParse(surveyData(csv, survey, units, labels), { reportInput: true });
-  return parsed.success
-    ? succeeded(parsed.data as Survey)
-    : { ok: false, problem: problemOf(parsed.error.issues) };
 }
 
 /**
  * An inspection of one survey, from a log and what else is said of its slide.
  *
+ * @param wanted how much of an inspection has to come of it
  * @param others what stands before the log's own data lines, from the least to the most decisive: the slide of an
  *   inspection file, then what a command or a form says. A method is not among them: reading the log needs it.
  * @param cure how to give what is missing, in the caller's words
  */
-export function inspectionFromCsv(
+export function inspectionFromCsv<Made extends InspectionPartly>(
   csv: CsvReadings,
   labels: Labels,
+  wanted: Wanted<Made>,
   others: readonly Statement[] = [],
   cure: CureForMissing = addDataLines,
-): Outcome<FromCsv> {
-  const { data, assumed } = draftFromCsv(csv, labels, others);
-  const missing = missingFrom(
-    { slide: data.slide, survey: data.surveys[0] },
-    csv.method === "dial-pair" && csv.readings.some(isPair),
-    cure,
-  );
-  if (missing !== undefined) return { ok: false, problem: missing };
-  const inspection = readInspection(data);
-  return inspection.ok ? succeeded({ inspection: inspection.value, assumed }) : inspection;
-}
-
-/** An inspection file's data as far as the log and the others tell it; not checked, and parts may be missing. */
-export interface Draft {
-  readonly data: {
-    readonly format: typeof FORMAT;
-    readonly version: typeof VERSION;
-    readonly slide: Plain;
-    readonly surveys: readonly [Plain];
-  };
-  readonly assumed: readonly string[];
-}
-
-/** Puts together what is known, for an inspection that is still to be completed. */
-export function draftFromCsv(csv: CsvReadings, labels: Labels, others: readonly Statement[] = []): Draft {
+): Outcome<FromCsv<Made>> {
   const units =
     others.findLast(({ slide }) => slide?.units !== undefined)?.units ?? csv.units ?? others[0]?.units;
   const { slide, survey, overridden } = combine([statementOf(csv, units), ...others], units);
+  const whole = surveyData(csv, survey, units, labels);
+  const inDivisions = csv.method === "dial-pair" && csv.readings.some(isPair);
+  const missing = missingFrom({ slide, survey: whole }, wanted, inDivisions, cure);
+  if (missing !== undefined) return { ok: false, problem: missing };
+  const inspection = wanted.read({
+    ...csv.slideData.inspection,
+    format: FORMAT,
+    version: VERSION,
+    slide: { id: `${labels.id}-slide`, name: labels.name, ...slide },
+    surveys: [whole],
+  });
   const unitTaken =
     csv.units === undefined && units !== undefined
       ? [`The log gives no unit; its lengths are taken to be in ${units}.`]
       : [];
-  return {
-    data: {
-      format: FORMAT,
-      version: VERSION,
-      slide: { id: `${labels.id}-slide`, name: labels.name, ...slide },
-      surveys: [surveyData(csv, survey, units, labels)],
-    },
-    assumed: [...unitTaken, ...overridden],
-  };
+  return inspection.ok
+    ? succeeded({ inspection: inspection.value, assumed: [...unitTaken, ...overridden] })
+    : inspection;
 }
 
 function statementOf({ slideData, units }: CsvReadings, otherwise: Units | undefined): Statement {
-  return { by: "the log", units: units ?? otherwise, ...slideData };
+  const { slide, survey } = slideData;
+  return { by: "the log", units: units ?? otherwise, slide, survey };
 }
 
 function surveyData(csv: CsvReadings, said: Plain, units: Units | undefined, labels: Labels): Plain {

@@ -1,48 +1,58 @@
+import { METHODS, type Method, takesPairs } from "../inspection/methods.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
-import { type Method, surveySchema, takesPairs } from "../inspection/schema.ts";
 import { type DataLine, lineAt } from "./dataLines.ts";
-import type { ValueColumns } from "./layout.ts";
+import { columnsOf, type Layout } from "./layout.ts";
 import type { UnitsFound } from "./units.ts";
 
 /** The method that a `survey.method` line gives. */
 export function statedMethod(lines: readonly DataLine[]): Outcome<Method | undefined> {
   const line = lineAt(lines, "survey", "method");
   if (line === undefined) return succeeded(undefined);
-  const method = surveySchema.shape.method.safeParse(line.text.toLowerCase());
-  return method.success
-    ? succeeded(method.data)
-    : failed(
+  const method = METHODS.find((each) => each === line.text.toLowerCase());
+  return method === undefined
+    ? failed(
         `line ${line.row.line}`,
         `survey.method is "${line.text}"`,
-        `It must be ${surveySchema.shape.method.options.join(" or ")}.`,
-      );
+        `It must be ${METHODS.join(" or ")}.`,
+      )
+    : succeeded(method);
 }
 
 /**
  * How the readings were taken: as stated, else as their columns show.
  *
- * @param found the units found in the columns of readings
+ * @param found the units found in each column
  */
 export function settleMethod(
   stated: Method | undefined,
-  values: readonly ValueColumns[],
-  found: readonly UnitsFound[],
+  { ways }: Layout,
+  found: ReadonlyMap<number, UnitsFound>,
 ): Outcome<Method> {
-  const headed = found.map(({ heading }) => heading);
+  const values = ways.flat();
+  const read = values.filter((value) => "advancing" in value || ways.length === 1).flatMap(columnsOf);
+  const units = read.flatMap((column) => found.get(column) ?? []);
+  if (values.some((value) => "reading" in value)) return succeeded("positioning");
+  return values.some((value) => "advancing" in value)
+    ? pairMethod(stated, units)
+    : singleMethod(stated, units);
+}
+
+function singleMethod(stated: Method | undefined, units: readonly UnitsFound[]): Outcome<Method> {
+  return units.some(({ heading }) => heading === "divisions")
+    ? failed(
+        "",
+        "the lost motion is in divisions of a dial",
+        "Give the two readings of the dial, advancing and retracting, or the lost motion as a length.",
+      )
+    : succeeded(stated ?? "push-pull");
+}
+
+function pairMethod(stated: Method | undefined, units: readonly UnitsFound[]): Outcome<Method> {
+  const headed = units.map(({ heading }) => heading);
   const inDivisions = headed.includes("divisions");
   const inLengths = headed.some((unit) => unit !== undefined && unit !== "divisions");
-  if (values.every((value) => "backlash" in value)) {
-    return inDivisions
-      ? failed(
-          "",
-          "the lost motion is in divisions of a dial",
-          "Give the two readings of the dial, advancing and retracting, or the lost motion as a length.",
-        )
-      : succeeded(stated ?? "push-pull");
-  }
-  const cells = found.flatMap((column) => [...column.cells]);
-  const onlyDivisions = cells.length > 0 && cells.every((unit) => unit === "divisions");
-  const method = stated ?? (inDivisions || (!inLengths && onlyDivisions) ? "dial-pair" : "indicator-pair");
+  const cellsInDivisions = units.some(({ cells }) => cells.has("divisions"));
+  const method = stated ?? (inDivisions || (!inLengths && cellsInDivisions) ? "dial-pair" : "indicator-pair");
   if (!takesPairs(method)) {
     return failed(
       "",

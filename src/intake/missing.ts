@@ -1,58 +1,79 @@
+import { readInspection, readPartly } from "../inspection/open.ts";
 import { type Plain, valueAt } from "../inspection/parts.ts";
-import type { Problem } from "../inspection/problem.ts";
+import type { Outcome, Problem } from "../inspection/problem.ts";
+import type { Inspection, InspectionPartly } from "../inspection/schema.ts";
 
-/** What an assessment cannot do without and a log may not say. */
+/** What an inspection may be unable to do without, and a log may not say. */
 interface Needed {
   readonly key: string;
   readonly name: string;
   /** A value to show how the line is written. */
   readonly example: string;
+  /** Whether only readings in the divisions of a dial need it. */
+  readonly ofDial?: true;
 }
 
 const UNITS: Needed = { key: "slide.units", name: "unit", example: "mm" };
 
 /** What a measuring plan cannot do without. */
-const OF_A_PLAN: readonly Needed[] = [
+const FOR_PLAN: readonly Needed[] = [
   UNITS,
   { key: "slide.travel.from", name: "start of the travel", example: "0" },
   { key: "slide.travel.to", name: "end of the travel", example: "600" },
   { key: "slide.screw.lead", name: "lead", example: "4" },
 ];
 
-const OF_A_SLIDE: readonly Needed[] = [
-  ...OF_A_PLAN,
+const FOR_ASSESSMENT: readonly Needed[] = [
+  ...FOR_PLAN,
   { key: "slide.backlashLimit", name: "limit on lost motion", example: "0.15" },
+  {
+    key: "survey.dial.travelPerDivision",
+    name: "travel for one division of the dial",
+    example: "0.02",
+    ofDial: true,
+  },
 ];
 
-const OF_A_DIAL: Needed = {
-  key: "survey.dial.travelPerDivision",
-  name: "travel for one division of the dial",
-  example: "0.02",
-};
+/** How much of an inspection is needed, and what reads data that have it. */
+export interface Wanted<Made extends InspectionPartly> {
+  readonly needed: readonly Needed[];
+  readonly read: (data: unknown) => Outcome<Made>;
+}
+
+/** An inspection that can be assessed. */
+export const WHOLE: Wanted<Inspection> = { needed: FOR_ASSESSMENT, read: readInspection };
+
+/** One that can be kept as a file: its lengths need their unit, and all else may be said later. */
+export const PARTLY: Wanted<InspectionPartly> = { needed: [UNITS], read: readPartly };
 
 /** Says how what is missing, by its dotted names, can be given. */
 export type CureForMissing = (keys: readonly string[]) => string;
 
 /** The lines that can be added to the log itself. */
 export const addDataLines: CureForMissing = (keys) => {
-  const lines = [...OF_A_SLIDE, OF_A_DIAL]
-    .filter(({ key }) => keys.includes(key))
-    .map(({ key, example }) => `"${key}: ${example}"`);
+  const lines = FOR_ASSESSMENT.filter(({ key }) => keys.includes(key)).map(
+    ({ key, example }) => `"${key}: ${example}"`,
+  );
   return `Add above the headings ${lines.length === 1 ? "a line" : "lines"} such as ${listed(lines)}.`;
 };
 
 /** What is missing from the data put together for an inspection, named all at once. */
 export function missingFrom(
-  data: { readonly slide: Plain; readonly survey: Plain },
+  data: { readonly slide: Plain; readonly survey: Plain | undefined },
+  { needed }: Pick<Wanted<InspectionPartly>, "needed">,
   inDivisions: boolean,
   cure: CureForMissing,
 ): Problem | undefined {
-  return firstMissing([...OF_A_SLIDE, ...(inDivisions ? [OF_A_DIAL] : [])], data, cure);
+  return firstMissing(
+    needed.filter(({ ofDial }) => ofDial === undefined || inDivisions),
+    data,
+    cure,
+  );
 }
 
 /** What is missing from a slide that readings are to be planned for, named all at once. */
 export function missingFromPlan(slide: Plain, cure: CureForMissing): Problem | undefined {
-  return firstMissing(OF_A_PLAN, { slide }, cure);
+  return firstMissing(FOR_PLAN, { slide }, cure);
 }
 
 function firstMissing(needed: readonly Needed[], data: Plain, cure: CureForMissing): Problem | undefined {

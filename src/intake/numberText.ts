@@ -6,10 +6,10 @@ export type MarkEvidence = DecimalMark | "both" | "none";
 
 export type ParsedNumber = { readonly value: number } | { readonly fault: "not a number" | "ambiguous" };
 
-const NUMBER = /^([+-]?)([\d.,][\d., '’]*)(e[+-]?\d+)?$/i;
+const NUMBER = /^([+-]?)([\d.,][\d., ']*)(e[+-]?\d+)?$/i;
 /** A binary fraction of an inch, alone or after whole inches: 1/2, 3 1/2, 3-1/2. */
-const FRACTION = /^([+-]?)(?:(\d+)[ -])?(\d+)\/(2|4|8|16|32|64|128)$/;
-const SPACED_GROUPS = /^\d{1,3}([ '’])\d{3}(?:\1\d{3})*(?:[.,]\d*)?$/;
+const FRACTION = /^([+-]?)(?:(\d+)[ -]+)?(\d+)\/(2|4|8|16|32|64|128)$/;
+const SPACED_GROUPS = /^\d{1,3}([ '])\d{3}(?:\1\d{3})*(?:[.,]\d*)?$/;
 const GROUPS_AND_DECIMALS = /^\d{1,3}([.,])\d{3}(?:\1\d{3})*(?!\1)([.,])\d*$/;
 const GROUPS_ONLY = /^\d{1,3}([.,])\d{3}(?:\1\d{3})+$/;
 const ONE_MARK = /^(?:\d+([.,])\d*|([.,])\d+)$/;
@@ -43,22 +43,43 @@ export function parseNumber(text: string, evidence: MarkEvidence): ParsedNumber 
 
 /** What the given numbers show of the decimal mark that they share. */
 export function markEvidence(texts: Iterable<string>): MarkEvidence {
-  const shown = new Set<MarkEvidence>();
-  for (const text of texts) {
-    const [, , digits = ""] = partsOf(tidy(text));
-    if (GROUP_OR_DECIMALS.test(digits)) continue;
-    const mark = decimalMark(digits, "none");
-    if (mark === "." || mark === ",") shown.add(mark);
-  }
+  const shown = marksIn(texts);
   if (shown.size > 1) return "both";
   return [...shown][0] ?? "none";
 }
 
+/** The decimal marks of the given numbers, but for those that may set off thousands. */
+export function marksIn(texts: Iterable<string>): ReadonlySet<DecimalMark> {
+  const marks = new Set<DecimalMark>();
+  for (const text of texts) {
+    const [, , digits = ""] = partsOf(tidy(text));
+    if (GROUP_OR_DECIMALS.test(digits)) continue;
+    const mark = decimalMark(digits, "none");
+    if (mark === "." || mark === ",") marks.add(mark);
+  }
+  return marks;
+}
+
+/** Written as one character: 3½. */
+const ONE_CHARACTER_FRACTIONS: Readonly<Record<string, string>> = {
+  "¼": "1/4",
+  "½": "1/2",
+  "¾": "3/4",
+  "⅛": "1/8",
+  "⅜": "3/8",
+  "⅝": "5/8",
+  "⅞": "7/8",
+};
+
 function tidy(text: string): string {
   return text
-    .replace(/[\u00a0\u2009\u202f]/g, " ")
+    .replace(/[\u00a0\u2007\u2009\u202f]/g, " ")
     .replace(/[−–]/g, "-")
-    .trim();
+    .replaceAll("’", "'")
+    .replaceAll("⁄", "/")
+    .replace(/ ?[¼½¾⅛⅜⅝⅞]/g, (found) => ` ${ONE_CHARACTER_FRACTIONS[found.trim()]}`)
+    .trim()
+    .replace(/^([+-]) /, "$1");
 }
 
 /** Sign, digits and exponent, with spaces and apostrophes between thousands taken out. */
@@ -66,7 +87,7 @@ function partsOf(written: string): readonly string[] {
   const parts = NUMBER.exec(written);
   if (parts === null) return [];
   const [all, sign = "", digits = "", exponent = ""] = parts;
-  return [all, sign, SPACED_GROUPS.test(digits) ? digits.replace(/[ '’]/g, "") : digits, exponent];
+  return [all, sign, SPACED_GROUPS.test(digits) ? digits.replace(/[ ']/g, "") : digits, exponent];
 }
 
 function decimalMark(digits: string, evidence: MarkEvidence): DecimalMark | "none" | ParsedFault {

@@ -1,65 +1,97 @@
 import type { Reading } from "../inspection/schema.ts";
 import { readCell, shown } from "./cell.ts";
 import { dataLineOf } from "./dataLines.ts";
-import type { Layout, ValueColumns } from "./layout.ts";
-import { convertLength, plainUnit } from "./lengthUnit.ts";
+import { type Direction, directionRead } from "./direction.ts";
+import type { ValueColumns } from "./layout.ts";
+import { convertLength, type LengthUnit, plainUnit } from "./lengthUnit.ts";
+import { markColumns, marksRead, withMarks } from "./marks.ts";
+import type { Fault } from "./question.ts";
 import { type Refusal, refusal } from "./refusal.ts";
 import type { Row } from "./rows.ts";
-import type { Understanding } from "./understanding.ts";
+import { isTenths, TENTHS, type Understanding } from "./understanding.ts";
 
 export interface RowRead {
   readonly readings: readonly Reading[];
   readonly refused: readonly Refusal[];
 }
 
-type Value = { readonly value: number } | { readonly fault: string; readonly cure: string } | "empty";
+/** Counts the runs at a target in one direction, where no column does. */
+export type RunCounter = (target: number, direction: Direction) => number;
+
+type Value = { readonly value: number } | Fault | "empty";
 
 /** Reads a row: its reading, or one for each repeat, and a refusal for each cell that gives none but should. */
-export function readRow(row: Row, how: Understanding): RowRead {
-  const refuse = (reason: string, cure: string): RowRead => ({
+export function readRow(row: Row, how: Understanding, nextRun: RunCounter): RowRead {
+  const refuse = (fault: string, cure: string): RowRead => ({
     readings: [],
-    refused: [refusal(row, reason, cure)],
+    refused: [refusal(row, { fault, cure })],
   });
-  if (row.cells.slice(how.headings.length).some((cell) => cell !== "")) {
+  const columns = how.written.length;
+  if (row.cells.slice(columns).some((cell) => cell !== "")) {
     return refuse(
-      `there are more cells than the ${how.headings.length} columns`,
+      `there are more cells than the ${columns} columns`,
       "Where commas are decimal, separate the columns with semicolons; put a note with commas in quotes.",
+    );
+  }
+  if (how.needsEveryCell && row.cells.length < columns) {
+    return refuse(
+      `there are fewer cells than the ${columns} columns, and blanks do not show which are missing`,
+      "Put a dash where a cell is empty, or separate the columns with tabs or semicolons.",
     );
   }
   if (dataLineOf(row) !== undefined) {
     return refuse("it says something of the slide or survey", "Move it above the headings.");
   }
-  const position = valueIn(row, how.layout.position, how);
-  if (position === "empty") {
-    return refuse(`"${nameOf(how.layout.position, how)}" is empty`, "Write the position on every row.");
-  }
-  if ("fault" in position) return refuse(position.fault, position.cure);
-  const marks = marksIn(row, how.layout);
+  const way =
+    how.layout.ways.find((values) => values.some((value) => hasSomething(row, value))) ?? how.layout.ways[0];
+  const at = way[0]?.at ?? 0;
+  const place = valueIn(row, at, how);
+  if (place === "empty") return refuse(`"${nameOf(at, how)}" is empty`, "Write the position on every row.");
+  if ("fault" in place) return { readings: [], refused: [refusal(row, place)] };
+  const names = markColumns(how.layout.marks);
+  const marks = marksRead(
+    names,
+    names.map(({ column }) => row.cells[column] ?? ""),
+  );
+  if ("fault" in marks) return { readings: [], refused: [refusal(row, marks)] };
   const readings: Reading[] = [];
   const refused: Refusal[] = [];
-  for (const columns of how.layout.values) {
-    const values = valuesIn(row, columns, how);
+  for (const columns of way) {
+    const values = valuesIn(row, columns, place.value, how, nextRun);
     if (values === "empty") continue;
-    if ("fault" in values) refused.push(refusal(row, values.fault, values.cure));
-    else readings.push({ position: position.value, ...values, ...marks });
+    if ("fault" in values) refused.push(refusal(row, values));
+    else readings.push(withMarks(values.reading, marks));
   }
   return readings.length === 0 && refused.length === 0
     ? refuse("it has a position but no reading", "Write the reading, or take the row out.")
     : { readings, refused };
 }
 
-type Values = { readonly backlash: number } | { readonly advancing: number; readonly retracting: number };
+function hasSomething(row: Row, value: ValueColumns): boolean {
+  const columns =
+    "reading" in value
+      ? [value.reading]
+      : "backlash" in value
+        ? [value.backlash]
+        : [value.advancing, value.retracting];
+  return columns.some((column) => readCell(row.cells[column] ?? "", "none").kind !== "empty");
+}
+
+type Read = { readonly reading: Reading } | Fault | "empty";
 
 /** What one repeat holds. A pair of which one half is missing is a fault; a repeat left out altogether is not. */
 function valuesIn(
   row: Row,
   columns: ValueColumns,
+  place: number,
   how: Understanding,
-): Values | Extract<Value, { fault: string }> | "empty" {
+  nextRun: RunCounter,
+): Read {
   if ("backlash" in columns) {
     const backlash = valueIn(row, columns.backlash, how);
-    return backlash === "empty" || "fault" in backlash ? backlash : { backlash: backlash.value };
+    return isRead(backlash) ? { reading: { position: place, backlash: backlash.value } } : backlash;
   }
+  if ("reading" in columns) return positioningIn(row, columns, place, how, nextRun);
   const advancing = valueIn(row, columns.advancing, how);
   const retracting = valueIn(row, columns.retracting, how);
   if (advancing === "empty" && retracting === "empty") return "empty";
@@ -71,42 +103,84 @@ function valuesIn(
     };
   }
   if ("fault" in advancing) return advancing;
-  return "fault" in retracting ? retracting : { advancing: advancing.value, retracting: retracting.value };
+  if ("fault" in retracting) return retracting;
+  return { reading: { position: place, advancing: advancing.value, retracting: retracting.value } };
+}
+
+function isRead(value: Value): value is { readonly value: number } {
+  return value !== "empty" && "value" in value;
+}
+
+function positioningIn(
+  row: Row,
+  columns: Extract<ValueColumns, { reading: number }>,
+  target: number,
+  how: Understanding,
+  nextRun: RunCounter,
+): Read {
+  const reading = valueIn(row, columns.reading, how);
+  if (!isRead(reading)) return reading;
+  const direction = directionIn(row, columns.direction, how);
+  if (typeof direction !== "string") return direction;
+  const run = columns.run === undefined ? undefined : runIn(row, columns.run, how);
+  if (typeof run === "object") return run;
+  const counted = run ?? columns.repeat ?? nextRun(target, direction);
+  return { reading: { target, direction, reading: reading.value, run: counted } };
+}
+
+function directionIn(row: Row, column: number | Direction, how: Understanding): Direction | Fault {
+  if (typeof column === "string") return column;
+  const cell = row.cells[column] ?? "";
+  const direction = directionRead(cell);
+  if (direction !== undefined) return direction;
+  const what = cell === "" ? "is empty" : `is "${shown(cell)}", which is no direction`;
+  return { fault: `"${nameOf(column, how)}" ${what}`, cure: "Write advancing or retracting." };
+}
+
+function runIn(row: Row, column: number, how: Understanding): number | Fault {
+  const cell = readCell(row.cells[column] ?? "", how.evidence);
+  const isCount =
+    cell.kind === "number" && cell.unit === undefined && Number.isInteger(cell.value) && cell.value > 0;
+  return isCount
+    ? cell.value
+    : { fault: `"${nameOf(column, how)}" is no count of runs`, cure: "Count the runs from 1." };
 }
 
 function valueIn(row: Row, column: number, how: Understanding): Value {
   const name = nameOf(column, how);
   const cell = readCell(row.cells[column] ?? "", how.evidence);
   if (cell.kind === "empty") return "empty";
-  if (cell.kind === "fault") return { fault: `"${name}" ${cell.fault}`, cure: cell.cure };
-  const columnUnit = how.units.get(column)?.unit;
-  const unit = cell.unit ?? columnUnit;
-  if (columnUnit === "divisions" || unit === "divisions") {
-    return unit === columnUnit
-      ? { value: cell.value }
-      : {
-          fault: `"${name}" is not in the unit of its column`,
-          cure: "Give all readings in one kind of unit.",
-        };
+  if (cell.kind === "fault") return { ...cell, fault: `"${name}" ${cell.fault}` };
+  const unit = cell.unit ?? how.units.get(column)?.unit;
+  const value = inTarget(cell.value, unit, how.units.get(column)?.unit, how);
+  return typeof value === "number" ? { value } : { ...value, fault: `"${name}" ${value.fault}` };
+}
+
+/** A figure as a length in the unit that all are brought to, or as divisions in a column of divisions. */
+function inTarget(
+  value: number,
+  unit: LengthUnit | "divisions" | undefined,
+  ofColumn: LengthUnit | "divisions" | undefined,
+  { target }: Understanding,
+): number | Fault {
+  if (unit === "divisions" || ofColumn === "divisions") {
+    return unit === ofColumn
+      ? value
+      : { fault: "is not in the unit of its column", cure: "Give all readings in one kind of unit." };
   }
-  if (unit === undefined && how.target !== undefined) {
+  if (target === undefined) return value;
+  if (unit === undefined) {
     return {
-      fault: `"${name}" has no unit, where others have different ones`,
+      fault: "has no unit, where others have different ones",
       cure: "Write its unit beside it.",
+      asks: "columns",
     };
   }
-  return { value: unit && how.target ? convertLength(cell.value, unit, plainUnit(how.target)) : cell.value };
+  if (isTenths(unit) && target === "mm")
+    return { fault: `is in tenths: ${TENTHS}`, cure: "Write it in µm, mm or thou." };
+  return convertLength(value, unit, plainUnit(target));
 }
 
 function nameOf(column: number, how: Understanding): string {
-  return shown(how.headings[column] ?? "");
-}
-
-function marksIn(row: Row, layout: Layout): Pick<Reading, "note" | "time" | "excluded"> {
-  const marks = (["time", "note", "excluded"] as const).flatMap((mark) => {
-    const column = layout[mark];
-    const text = column === undefined ? "" : (row.cells[column] ?? "");
-    return text === "" ? [] : [[mark, text] as const];
-  });
-  return Object.fromEntries(marks);
+  return shown(how.written[column] ?? "");
 }

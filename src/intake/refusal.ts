@@ -1,4 +1,5 @@
 import { shown } from "./cell.ts";
+import type { Asks, Fault } from "./question.ts";
 import type { Row } from "./rows.ts";
 
 /** A row, or a cell of one, that could not be read. */
@@ -8,8 +9,10 @@ export interface Refusal {
   readonly text: string;
   readonly reason: string;
   readonly cure: string;
+  /** What the reader could be asked, for it to be read. */
+  readonly asks?: Asks;
 }
 
-export function refusal(row: Row, reason: string, cure: string): Refusal {
-  return { row: row.line, text: shown(row.text), reason, cure };
+export function refusal(row: Row, { fault, cure, asks }: Fault): Refusal {
+  return { row: row.line, text: shown(row.text), reason: fault, cure, ...(asks && { asks }) };
 }

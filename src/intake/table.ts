@@ -1,96 +1,143 @@
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
-import { columnUnit, type Heading, parseHeading } from "./heading.ts";
+import { readCell, shown } from "./cell.ts";
+import { BLANK, BLANKS, type Separator } from "./cut.ts";
+import { dataLineOf } from "./dataLines.ts";
+import { parseHeading } from "./heading.ts";
+import { withRowsBelow } from "./headingRows.ts";
 import { isHeadingRow } from "./layout.ts";
-import { type Row, rowsOf } from "./rows.ts";
+import { carriesNothing, firstRows, type PlacedRow, type Row } from "./rows.ts";
+import type { Table } from "./tableParts.ts";
 
-/** A log cut into its parts, with blank lines, comments and rules left out. */
-export interface Table {
-  /** Titles and data lines above the headings. */
-  readonly above: readonly Row[];
-  readonly headingRow: Row;
-  readonly headings: readonly Heading[];
-  readonly delimiter: string;
-  readonly data: readonly Row[];
-}
+const SEPARATORS: readonly Separator[] = [",", ";", "\t", "|", BLANKS, BLANK];
 
-const DELIMITERS = [",", ";", "\t", "|"];
+/** Headings stand this near to the beginning, and so many rows show what a column holds. */
+const ROWS_LOOKED_AT = 1000;
 
 /** A first line that spreadsheet programs write and read: `sep=;`. */
-const STATED_DELIMITER = /^"?sep=(.)[^\n]*\n/i;
+const STATED_SEPARATOR = /^"?sep=(\\t|.)[^\n]*(?=\n|$)/i;
 
 /**
- * Finds the row of headings, and with it what separates the columns: only the right delimiter cuts the headings so
- * that they can be told.
+ * Finds the row of headings, and with it what separates the columns: only the right separator cuts the headings so
+ * that they can be told. Where no row names what is needed, finds the rows of figures, whose columns have then to be
+ * named by the reader.
  */
-export function findTable(text: string): Outcome<Table> {
-  const stated = STATED_DELIMITER.exec(text);
-  const body = stated ? text.replace(STATED_DELIMITER, "\n") : text;
-  const delimiters = stated?.[1] === undefined ? DELIMITERS : [stated[1]];
-  const cuts = delimiters.map((delimiter) => rowsOf(body, delimiter).filter(carriesData));
-  const tables = delimiters.flatMap((delimiter, index) => tableIn(cuts[index] ?? [], delimiter) ?? []);
-  const [first, ...others] = tables;
-  if (first === undefined) return noHeadings(cuts);
-  return succeeded(others.reduce((best, table) => (known(table) > known(best) ? table : best), first));
+export function findTable(source: string): Outcome<Table> {
+  const [line = "", stated] = STATED_SEPARATOR.exec(source) ?? [];
+  const text = line === "" ? source : `${" ".repeat(line.length)}${source.slice(line.length)}`;
+  const separators = stated === undefined ? SEPARATORS : [stated === "\\t" ? "\t" : stated];
+  const cuts = separators.map((separator) => ({
+    separator,
+    rows: firstRows(text, separator, ROWS_LOOKED_AT).filter(({ row }) => !carriesNothing(row)),
+  }));
+  const headed = cuts.flatMap(({ separator, rows }) => headedTable(text, separator, rows) ?? []);
+  const best = mostBy(headed, plausibility);
+  if (best !== undefined) return succeeded(best);
+  const ofFigures = cuts.flatMap(({ separator, rows }) => tableOfFigures(text, separator, rows) ?? []);
+  const fullest = mostBy(ofFigures, ({ sample }) => sample.filter(({ row }) => hasFigures(row)).length);
+  // Words of a sentence are no columns.
+  const columns = cuts.filter(({ separator }) => separator !== BLANK);
+  return fullest === undefined ? noHeadings(columns.map(({ rows }) => rows)) : succeeded(fullest);
 }
 
-/** Blank rows, comments and rules (`---|---`) carry none. A `#` alone in its cell heads a column of numbers. */
-function carriesData({ text, cells }: Row): boolean {
-  const comment = text.trimStart().startsWith("#") && cells[0] !== "#";
-  return !comment && !cells.every((cell) => /^[-–—=_:+*]*$/.test(cell));
+/** How many headings are known, where the rows below hold figures; where they do not, they are cut wrongly. */
+function plausibility({ headings, sample }: Table): number {
+  const known = headings.filter(({ role }) => role !== undefined).length;
+  return sample.filter(({ row }) => hasFigures(row)).length * 2 > sample.length ? known * 100 : known;
 }
 
-function tableIn(rows: readonly Row[], delimiter: string): Table | undefined {
-  for (const [index, headingRow] of rows.entries()) {
-    const headings = headingRow.cells.map(parseHeading);
-    if (!isHeadingRow(headings)) continue;
-    const table = {
-      above: rows.slice(0, index),
-      headingRow,
-      headings,
-      delimiter,
-      data: rows.slice(index + 1),
-    };
-    return withUnitsBelow(table);
-  }
-  return undefined;
+/** The first of those with the most. */
+function mostBy<Item>(items: readonly Item[], count: (item: Item) => number): Item | undefined {
+  const [first, ...others] = items;
+  if (first === undefined) return undefined;
+  return others.reduce((best, item) => (count(item) > count(best) ? item : best), first);
 }
 
-/** Takes in a row of nothing but units under the headings. */
-function withUnitsBelow(table: Table): Table {
-  const [first, ...data] = table.data;
-  const units = first?.cells.map((cell) => columnUnit(cell.toLowerCase().replace(/^[([]|[)\]]$/g, "")));
-  const onlyUnits = first?.cells.every((cell, column) => cell === "" || units?.[column] !== undefined);
-  if (!units || !onlyUnits) return table;
-  const headings = table.headings.map((heading, column) => {
-    const unit = units[column];
-    return unit === undefined ? heading : { ...heading, unit };
-  });
-  return { ...table, headings, data };
-}
-
-function known({ headings }: Table): number {
-  return headings.filter(({ role }) => role !== undefined).length;
-}
-
-function noHeadings(cuts: readonly (readonly Row[])[]): Outcome<never> {
-  const wordy = cuts.flatMap((rows) => rows.filter(looksLikeHeadings));
-  const [first, ...others] = wordy;
-  const needed =
-    "Head the columns with position and backlash, or with position, advancing and retracting (notes and times may have columns too).";
-  if (first === undefined) return failed("", "there is no row of headings", needed);
-  const row = others.reduce((best, other) => (rolesIn(other) > rolesIn(best) ? other : best), first);
-  const found = row.cells.filter((cell) => cell !== "").map((cell) => `"${cell}"`);
-  return failed(
-    `line ${row.line}`,
-    `no row of headings names what is needed; the columns found are ${found.join(", ")}`,
-    needed,
+function headedTable(text: string, separator: Separator, rows: readonly PlacedRow[]): Table | undefined {
+  const index = rows.findIndex(
+    ({ row }) => isHeadingRow(row.cells.map(parseHeading)) && dataLineOf(row) === undefined,
   );
+  if (index === -1) return undefined;
+  const table = tableAt(text, separator, rows, index, true);
+  return separator !== BLANK || isEven(table) ? table : undefined;
+}
+
+/** Whether most rows have as many cells as there are headings: words of a title are no headings. */
+function isEven({ headings, sample }: Table): boolean {
+  const even = sample.filter(({ row }) => row.cells.length === headings.length).length;
+  return even > 0 && even * 2 > sample.length;
+}
+
+/** The table whose headings are the row of that index, or which begins with it where it is a row of figures. */
+function tableAt(
+  text: string,
+  separator: Separator,
+  rows: readonly PlacedRow[],
+  index: number,
+  isHeaded: boolean,
+): Table {
+  const at = rows[index];
+  const headings = at?.row.cells.map(parseHeading) ?? [];
+  const table = {
+    text,
+    separator,
+    above: rows.slice(0, index).map(({ row }) => row),
+    headingRow: at?.row,
+    written: at?.row.cells ?? [],
+    headings,
+    dataFrom: at?.next ?? { at: text.length, line: 1 },
+    sample: rows.slice(index + 1),
+    isHeaded,
+  };
+  return withRowsBelow(table);
+}
+
+/** A table without headings that are known: what stands right above the figures is taken for them. */
+function tableOfFigures(text: string, separator: Separator, rows: readonly PlacedRow[]): Table | undefined {
+  const index = rows.findIndex(({ row }) => hasFigures(row));
+  const first = rows[index]?.row;
+  if (first === undefined) return undefined;
+  const above = rows[index - 1]?.row;
+  if (above !== undefined && above.cells.length === first.cells.length && looksLikeHeadings(above)) {
+    return tableAt(text, separator, rows, index - 1, false);
+  }
+  const numbered = first.cells.map((_, column) => `${column + 1}`);
+  return {
+    text,
+    separator,
+    above: rows.slice(0, index).map(({ row }) => row),
+    headingRow: undefined,
+    written: numbered,
+    headings: numbered.map((words) => ({ rank: 0, words })),
+    dataFrom: rows[index - 1]?.next ?? { at: 0, line: 1 },
+    sample: rows.slice(index),
+    isHeaded: false,
+  };
+}
+
+/** Two figures or more, as a row of readings has at least. */
+function hasFigures({ cells }: Row): boolean {
+  return cells.filter((cell) => cell !== "" && readCell(cell, "none").kind === "number").length >= 2;
+}
+
+function noHeadings(cuts: readonly (readonly PlacedRow[])[]): Outcome<never> {
+  const wordy = cuts.flatMap((rows) => rows.map(({ row }) => row).filter(looksLikeHeadings));
+  const row = mostBy(
+    wordy,
+    ({ cells }) => cells.filter((cell) => parseHeading(cell).role !== undefined).length,
+  );
+  if (row === undefined) return failed("", "there is no row of headings", HEADINGS_NEEDED);
+  return failed(`line ${row.line}`, headingsUnknown(row.cells), HEADINGS_NEEDED);
+}
+
+export const HEADINGS_NEEDED =
+  "Head the columns with position and backlash, or with position, advancing and retracting (notes and times may have columns too).";
+
+/** Tells which columns there are, where none of them is what is needed. */
+export function headingsUnknown(cells: readonly string[]): string {
+  const found = cells.filter((cell) => cell !== "").map((cell) => `"${shown(cell)}"`);
+  return `no row of headings names what is needed; the columns found are ${found.join(", ")}`;
 }
 
 function looksLikeHeadings({ cells }: Row): boolean {
   return cells.filter((cell) => /\p{L}/u.test(cell)).length >= 2;
-}
-
-function rolesIn({ cells }: Row): number {
-  return cells.filter((cell) => parseHeading(cell).role !== undefined).length;
 }

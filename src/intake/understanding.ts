@@ -1,29 +1,36 @@
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
-import { type Method, takesPairs } from "../inspection/schema.ts";
+import type { Method } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";
-import { numberTextOf, readCell } from "./cell.ts";
+import type { ColumnSaid } from "./columnSaid.ts";
 import { chooseColumns } from "./columns.ts";
+import { isBlank } from "./cut.ts";
 import { type DataLine, statedUnits, unitsWritten } from "./dataLines.ts";
-import { columnsOf, type Layout, numberColumns } from "./layout.ts";
+import type { Heading } from "./heading.ts";
+import { columnsOf, type Layout, numberColumns, placeColumns } from "./layout.ts";
 import type { LengthUnit } from "./lengthUnit.ts";
+import { lookThrough, type Seen } from "./lookThrough.ts";
 import { settleMethod, statedMethod } from "./method.ts";
-import { type MarkEvidence, markEvidence } from "./numberText.ts";
-import type { Table } from "./table.ts";
+import type { DecimalMark, MarkEvidence } from "./numberText.ts";
+import { asking, type Unsettled } from "./question.ts";
+import type { Table } from "./tableParts.ts";
 import { settleUnits, type UnitsFound, type UnitTold } from "./units.ts";
 
-/** What the reader may say of a log. */
+/** What the reader may say of a log; each stands before what the log says, but for its units. */
 export interface CsvOptions {
   /** The unit of lengths that the log gives no unit for. */
   readonly units?: Units;
   readonly method?: Method;
+  readonly decimalMark?: DecimalMark;
+  readonly columns?: readonly ColumnSaid[];
 }
 
 /** How a table's cells are to be understood. */
 export interface Understanding {
   readonly method: Method;
   readonly layout: Layout;
+  readonly headings: readonly Heading[];
   /** The columns' headings as written. */
-  readonly headings: readonly string[];
+  readonly written: readonly string[];
   /** For each column of numbers that is read. */
   readonly units: ReadonlyMap<number, UnitTold>;
   /** The unit that lengths are brought to; undefined where nothing tells any unit. */
@@ -31,55 +38,107 @@ export interface Understanding {
   /** The unit of a length outside the columns that has none beside it. */
   readonly unlabelled: LengthUnit | undefined;
   readonly evidence: MarkEvidence;
+  /** Whether every row must have all its cells, as an empty one would not show. */
+  readonly needsEveryCell: boolean;
 }
 
 /** Settles columns, method, decimal mark and units, from what the log and the caller say. */
-export function understand(
+export function* understand(
   table: Table,
-  said: readonly DataLine[],
+  lines: readonly DataLine[],
   options: CsvOptions,
-): Outcome<Understanding> {
-  const stated = options.method === undefined ? statedMethod(said) : succeeded(options.method);
+): Generator<number, Outcome<Understanding> | Unsettled> {
+  const stated = options.method === undefined ? statedMethod(lines) : succeeded(options.method);
   if (!stated.ok) return stated;
-  const chosen = chooseColumns(table, stated.value !== undefined && !takesPairs(stated.value));
+  const chosen = chooseColumns(table, stated.value, options.columns ?? []);
   if (!chosen.ok) return chosen;
-  const layout = chosen.value;
-  const numbers = numberColumns(layout);
-  const evidence = markEvidence(numbers.flatMap((column) => cellsOf(table, column).map(numberTextOf)));
-  const found = new Map(numbers.map((column) => [column, unitsFound(table, column, evidence)]));
-  const readings = layout.values.flatMap(columnsOf).flatMap((column) => found.get(column) ?? []);
-  const method = settleMethod(stated.value, layout.values, readings);
-  if (!method.ok) return failed(`line ${table.headingRow.line}`, method.problem.what, method.problem.cure);
-  const inDivisions = method.value === "dial-pair" && layout.values.some((value) => "advancing" in value);
-  const lengths = inDivisions ? [layout.position] : numbers;
-  const settled = settleUnits(
+  const { layout, headings } = chosen.value;
+  const seen = yield* lookThrough(table, numberColumns(layout));
+  const found = new Map(
+    numberColumns(layout).map((column) => [column, unitsFound(headings[column], column, seen)]),
+  );
+  const method = settleMethod(stated.value, layout, found);
+  if (!method.ok) {
+    const { what, cure } = method.problem;
+    return failed(`line ${table.headingRow?.line ?? 1}`, what, cure);
+  }
+  return settled(table, lines, options, { layout, headings, seen, found, method: method.value });
+}
+
+interface Known {
+  readonly layout: Layout;
+  readonly headings: readonly Heading[];
+  readonly seen: Seen;
+  readonly found: ReadonlyMap<number, UnitsFound>;
+  readonly method: Method;
+}
+
+function settled(
+  table: Table,
+  lines: readonly DataLine[],
+  options: CsvOptions,
+  { layout, headings, seen, found, method }: Known,
+): Outcome<Understanding> | Unsettled {
+  const lengths = lengthColumns(layout, method);
+  const units = settleUnits(
     lengths.flatMap((column) => found.get(column) ?? []),
-    unitsWritten(said),
-    statedUnits(said),
+    unitsWritten(lines),
+    statedUnits(lines),
     options.units,
   );
   const divisions: UnitTold = { unit: "divisions", told: "a dial is read in divisions" };
+  const byColumn = new Map(lengths.map((column, index) => [column, units.columns[index]]));
+  const told = new Map(numberColumns(layout).map((column) => [column, byColumn.get(column) ?? divisions]));
+  const inTenths = [...told].find(([, { unit }]) => isTenths(unit));
+  if (inTenths !== undefined && units.target === "mm") return tenthsInMillimetres(table, inTenths[0]);
   return succeeded({
-    method: method.value,
+    method,
     layout,
-    headings: table.headingRow.cells,
-    units: new Map(numbers.map((column, index) => [column, settled.columns[index] ?? divisions])),
-    target: settled.target,
-    unlabelled: settled.unlabelled,
-    evidence,
+    headings,
+    written: table.written,
+    units: told,
+    target: units.target,
+    unlabelled: units.unlabelled,
+    evidence: options.decimalMark ?? seen.evidence,
+    needsEveryCell: isBlank(table.separator),
   });
 }
 
-function cellsOf({ data }: Table, column: number): readonly string[] {
-  return data.map(({ cells }) => cells[column] ?? "");
+/** All columns of figures but those of a dial, the places first. */
+function lengthColumns(layout: Layout, method: Method): readonly number[] {
+  const inDivisions = layout.ways
+    .flat()
+    .flatMap((value) => ("advancing" in value && method === "dial-pair" ? columnsOf(value) : []));
+  const places = placeColumns(layout);
+  const others = numberColumns(layout).filter((column) => !places.includes(column));
+  return [...places, ...others.filter((column) => !inDivisions.includes(column))];
 }
 
 /** The units that a column's heading and cells give. */
-function unitsFound(table: Table, column: number, evidence: MarkEvidence): UnitsFound {
-  const heading = table.headings[column]?.unit;
-  const cells = cellsOf(table, column).map((text) => readCell(text, evidence));
+function unitsFound(heading: Heading | undefined, column: number, seen: Seen): UnitsFound {
+  const unit = heading?.unit;
   return {
-    heading: heading !== undefined && heading !== "divisions" && "unknown" in heading ? undefined : heading,
-    cells: new Set(cells.flatMap((cell) => (cell.kind === "number" ? (cell.unit ?? []) : []))),
+    heading: unit !== undefined && unit !== "divisions" && "unknown" in unit ? undefined : unit,
+    isSaid: heading?.isUnitSaid === true,
+    cells: seen.units.get(column) ?? new Set(),
   };
+}
+
+/** Tenths are of a thousandth of an inch; beside millimetres they may be meant as something else. */
+export function isTenths(unit: LengthUnit | "divisions" | undefined): boolean {
+  return unit !== undefined && unit !== "divisions" && unit.name === "tenths";
+}
+
+export const TENTHS = "tenths are of a thousandth of an inch, and the other lengths are in millimetres";
+
+function tenthsInMillimetres(table: Table, column: number): Outcome<never> | Unsettled {
+  const heading = table.written[column] ?? "";
+  return asking(
+    "columns",
+    failed(
+      `line ${table.headingRow?.line ?? 1}`,
+      `"${heading}": ${TENTHS}`,
+      "Give the unit of the column as µm, mm or thou.",
+    ),
+  );
 }

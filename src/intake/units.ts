@@ -4,6 +4,8 @@ import { type LengthUnit, plainUnit } from "./lengthUnit.ts";
 /** The unit that a column's heading gives, and the units written in its cells. */
 export interface UnitsFound {
   readonly heading: LengthUnit | "divisions" | undefined;
+  /** Whether the reader said it of this very column. */
+  readonly isSaid: boolean;
   readonly cells: ReadonlySet<LengthUnit | "divisions">;
 }
 
@@ -11,6 +13,8 @@ export interface UnitsFound {
 export interface UnitTold {
   readonly unit: LengthUnit | "divisions" | undefined;
   readonly told: string;
+  /** Whether the reader said it of this very column. */
+  readonly isSaid?: boolean;
 }
 
 export interface SettledUnits {
@@ -46,15 +50,21 @@ export function settleUnits(
   return {
     target: stated ?? asked ?? own[0]?.base ?? base,
     unlabelled,
-    columns: columns.map(({ heading }, column) =>
+    columns: columns.map(({ heading, isSaid }, column) =>
       written[column]?.length === 0
         ? { unit: unlabelled, told: toldElsewhere(stated, shared, asked) }
         : {
             unit: own[column] ?? plain(stated ?? asked),
-            told: `its ${heading ? "heading gives" : "cells give"} the unit`,
+            told: toldByColumn(heading !== undefined, isSaid),
+            isSaid: isSaid && heading !== undefined,
           },
     ),
   };
+}
+
+function toldByColumn(isHeaded: boolean, isSaid: boolean): string {
+  if (!isHeaded) return "its cells give the unit";
+  return isSaid ? "the unit is as said" : "its heading gives the unit";
 }
 
 function toldElsewhere(

@@ -1,5 +1,6 @@
 import type { Plain } from "../inspection/parts.ts";
 import type { Inspection, Method, Reading } from "../inspection/schema.ts";
+import type { Units } from "../inspection/units.ts";
 
 /** A row of readings that cannot be read yet, as it was typed, with its place among all rows of its survey. */
 export interface UnreadRow {
@@ -21,6 +22,10 @@ export function awaitsReading({ cells, marks }: Omit<UnreadRow, "survey" | "row"
 export interface WaitingReadings {
   readonly method: Method;
   readonly readings: readonly Reading[];
+  /** The unit of their lengths and of what the log says; where it is missing, the one that the slide is given. */
+  readonly units?: Units;
+  /** What the log says beside slide and survey, such as events. */
+  readonly others?: Plain;
   /** What the log says of the slide and of the survey, under the names of the schema. */
   readonly slide: Plain;
   readonly survey: Plain;

@@ -1,5 +1,6 @@
 import { parseArgs } from "node:util";
 import { checks } from "./checks.ts";
+import { csv } from "./csv.ts";
 import { further } from "./further.ts";
 import { speed } from "./speed.ts";
 import { verdicts } from "./verdicts.ts";
@@ -7,7 +8,7 @@ import { verdicts } from "./verdicts.ts";
 /**
  * How the analysis fares on simulated slides whose truth is known, and how fast it is.
  *
- *   npm run bench -- [--cases 500] [--full] [--seed 1] [--only verdicts|checks|further|speed]
+ *   npm run bench -- [--cases 500] [--full] [--seed 1] [--only verdicts|checks|further|speed|csv]
  */
 const { values } = parseArgs({
   options: {
@@ -25,6 +26,7 @@ const parts = {
   checks: () => checks(Math.ceil(cases / 2), base + 17),
   further: () => further(Math.ceil(cases / 5), base + 31),
   speed,
+  csv,
 };
 for (const [name, part] of Object.entries(parts)) {
   if (values.only !== undefined && values.only !== name) continue;

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, dropFiles, EVEN, kept, typeReadings } from "./steps.ts";
+import { describeSlide, dropFiles, EVEN, kept, takeLog, typeReadings } from "./steps.ts";
 
 let served: ServedPage;
 
@@ -19,6 +19,7 @@ const position = (page: Page, reading: number) =>
 test("a dropped log waits for the slide to be described, and its readings are then there", async () => {
   const page = await served.open();
   await dropFiles(page, ["log.csv", LOG]);
+  await takeLog(page);
   await page.getByText("3 readings are waiting for this.").waitFor();
   await page.getByLabel("Travel from").fill("0");
   await page.getByLabel("Travel to").fill("120");
@@ -54,7 +55,7 @@ test("a log dropped on readings that are there asks whether to add them, replace
 test("a log without units asks for them, and tells of each row that it cannot read", async () => {
   const page = await served.open();
   await describeSlide(page);
-  await dropFiles(page, ["log.csv", "Position,Backlash\n0,8\n2,oops\n4,9\n"]);
+  await dropFiles(page, ["log.csv", "Position,Backlash\n0,0.008\n2,oops\n4,0.009\n"]);
   await page.getByRole("button", { name: "Inches" }).click();
   await page.getByText("Line 3").waitFor();
   await page.getByText('"Backlash" is "oops", which is not a number').waitFor();

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, dropFiles, EVEN, goHome, kept, typeReadings } from "./steps.ts";
+import { describeSlide, dropFiles, EVEN, goHome, kept, takeLog, typeReadings } from "./steps.ts";
 
 let served: ServedPage;
 
@@ -31,6 +31,7 @@ const keptLinks = (page: Page) =>
 test("a log that was dropped for one new inspection is not in the next", async () => {
   const page = await served.open();
   await dropFiles(page, ["log.csv", LOG]);
+  await takeLog(page);
   await page.getByText("3 readings are waiting for this.").waitFor();
   await goHome(page);
   await page.getByRole("link", { name: "New inspection", exact: true }).click();
@@ -93,6 +94,7 @@ test("of several files each is tried: what cannot be read is told beside what is
 test("of several logs each is taken in or asked about, one after the other", async () => {
   const page = await served.open();
   await dropFiles(page, ["first.csv", LOG], ["second.csv", LOG]);
+  await takeLog(page);
   await page.getByText("3 readings are waiting for this, then second.csv.").waitFor();
   await describeFromHere(page, "Take the readings");
   await page.getByRole("dialog", { name: "second.csv" }).waitFor();

@@ -44,6 +44,11 @@ export async function dropFiles(
   await page.dispatchEvent("tightspot-app", "drop", { dataTransfer: transfer });
 }
 
+/** Takes in the log that is shown, as it was understood. */
+export async function takeLog(page: Page, how = "Take the readings"): Promise<void> {
+  await page.getByRole("dialog").getByRole("button", { name: how }).click();
+}
+
 /** To the first screen. */
 export async function goHome(page: Page): Promise<void> {
   await page.getByRole("link", { name: "Tightspot" }).click();

@@ -29,11 +29,15 @@ const BAD: readonly (readonly [string, string, RegExp])[] = [
     /too large a number/,
   ],
   ["a newer version", file("new.json", text.replace('"version": 1', '"version": 9')), /version 9, newer/],
-  ["a slide without travel", file("travel.json", without("travel")), /slide\.travel: is missing/],
+  [
+    "a slide without travel",
+    file("travel.json", without("travel")),
+    /slide\.travel\.from: .*travel are missing/,
+  ],
   [
     "a slide without a limit",
     file("limit.json", without("backlashLimit")),
-    /slide\.backlashLimit: is missing/,
+    /slide\.backlashLimit: the limit on lost motion is missing/,
   ],
   ["no surveys", file("bare.json", JSON.stringify({ ...looseNut(), surveys: [] })), /no survey in it/],
   ["no readings", file("unread.json", JSON.stringify(unread())), /no readings to assess/],

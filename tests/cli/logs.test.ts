@@ -1,15 +1,17 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { resultSchema } from "../report/resultSchema.ts";
 import { tightspot, workshop } from "./command.ts";
 import { wornScrew } from "./inspections.ts";
 
-const { file } = workshop();
+const { file, path } = workshop();
 
 /** The readings of the worn screw as a spreadsheet with decimal commas writes them. */
 const rows = wornScrew()
   .surveys.flatMap(({ readings }) => readings)
   .map((reading) => `${reading.position};${String(reading.backlash).replace(".", ",")}`);
 const log = ["Position (mm);Backlash (mm)", ...rows, ""].join("\r\n");
+const inMicrometres = log.replace(/;0,(\d+)/g, (_, decimals) => `;${decimals.padEnd(3, "0")}`);
 const worn = file("worn.csv", log);
 const SLIDE = ["--lead", "4", "--travel", "0..300", "--limit", "0.15"];
 
@@ -89,5 +91,64 @@ describe("tightspot assess of a log", () => {
     expect(unasked.err).toContain("--units mm|in");
     const asked = await tightspot(["assess", "--json", ...SLIDE, "--units", "mm", bare]);
     expect(resultIn(asked.out).verdict).toBe("remake-screw");
+  });
+
+  it.each([
+    ["which columns they are", log.replace(/^.*\r\n/, ""), ["--columns", "position=1 (mm),backlash=2 (mm)"]],
+    ["what a heading means", log.replace("Position (mm)", "Where"), ["--columns", "position=Where (mm)"]],
+    [
+      "which of two columns to read",
+      log.replace("Backlash (mm)", "Backlash (mm);Lash (mm)").replace(/,(\d+)\r/g, ",$1;9\r"),
+      ["--columns", "backlash=Backlash (mm)"],
+    ],
+    [
+      "whether a mark sets off thousands",
+      inMicrometres.replace("(mm)\r", "(µm)\r").replace("\r\n300;", "\r\n300,000;"),
+      ["--decimal-mark", "comma"],
+    ],
+    ["a lost motion that is none in its unit", inMicrometres, ["--columns", "backlash=2 (µm)"]],
+    [
+      "positions that are none in their unit",
+      log.replace(/\n(\d+);/g, (_, position) => `\n${String(Number(position) / 25.4).replace(".", ",")};`),
+      ["--columns", "position=1 (in)", "--units", "mm"],
+    ],
+  ])("names the option that settles %s, and takes it", async (_, doubtful, option) => {
+    const unsaid = await tightspot(["assess", "--json", ...SLIDE, "-"], doubtful);
+    expect(unsaid.code).toBe(2);
+    expect(unsaid.err).toContain(option[0]);
+    expect(unsaid.err.trimEnd().split("\n")).toHaveLength(2);
+    const said = await tightspot(["assess", "--json", ...SLIDE, ...option, "-"], doubtful);
+    expect(said.err).toBe("");
+    expect(resultIn(said.out).verdict).toBe("remake-screw");
+  });
+
+  it("refuses what --columns cannot mean", async () => {
+    const refused = async (columns: string): Promise<string> =>
+      (await tightspot(["assess", ...SLIDE, "--columns", columns, worn])).err;
+    expect(await refused("backlash")).toMatch(/"backlash" does not name a column\.\n.*ROLE=COLUMN/);
+    expect(await refused("backlash=Depth")).toMatch(
+      /there is no column Depth\.\n.*"Position \(mm\)", "Backlash \(mm\)"/,
+    );
+    expect(await refused("backlash=2 (furlong)")).toMatch(/"furlong" is no unit/);
+  });
+
+  it("says of a log that is given as the slide that it is none", async () => {
+    const { code, err } = await tightspot(["assess", "--slide", worn, worn]);
+    expect(code).toBe(2);
+    expect(err).toMatch(
+      /^tightspot: --slide .*worn\.csv: this is a log or another text, not an inspection\.\n {2}Name an/,
+    );
+  });
+
+  it("writes the profile as CSV, with headings that are not those of readings", async () => {
+    const profile = path("profile.csv");
+    const { out } = await tightspot(["assess", "--json", ...SLIDE, "--profile", profile, worn]);
+    const [headings, ...rows] = readFileSync(profile, "utf8").trimEnd().split("\r\n");
+    expect(headings).toBe('position (mm),profile (mm),"from, 95 % (mm)","to, 95 % (mm)"');
+    const rounded = resultIn(out).profile.map(({ position, backlash, low, high }) =>
+      [position, backlash, low, high].map((value) => Number(value.toFixed(3))),
+    );
+    expect(rows.map((row) => row.split(",").map(Number))).toEqual(rounded);
+    expect((await tightspot(["assess", ...SLIDE, profile])).err).toContain("no row of headings");
   });
 });

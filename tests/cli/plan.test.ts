@@ -81,7 +81,7 @@ describe("the command plan", () => {
     [[slideFile, "--limit", "0.1"], /--limit: there is no such option/, /plan --help/],
     [
       [slideFile, "--sheet", path("no/such/sheet.html")],
-      /the log sheet cannot be written \(ENOENT\)/,
+      /it cannot be written \(ENOENT\)/,
       /folder/,
     ],
   ] as const)("refuses %o with its cure", async (args, reason, cure) => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Outcome } from "../../src/inspection/problem.ts";
-import { draftFromCsv, inspectionFromCsv, surveyFromCsv } from "../../src/intake/inspectionFromCsv.ts";
+import { inspectionFromCsv } from "../../src/intake/inspectionFromCsv.ts";
+import { PARTLY, WHOLE } from "../../src/intake/missing.ts";
 import { type CsvReadings, readCsv } from "../../src/intake/readCsv.ts";
 import type { Statement } from "../../src/intake/statements.ts";
 import type { CsvOptions } from "../../src/intake/understanding.ts";
@@ -28,7 +29,7 @@ function csv(log: string, options?: CsvOptions): CsvReadings {
 
 describe("an inspection from a log", () => {
   test("whose own lines say all that is needed", () => {
-    expect(valueIn(inspectionFromCsv(csv(WHOLE_LOG), LABELS))).toEqual({
+    expect(valueIn(inspectionFromCsv(csv(WHOLE_LOG), LABELS, WHOLE))).toEqual({
       assumed: [],
       inspection: {
         format: "tightspot-inspection",
@@ -59,7 +60,7 @@ describe("an inspection from a log", () => {
   });
 
   test("names all that is missing at once, and how to give it", () => {
-    const outcome = inspectionFromCsv(csv("slide.screw.lead: 5\nposition,backlash\n0,0.2\n"), LABELS);
+    const outcome = inspectionFromCsv(csv("slide.screw.lead: 5\nposition,backlash\n0,0.2\n"), LABELS, WHOLE);
     expect(outcome).toEqual({
       ok: false,
       problem: {
@@ -72,7 +73,7 @@ describe("an inspection from a log", () => {
 
   test("says what is missing in the caller's words", () => {
     const log = WHOLE_LOG.replace(/slide.screw.lead.*\n/, "");
-    const outcome = inspectionFromCsv(csv(log), LABELS, [], (keys) => `Fill in ${keys.join()}.`);
+    const outcome = inspectionFromCsv(csv(log), LABELS, WHOLE, [], (keys) => `Fill in ${keys.join()}.`);
     expect(outcome).toEqual({
       ok: false,
       problem: { where: "slide.screw.lead", what: "the lead is missing", cure: "Fill in slide.screw.lead." },
@@ -81,17 +82,17 @@ describe("an inspection from a log", () => {
 
   test("needs the travel of a division only where readings are in divisions", () => {
     const pairs = WHOLE_LOG.replace("backlash\n0,0.21\n254,0.254", "advancing,retracting\n0,98,3");
-    const inDivisions = inspectionFromCsv(csv(pairs, { method: "dial-pair" }), LABELS);
+    const inDivisions = inspectionFromCsv(csv(pairs, { method: "dial-pair" }), LABELS, WHOLE);
     expect(inDivisions).toMatchObject({
       ok: false,
       problem: { what: "the travel for one division of the dial is missing" },
     });
-    expect(inspectionFromCsv(csv(WHOLE_LOG, { method: "dial-pair" }), LABELS).ok).toBe(true);
+    expect(inspectionFromCsv(csv(WHOLE_LOG, { method: "dial-pair" }), LABELS, WHOLE).ok).toBe(true);
   });
 
   test("is refused with the place where the schema does not allow a value", () => {
     const log = WHOLE_LOG.replace("slide.travel.to: 500", "slide.travel.to: -500");
-    expect(inspectionFromCsv(csv(log), LABELS)).toMatchObject({
+    expect(inspectionFromCsv(csv(log), LABELS, WHOLE)).toMatchObject({
       ok: false,
       problem: { where: "slide.travel", what: '"from" must be less than "to"' },
     });
@@ -100,7 +101,7 @@ describe("an inspection from a log", () => {
   test("takes the date from the log's line, else from its first reading, else from the caller", () => {
     const dated = WHOLE_LOG.replace("backlash\n0,0.21\n254,0.254", "backlash,time\n0,0.21,2026-03-14 09:30");
     const taken = (log: string): unknown =>
-      valueIn(inspectionFromCsv(csv(log), LABELS)).inspection.surveys[0]?.taken;
+      valueIn(inspectionFromCsv(csv(log), LABELS, WHOLE)).inspection.surveys[0]?.taken;
     expect(taken(`survey.taken: 2026-02-01\n${dated}`)).toBe("2026-02-01");
     expect(taken(dated)).toBe("2026-03-14");
     expect(taken(dated.replace("2026-03-14", "yesterday"))).toBe("2026-01-02");
@@ -132,7 +133,7 @@ describe("what others say of the slide", () => {
       "survey",
       "survey.endFloat: 0.05\nslide.nut.adjustable: yes\nsurvey",
     );
-    const { inspection, assumed } = valueIn(inspectionFromCsv(csv(log), LABELS, [slideFile, command]));
+    const { inspection, assumed } = valueIn(inspectionFromCsv(csv(log), LABELS, WHOLE, [slideFile, command]));
     expect(inspection.slide).toEqual({
       id: "s",
       name: "Table",
@@ -154,7 +155,7 @@ describe("what others say of the slide", () => {
   test("brings the log's readings to the unit of the slide file", () => {
     const inches: Statement = { ...slideFile, units: "in", slide: { ...slideFile.slide, units: "in" } };
     const { inspection } = valueIn(
-      inspectionFromCsv(csv("position (mm),backlash\n0,0.254\n254,0.508\n"), LABELS, [inches]),
+      inspectionFromCsv(csv("position (mm),backlash\n0,0.254\n254,0.508\n"), LABELS, WHOLE, [inches]),
     );
     expect(inspection.slide.travel).toEqual({ from: 0, to: 500 });
     expect(inspection.surveys[0]?.readings).toEqual([
@@ -165,48 +166,47 @@ describe("what others say of the slide", () => {
 
   test("gives its unit to a log without any, and says so", () => {
     const { inspection, assumed } = valueIn(
-      inspectionFromCsv(csv("position,backlash\n10,0.2\n"), LABELS, [slideFile]),
+      inspectionFromCsv(csv("position,backlash\n10,0.2\n"), LABELS, WHOLE, [slideFile]),
     );
     expect(inspection.surveys[0]?.readings).toEqual([{ position: 10, backlash: 0.2 }]);
     expect(assumed).toEqual(["The log gives no unit; its lengths are taken to be in mm."]);
   });
 });
 
-test("a draft holds what is known and may want the rest", () => {
-  const { data } = draftFromCsv(csv("slide.screw.lead: 5\nposition (in),backlash (thou)\n0,8\n"), LABELS);
-  expect(data).toEqual({
-    format: "tightspot-inspection",
-    version: 1,
-    slide: { id: "log-slide", name: "A slide", units: "in", screw: { lead: 5 } },
-    surveys: [
-      {
-        id: "log",
-        taken: "2026-01-02",
-        stage: "routine",
-        method: "push-pull",
-        readings: [{ position: 0, backlash: 0.008 }],
-      },
-    ],
-  });
-});
-
-describe("a survey for an inspection that is there already", () => {
-  test("comes in that inspection's unit", () => {
-    const log = csv(
-      "survey.stage: after-repair\nsurvey.endFloat: 0.0254\nposition (mm),backlash\n25.4,0.0508\n",
-    );
-    expect(valueIn(surveyFromCsv(log, "in", LABELS))).toEqual({
-      id: "log",
-      taken: "2026-01-02",
-      stage: "after-repair",
-      method: "push-pull",
-      endFloat: [0.001],
-      readings: [{ position: 1, backlash: 0.002 }],
+describe("an inspection that is to be completed later", () => {
+  test("holds what is known and may want the rest", () => {
+    const log = csv("slide.screw.starts: 2\nposition (in),backlash (thou)\n0,8\n");
+    expect(valueIn(inspectionFromCsv(log, LABELS, PARTLY)).inspection).toEqual({
+      format: "tightspot-inspection",
+      version: 1,
+      slide: { id: "log-slide", name: "A slide", units: "in", screw: { starts: 2 } },
+      surveys: [
+        {
+          id: "log",
+          taken: "2026-01-02",
+          stage: "routine",
+          method: "push-pull",
+          readings: [{ position: 0, backlash: 0.008 }],
+        },
+      ],
     });
+  });
+
+  test("needs no limit, no lead, no travel and nothing of a dial, but its unit", () => {
+    const log = csv("survey.method: dial-pair\nposition,advancing,retracting\n0,98,3\n");
+    expect(inspectionFromCsv(log, LABELS, PARTLY)).toMatchObject({
+      ok: false,
+      problem: { where: "slide.units", what: "the unit is missing" },
+    });
+    const told = csv("slide.units: mm\nsurvey.method: dial-pair\nposition,advancing,retracting\n0,98,3\n");
+    expect(inspectionFromCsv(told, LABELS, PARTLY).ok).toBe(true);
   });
 
   test("is refused where a line says what the schema does not allow", () => {
     const log = csv("survey.stage: sometime\nposition (mm),backlash\n1,0.2\n");
-    expect(surveyFromCsv(log, "mm", LABELS)).toMatchObject({ ok: false, problem: { where: "stage" } });
+    expect(inspectionFromCsv(log, LABELS, PARTLY)).toMatchObject({
+      ok: false,
+      problem: { where: "surveys[0].stage" },
+    });
   });
 });

@@ -45,7 +45,9 @@ describe("what cannot be read is refused with place, reason and cure", () => {
   });
 
   test("two columns that could each be the position", () => {
-    expect(problemWith("x,y,backlash\n0,1,0.2\n").what).toBe("2 columns could be the position");
+    expect(problemWith("x,y,backlash\n0,1,0.2\n").what).toBe(
+      'the columns "x" and "y" could each be the position',
+    );
   });
 
   test("two different columns that could each be the backlash", () => {
@@ -188,7 +190,6 @@ describe("units", () => {
     ["ft", 304.8],
     ["thou", 0.0254],
     ["mil", 0.0254],
-    ["tenths", 0.00254],
     ['1/1000"', 0.0254],
   ])("a heading in %s", (unit, millimetres) => {
     const [reading] = read(`slide.units: mm\nposition (mm);backlash (${unit})\n0;1\n`).readings;
@@ -225,6 +226,7 @@ position (mm),backlash,note
         maker: "unknown here",
       },
       survey: { endFloat: [0.02, 0.03], taken: "2026-03-14" },
+      inspection: {},
     });
   });
 
@@ -295,7 +297,7 @@ describe("what the columns were taken as", () => {
       ["backlash 2 [thou]", "backlash 2", "thou"],
       ["mean", "not used", undefined],
       ["remarks", "note", undefined],
-      ["date", "time", undefined],
+      ["date", "date", undefined],
       ["struck", "excluded", undefined],
     ]);
     expect(csv.columns[0]?.why).toBe("its heading is none that is known");

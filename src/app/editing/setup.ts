@@ -1,14 +1,21 @@
+import { readingInUnits, slideLengths, surveyLengths } from "../../inspection/metric.ts";
 import { readInspection } from "../../inspection/open.ts";
-import { merged, type Plain } from "../../inspection/parts.ts";
+import { merged, type Plain, valueAt } from "../../inspection/parts.ts";
 import type { Outcome } from "../../inspection/problem.ts";
 import { FORMAT, type Inspection, VERSION } from "../../inspection/schema.ts";
 import type { Units } from "../../inspection/units.ts";
-import { type Draft, EMPTY_DRAFT, type TypedField, type Work } from "../../records/record.ts";
+import {
+  type Draft,
+  EMPTY_DRAFT,
+  type TypedField,
+  type WaitingReadings,
+  type Work,
+} from "../../records/record.ts";
 import { fieldAt, SETUP_FIELDS } from "./fieldList.ts";
 import { withOrWithout } from "./places.ts";
 import { rowsFrom, withRows } from "./rows.ts";
 import { FIRST_SURVEY, today } from "./surveys.ts";
-import { readTyped } from "./typed.ts";
+import { readTyped, typedFrom } from "./typed.ts";
 
 const OFFERED_LIMIT: Readonly<Record<Units, string>> = { mm: "0.15", in: "0.006" };
 
@@ -22,12 +29,27 @@ export function setupUnits(draft: Draft): Units {
   return setupText(draft, "units") === "in" ? "in" : "mm";
 }
 
-/** The draft in other units: the limit on offer follows them as long as it was not changed. */
+/**
+ * The draft in other units. The limit on offer follows them as long as it was not changed, and so does what a log says
+ * of the slide in units of its own; what was typed stays as typed.
+ */
 export function withUnits(draft: Draft, units: Units): Draft {
+  const before = setupUnits(draft);
   const limit = setupText(draft, "backlashLimit");
-  const isOffered = limit === "" || limit === OFFERED_LIMIT[setupUnits(draft)];
+  const isOffered = limit === "" || limit === OFFERED_LIMIT[before];
   const changed = withSetupText(draft, "units", units);
-  return isOffered ? withSetupText(changed, "backlashLimit", OFFERED_LIMIT[units]) : changed;
+  const offered = isOffered ? withSetupText(changed, "backlashLimit", OFFERED_LIMIT[units]) : changed;
+  return Object.values(SETUP_FIELDS)
+    .filter(
+      ({ kind, path }) => kind === "length" && setupText(draft, path) === textOfLog(draft, path, before),
+    )
+    .reduce((filled, { path }) => withSetupText(filled, path, textOfLog(draft, path, units)), offered);
+}
+
+/** What a log that is waiting says at a place of the slide, as it stands in a field of the given units. */
+function textOfLog({ waiting }: Draft, path: string, units: Units): string {
+  if (waiting?.units === undefined) return "";
+  return typedFrom(valueAt(slideLengths(waiting.slide, waiting.units, units), path));
 }
 
 export function setupText(draft: Draft, path: string): string {
@@ -48,10 +70,10 @@ export type Described =
 export function describe(draft: Draft): Described {
   const typed = typedSlide(draft);
   if (typed.problems.size > 0) return { ok: false, problems: typed.problems };
-  const { waiting } = draft;
+  const waiting = waitingIn(draft, setupUnits(draft));
   // What a log says besides is taken where it is sound, and never stands in the way.
-  const whole = inspectionOf(draft, typed.slide, waiting?.slide ?? {}, waiting?.survey ?? {});
-  const sound = whole.ok ? whole : inspectionOf(draft, typed.slide, {}, {});
+  const whole = inspectionOf(draft, typed.slide, waiting);
+  const sound = whole.ok ? whole : inspectionOf(draft, typed.slide, undefined);
   if (sound.ok) {
     const work = { inspection: sound.value, draft: EMPTY_DRAFT };
     return { ok: true, work: withRows(work, FIRST_SURVEY.id, rowsFrom(waiting?.readings ?? [])) };
@@ -74,10 +96,28 @@ function typedSlide(draft: Draft): { readonly slide: Plain; readonly problems: R
   return { slide, problems };
 }
 
-function inspectionOf(draft: Draft, typed: Plain, slide: Plain, survey: Plain): Outcome<Inspection> {
+/** The readings that wait, and what came with them, in the units that the slide is described in. */
+function waitingIn({ waiting }: Draft, units: Units): WaitingReadings | undefined {
+  if (waiting?.units === undefined || waiting.units === units) return waiting;
+  const { units: from, method } = waiting;
+  return {
+    ...waiting,
+    units,
+    readings: waiting.readings.map((reading) => readingInUnits(reading, method, from, units)),
+    slide: slideLengths(waiting.slide, from, units),
+    survey: surveyLengths(waiting.survey, from, units),
+  };
+}
+
+function inspectionOf(
+  draft: Draft,
+  typed: Plain,
+  { slide = {}, survey = {}, others = {} }: Partial<WaitingReadings> = {},
+): Outcome<Inspection> {
   const name = `Slide ${setupText(draft, "travel.from")} to ${setupText(draft, "travel.to")} ${setupUnits(draft)}`;
   const method = draft.waiting?.method ?? FIRST_SURVEY.method;
   return readInspection({
+    ...others,
     format: FORMAT,
     version: VERSION,
     slide: { ...merged({ name, ...slide }, typed), id: "slide" },

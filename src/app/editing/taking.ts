@@ -14,7 +14,14 @@ import { typedFrom } from "./typed.ts";
 export function takeIntoDraft(draft: Draft, csv: CsvReadings): Draft {
   const { readings, method, units, slideData } = csv;
   const slide = units === undefined ? slideData.slide : { ...slideData.slide, units };
-  const waiting = { method, readings, slide, survey: slideData.survey };
+  const waiting = {
+    method,
+    readings,
+    slide,
+    survey: slideData.survey,
+    others: slideData.inspection,
+    ...(units && { units }),
+  };
   return Object.values(SETUP_FIELDS).reduce<Draft>(
     (filled, { path }) => {
       const value = valueAt(slide, path);

@@ -1,120 +1,145 @@
-import { css, html, LitElement, nothing } from "lit";
+import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { inOneLine } from "../../inspection/problem.ts";
+import type { Method } from "../../inspection/schema.ts";
 import type { Units } from "../../inspection/units.ts";
+import type { ColumnTaken } from "../../intake/columnsTaken.ts";
 import type { CsvReadings } from "../../intake/readCsv.ts";
-import type { Refusal } from "../../intake/refusal.ts";
+import type { CsvOptions } from "../../intake/understanding.ts";
 import type { Desk, HowToTake } from "../editing/desk.ts";
 import { METHODS } from "../editing/fieldList.ts";
 import { fits } from "../editing/taking.ts";
 import { settle } from "../shell/opening.ts";
 import { controls } from "../style/controls.ts";
+import "./logColumns.ts";
+import { logDialogStyle } from "./logDialogStyle.ts";
+import { type LogRead, readLogAside } from "./logReader.ts";
 import type { Log } from "./readFile.ts";
-import { readLog } from "./readLog.ts";
-import { asks, takeLog } from "./takeLog.ts";
+import { doubtsOf } from "./readLog.ts";
+import "./refusedRows.ts";
+import { takeLog } from "./takeLog.ts";
+import "./unitQuestion.ts";
+import type { UnitSaid } from "./unitQuestion.ts";
 
 /**
- * Takes a log of readings in. It asks only what it has to: the units where the log does not tell, what to do with
- * readings that are there already, and whether to go on without the rows that cannot be read.
+ * Takes a log of readings in. It shows what every column was taken as and lets the reader change it, asks what has to
+ * be asked, such as units that the log does not tell or that make no sense, and takes nothing before that is settled.
  */
 @customElement("tightspot-log-dialog")
 export class LogDialog extends LitElement {
-  static override styles = [
-    controls,
-    css`
-      dialog {
-        width: min(44rem, calc(100vw - 1.5rem));
-        max-height: calc(100vh - 1.5rem);
-        padding: var(--gap-wide);
-        border: 1.5px solid var(--ink);
-        border-radius: calc(var(--round) * 1.5);
-        background: var(--sheet);
-        color: inherit;
-      }
-
-      dialog::backdrop {
-        background: rgb(12 38 71 / 45%);
-      }
-
-      .content {
-        display: grid;
-        gap: var(--gap);
-      }
-
-      .choices {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0.5rem;
-      }
-
-      .quiet {
-        margin-left: -1rem;
-      }
-
-      .refused {
-        display: grid;
-        gap: 0.625rem;
-        max-height: 40vh;
-        overflow-y: auto;
-      }
-
-      .refused li {
-        padding-left: 0.75rem;
-        border-left: 3px solid var(--limit);
-      }
-
-      code {
-        font-size: 0.9375rem;
-        overflow-wrap: anywhere;
-      }
-    `,
-  ];
+  static override styles = [controls, logDialogStyle];
 
   @property({ attribute: false }) log: Log | null = null;
   @property({ attribute: false }) desk: Desk | null = null;
 
-  @state() private said: Units | null = null;
+  /** What the reader has said of the log. */
+  @state() private said: CsvOptions = {};
+  /** The log as it reads with that; null until it is read for the first time. */
+  @state() private read: LogRead | null = null;
+  /** How much is read, from 0 to 1; null when all is. */
+  @state() private done: number | null = 0;
+
+  /** The columns as they were first taken. */
+  #found: readonly ColumnTaken[] = [];
+  #reading = new AbortController();
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has("log") || this.log === null) return;
+    this.read = null;
+    this.#found = [];
+    this.#say(this.log.units === undefined ? {} : { units: this.log.units });
+  }
 
   override firstUpdated(): void {
     this.renderRoot.querySelector("dialog")?.showModal();
   }
 
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#reading.abort();
+  }
+
   override render() {
-    const { log, desk } = this;
+    const { log, desk, read, done } = this;
     if (log === null || desk === null) return nothing;
-    const read = readLog(log, this.said, desk.inspection?.slide.units ?? null);
-    return html`<dialog aria-labelledby="title" @close=${this.#done}>
+    return html`<dialog aria-labelledby="title" @close=${this.#close}>
       <div class="content">
         <h2 id="title">${log.name}</h2>
-        ${read.ok ? this.#questions(read.value, desk) : html`<p class="wrong">${inOneLine(read.problem)}</p>`}
+        ${read === null ? nothing : this.#preview(read, log, desk)}
+        ${done === null ? nothing : progress(done)}
         <form method="dialog"><button class="quiet">Cancel</button></form>
       </div>
     </dialog>`;
   }
 
-  #questions(csv: CsvReadings, desk: Desk) {
-    if (csv.units === undefined) {
-      return html`<p>The log does not say what its lengths are in.</p>
-        <div class="choices">
-          ${this.#button("Millimetres", () => this.#say("mm"))} ${this.#button("Inches", () => this.#say("in"))}
-        </div>`;
-    }
-    return html`<p>${aboutOf(csv)}</p>
-      ${csv.refused.length === 0 ? nothing : this.#refused(csv.refused)}
-      <div class="choices">${this.#ways(csv, desk)}</div>`;
+  #preview({ outcome, preview }: LogRead, log: Log, desk: Desk) {
+    const csv = outcome.ok ? outcome.value : null;
+    const doubts = csv === null ? [] : doubtsOf(csv, desk.inspection);
+    const isSettled = csv?.units !== undefined && doubts.length === 0 && this.done === null;
+    return html`
+      ${csv === null ? nothing : html`<p><strong>${counted(csv)}</strong></p>`}
+      ${outcome.ok ? nothing : html`<p class="wrong" role="alert">${inOneLine(outcome.problem)}</p>`}
+      ${preview === null ? nothing : this.#method(csv?.method ?? this.said.method)}
+      ${csv !== null && csv.units === undefined ? this.#unitsAsked() : nothing}
+      ${doubts.map(
+        (doubt) => html`<tightspot-unit-question
+          .doubt=${doubt}
+          @tightspot-unit-said=${({ detail }: CustomEvent<UnitSaid>) => this.#sayUnit(detail)}
+        ></tightspot-unit-question>`,
+      )}
+      ${
+        preview === null
+          ? nothing
+          : html`<tightspot-log-columns
+              .preview=${preview}
+              .taken=${csv?.columns ?? []}
+              .found=${this.#found}
+              .said=${this.said.columns ?? []}
+              @tightspot-columns-said=${({ detail }: HTMLElementEventMap["tightspot-columns-said"]) =>
+                this.#say({ ...this.said, columns: detail })}
+            ></tightspot-log-columns>`
+      }
+      ${this.#markAsked(outcome)}
+      ${
+        csv === null || csv.refused.length === 0
+          ? nothing
+          : html`<tightspot-refused-rows .refused=${csv.refused} .log=${log.name}></tightspot-refused-rows>`
+      }
+      ${csv !== null && isSettled ? html`<div class="choices">${this.#ways(csv, desk)}</div>` : nothing}
+    `;
   }
 
-  #refused(refused: readonly Refusal[]) {
-    const count = refused.length === 1 ? "One row or cell" : `${refused.length} rows or cells`;
-    return html`<p class="wrong">${count} cannot be read and would be left out:</p>
-      <ul class="refused">
-        ${refused.map(
-          ({ row, text, reason, cure }) => html`<li>
-            <strong>Line ${row}</strong> <code>${text}</code>
-            <p>${reason}. ${cure}</p>
-          </li>`,
+  #method(chosen: Method | undefined) {
+    return html`<label class="method">
+      <span class="label">Way of measuring</span>
+      <select @change=${this.#methodChanged}>
+        ${chosen === undefined ? html`<option value="" selected>Not settled</option>` : nothing}
+        ${METHODS.map(
+          ([value, label]) => html`<option value=${value} ?selected=${value === chosen}>${label}</option>`,
         )}
-      </ul>`;
+      </select>
+    </label>`;
+  }
+
+  #unitsAsked() {
+    return html`<p>The log does not say what its lengths are in.</p>
+      <div class="choices">
+        ${this.#button("Millimetres", () => this.#sayUnits("mm"))}
+        ${this.#button("Inches", () => this.#sayUnits("in"))}
+      </div>`;
+  }
+
+  /** Where a mark may set off thousands or stand before decimals, which it is. */
+  #markAsked(outcome: LogRead["outcome"]) {
+    const isAsked = outcome.ok
+      ? outcome.value.refused.some(({ asks }) => asks === "decimal mark")
+      : "asks" in outcome && outcome.asks === "decimal mark";
+    if (!isAsked) return nothing;
+    return html`<p>Which mark stands before the decimals?</p>
+      <div class="choices">
+        ${this.#button("A point: 1.25", () => this.#say({ ...this.said, decimalMark: "." }))}
+        ${this.#button("A comma: 1,25", () => this.#say({ ...this.said, decimalMark: "," }))}
+      </div>`;
   }
 
   #ways(csv: CsvReadings, desk: Desk) {
@@ -133,13 +158,42 @@ export class LogDialog extends LitElement {
     return html`<button type="button" class=${rank} @click=${act}>${label}</button>`;
   }
 
-  /** The answer may leave nothing more to ask. */
-  #say(units: Units): void {
-    this.said = units;
-    const { log, desk } = this;
-    if (log === null || desk === null) return;
-    const read = readLog(log, units, desk.inspection?.slide.units ?? null);
-    if (read.ok && !asks(read.value, desk)) this.#take(read.value, desk, "add");
+  #methodChanged({ target }: Event): void {
+    if (!(target instanceof HTMLSelectElement)) return;
+    this.#say({ ...this.said, method: target.value as Method });
+  }
+
+  #sayUnits(units: Units): void {
+    this.#say({ ...this.said, units });
+  }
+
+  /** Gives columns their unit; all others stay as they were taken. */
+  #sayUnit({ columns, unit }: UnitSaid): void {
+    const taken = this.read?.outcome.ok ? this.read.outcome.value.columns : [];
+    const before = this.said.columns ?? taken.map(({ as }, index) => ({ column: index + 1, as }));
+    const said = before.map((each) => (columns.includes(Number(each.column)) ? { ...each, unit } : each));
+    const method = unit === "divisions" ? { method: "dial-pair" as const } : {};
+    this.#say({ ...this.said, columns: said, ...method });
+  }
+
+  /** Reads the log as the reader says that it is to be read. */
+  #say(said: CsvOptions): void {
+    const { log } = this;
+    if (log === null) return;
+    this.said = said;
+    this.done = 0;
+    this.#reading.abort();
+    this.#reading = new AbortController();
+    const { signal } = this.#reading;
+    const told = (done: number): void => {
+      this.done = done;
+    };
+    void readLogAside(log.content, said, told, signal).then((read) => {
+      if (signal.aborted) return;
+      if (this.#found.length === 0 && read.outcome.ok) this.#found = read.outcome.value.columns;
+      this.read = read;
+      this.done = null;
+    });
   }
 
   #take(csv: CsvReadings, desk: Desk, how: HowToTake): void {
@@ -147,13 +201,19 @@ export class LogDialog extends LitElement {
     this.renderRoot.querySelector("dialog")?.close();
   }
 
-  #done(): void {
+  #close(): void {
+    this.#reading.abort();
     settle(this, "tightspot-log-done");
   }
 }
 
-function aboutOf({ readings, method }: CsvReadings): string {
-  const way = METHODS.find(([value]) => value === method)?.[1] ?? method;
-  const counted = readings.length === 1 ? "One reading" : `${readings.length} readings`;
-  return `${counted}. ${way}.`;
+function counted({ readings }: CsvReadings): string {
+  return readings.length === 1 ? "One reading" : `${readings.length.toLocaleString("en")} readings`;
+}
+
+function progress(done: number) {
+  return html`<label class="progress">
+    Reading, ${Math.floor(done * 100)} %
+    <progress max="1" value=${done}></progress>
+  </label>`;
 }

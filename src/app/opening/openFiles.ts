@@ -7,7 +7,6 @@ import type { Notice } from "../shell/notice.ts";
 import type { Opening } from "../shell/opening.ts";
 import { hashOf } from "../shell/route.ts";
 import { type Log, type Opened, readFile } from "./readFile.ts";
-import { readLog } from "./readLog.ts";
 
 /** What files came to. */
 export interface OpenedFiles {
@@ -31,7 +30,7 @@ export async function openFiles({ files, id }: Opening): Promise<OpenedFiles> {
   for (const file of files) {
     const opened = await openOne(file, id);
     if (!opened.ok) notices.push({ tone: "wrong", text: `${file.name}: ${inOneLine(opened.problem)}` });
-    else if (opened.value.kind === "log") logs.push(opened.value);
+    else if (opened.value.kind === "logs") logs.push(...opened.value.logs);
     else inspections.push({ file: file.name, kept: opened.value.kept });
   }
   const [first, ...others] = inspections;
@@ -41,10 +40,7 @@ export async function openFiles({ files, id }: Opening): Promise<OpenedFiles> {
 async function openOne(file: File, id: string | undefined): Promise<Outcome<Opened>> {
   const read = await readFile(file, id);
   if (!read.ok) return read;
-  if (read.value.kind === "log") {
-    const log = readLog(read.value, null, null);
-    return log.ok ? read : log;
-  }
+  if (read.value.kind === "logs") return read;
   return succeeded({ kind: "inspection", kept: await keep(read.value.kept) });
 }
 

@@ -1,9 +1,11 @@
-import { openInspection } from "../../inspection/open.ts";
+import { openInspection, openPartly } from "../../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Units } from "../../inspection/units.ts";
 import { fileKindOf } from "../../intake/fileKind.ts";
+import { surveyCsv } from "../../intake/writeCsv.ts";
 import { EMPTY_DRAFT, type KeptInspection } from "../../records/record.ts";
 import { newId } from "../editing/newId.ts";
+import { previewAside } from "./logReader.ts";
 
 /** A log of readings as it came, to be read with the reader's answers. */
 export interface Log {
@@ -14,10 +16,13 @@ export interface Log {
   readonly units?: Units;
 }
 
-export type Opened = Log | { readonly kind: "inspection"; readonly kept: KeptInspection };
+/** What a file came to: an inspection, or logs to be taken in one after the other. */
+export type Opened =
+  | { readonly kind: "logs"; readonly logs: readonly Log[] }
+  | { readonly kind: "inspection"; readonly kept: KeptInspection };
 
-/** Larger than any log of readings; a file beyond this is something else. */
-const LARGEST = 20_000_000;
+/** Larger than any inspection, and than a log of millions of readings; a file beyond this is something else. */
+const LARGEST = 200_000_000;
 
 /**
  * Reads a file that was chosen or dropped: an inspection or a log of readings, told by what is in it.
@@ -40,11 +45,27 @@ export async function readFile(file: File, id: string = newId()): Promise<Outcom
   }
   const kind = fileKindOf(content);
   if (!kind.ok) return kind;
-  if (kind.value.kind === "log") return succeeded({ kind: "log", name: file.name, content });
-  const opened = openInspection(kind.value.text);
-  if (!opened.ok) return opened;
-  return succeeded({
-    kind: "inspection",
-    kept: { id, revision: 0, savedAt: "", inspection: opened.value, draft: EMPTY_DRAFT },
+  if (kind.value.kind === "inspection") return readInspectionFile(kind.value.text, file.name, id);
+  const table = await previewAside(content);
+  if (!table.ok) return table;
+  return succeeded({ kind: "logs", logs: [{ kind: "log", name: file.name, content }] });
+}
+
+/** An inspection that lacks what its slide needs goes the way of logs, which ask for that. */
+function readInspectionFile(text: string, name: string, id: string): Outcome<Opened> {
+  const opened = openInspection(text);
+  if (opened.ok) {
+    return succeeded({
+      kind: "inspection",
+      kept: { id, revision: 0, savedAt: "", inspection: opened.value, draft: EMPTY_DRAFT },
+    });
+  }
+  const partly = openPartly(text);
+  if (!partly.ok || partly.value.surveys.length === 0) return opened;
+  const { surveys } = partly.value;
+  const logs = surveys.map((survey): Log => {
+    const own = surveys.length === 1 ? name : `${name}, ${survey.id}`;
+    return { kind: "log", name: own, content: surveyCsv(partly.value, survey, ".") };
   });
+  return succeeded({ kind: "logs", logs });
 }

@@ -1,42 +1,39 @@
 import { readingInUnits, slideLengths, surveyLengths } from "../../inspection/metric.ts";
-import { type Outcome, succeeded } from "../../inspection/problem.ts";
-import type { Reading } from "../../inspection/schema.ts";
-import { roundTo, type Units } from "../../inspection/units.ts";
-import { type CsvReadings, readCsv } from "../../intake/readCsv.ts";
-import type { Log } from "./readFile.ts";
+import { type Plain, valueAt } from "../../inspection/parts.ts";
+import type { Inspection } from "../../inspection/schema.ts";
+import { fromMillimetres, toMillimetres, type Units } from "../../inspection/units.ts";
+import type { CsvReadings } from "../../intake/readCsv.ts";
+import { type UnitDoubt, unitDoubts } from "../../intake/unitDoubts.ts";
 
-/** Decimals beyond any indicator's, within which conversion leaves no traces of binary fractions. */
-const DECIMALS = 9;
-
-/**
- * Reads a log of readings into the unit that the slide is kept in.
- *
- * @param said the unit of what the log gives no unit for, as far as the reader said
- * @param kept the unit that the slide is kept in; null where it has none yet
- * @returns the readings; their `units` are undefined where the reader has to be asked
- */
-export function readLog(log: Log, said: Units | null, kept: Units | null): Outcome<CsvReadings> {
-  const units = said ?? log.units ?? null;
-  const read = readCsv(log.content, units === null ? {} : { units });
-  if (!read.ok || read.value.units === undefined || kept === null) return read;
-  return succeeded(inUnits(read.value, read.value.units, kept));
-}
-
-function inUnits(csv: CsvReadings, from: Units, to: Units): CsvReadings {
-  if (from === to) return csv;
-  const { slide, survey } = csv.slideData;
+/** A log's readings and data in the unit that the slide is kept in; as they are where it has none yet. */
+export function inSlideUnits(csv: CsvReadings, kept: Units | undefined): CsvReadings {
+  const { units: from } = csv;
+  if (from === undefined || kept === undefined || from === kept) return csv;
+  const { slide, survey, ...others } = csv.slideData;
   return {
     ...csv,
-    units: to,
-    readings: csv.readings.map((reading) => rounded(readingInUnits(reading, csv.method, from, to))),
-    slideData: { slide: slideLengths(slide, from, to), survey: surveyLengths(survey, from, to) },
+    units: kept,
+    readings: csv.readings.map((reading) => readingInUnits(reading, csv.method, from, kept)),
+    slideData: {
+      ...others,
+      slide: slideLengths(slide, from, kept),
+      survey: surveyLengths(survey, from, kept),
+    },
   };
 }
 
-function rounded(reading: Reading): Reading {
-  const entries = Object.entries(reading).map(([key, value]): readonly [string, unknown] => [
-    key,
-    typeof value === "number" ? roundTo(value, DECIMALS) : value,
-  ]);
-  return Object.fromEntries(entries) as Reading;
+/** Units of a log in which its figures make no sense on this slide, or on the one that the log itself describes. */
+export function doubtsOf(csv: CsvReadings, inspection: Inspection | null): readonly UnitDoubt[] {
+  const { units } = csv;
+  if (units === undefined) return [];
+  if (inspection === null) return unitDoubts(csv, travelIn(csv.slideData.slide));
+  const { travel, units: kept } = inspection.slide;
+  const inLog = (length: number): number => fromMillimetres(toMillimetres(length, kept), units);
+  return unitDoubts(csv, { from: inLog(travel.from), to: inLog(travel.to) });
+}
+
+function travelIn(slide: Plain): { readonly from: number; readonly to: number } | undefined {
+  const from = valueAt(slide, "travel.from");
+  const to = valueAt(slide, "travel.to");
+  return typeof from === "number" && typeof to === "number" && from < to ? { from, to } : undefined;
 }

@@ -1,11 +1,15 @@
-import { css, html, LitElement } from "lit";
+import { css, html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import type { Units } from "../../inspection/units.ts";
+import type { UnitDoubt } from "../../intake/unitDoubts.ts";
 import type { Draft, Work } from "../../records/record.ts";
 import { type Field, SETUP_FIELDS } from "../editing/fieldList.ts";
 import { describe, setupText, setupUnits, withSetupText, withUnits } from "../editing/setup.ts";
+import { placesDoubt, withPlacesIn } from "../editing/waitingPlaces.ts";
 import type { FieldBox } from "../fields/fieldBox.ts";
 import "../fields/fieldBox.ts";
+import "../opening/unitQuestion.ts";
+import type { UnitSaid } from "../opening/unitQuestion.ts";
 import { controls } from "../style/controls.ts";
 
 declare global {
@@ -110,6 +114,9 @@ export class SetupPage extends LitElement {
   /** What is wrong or missing is shown only once the reader thinks that all is there. */
   @state() private hasTried = false;
 
+  /** What is asked about the readings that wait, now that the travel is known. */
+  @state() private doubt: UnitDoubt | undefined;
+
   /** To the heading, so that it is read out, and the units come before the lengths that are in them. */
   override firstUpdated(): void {
     this.renderRoot.querySelector("h1")?.focus();
@@ -145,6 +152,14 @@ export class SetupPage extends LitElement {
             ></tightspot-field>`,
           )}
         </div>
+        ${
+          this.doubt === undefined
+            ? nothing
+            : html`<tightspot-unit-question
+                .doubt=${this.doubt}
+                @tightspot-unit-said=${({ detail }: CustomEvent<UnitSaid>) => this.#sayUnit(detail)}
+              ></tightspot-unit-question>`
+        }
         <button type="submit" class="chief">${waiting > 0 ? "Take the readings" : "Start reading"}</button>
       </form>
     `;
@@ -170,6 +185,7 @@ export class SetupPage extends LitElement {
   }
 
   #become(draft: Draft): void {
+    this.doubt = undefined;
     this.dispatchEvent(new CustomEvent("tightspot-draft", { detail: draft }));
   }
 
@@ -183,11 +199,23 @@ export class SetupPage extends LitElement {
     else this.renderRoot.querySelector("form")?.requestSubmit();
   }
 
+  /** Starts with the positions of the readings in the unit that the reader says. */
+  #sayUnit({ unit }: UnitSaid): void {
+    const draft = unit === this.doubt?.unit ? this.draft : withPlacesIn(this.draft, unit);
+    const described = describe(draft);
+    if (described.ok) this.#start(described.work);
+  }
+
+  #start(work: Work): void {
+    this.dispatchEvent(new CustomEvent("tightspot-described", { detail: work }));
+  }
+
   async #submit(event: SubmitEvent): Promise<void> {
     event.preventDefault();
     const described = describe(this.draft);
     if (described.ok) {
-      this.dispatchEvent(new CustomEvent("tightspot-described", { detail: described.work }));
+      this.doubt = described.work.inspection === null ? undefined : placesDoubt(described.work.inspection);
+      if (this.doubt === undefined) this.#start(described.work);
       return;
     }
     this.hasTried = true;

@@ -9,6 +9,7 @@ import { Drops } from "./drops.ts";
 import { type Notice, withNotice } from "./notice.ts";
 import "./noticeBar.ts";
 import type { Opening } from "./opening.ts";
+import { Pastes } from "./pastes.ts";
 import { hashOf, type Route, routeOf } from "./route.ts";
 
 /** The page: what is open, by the address, under one heading. */
@@ -88,6 +89,7 @@ export class App extends LitElement {
 
   constructor() {
     super();
+    new Pastes(this, (file) => void this.#open({ files: [file] }));
     this.addEventListener("tightspot-notice", ({ detail }) => this.#note(detail));
     this.addEventListener("tightspot-open", ({ detail }) => void this.#open(detail));
     this.addEventListener("tightspot-pasted", ({ detail }) => {

@@ -1,5 +1,5 @@
-import { css, html, LitElement } from "lit";
-import { customElement } from "lit/decorators.js";
+import { css, html, LitElement, nothing } from "lit";
+import { customElement, state } from "lit/decorators.js";
 import { askToOpen } from "../shell/opening.ts";
 import { hashOf } from "../shell/route.ts";
 import { controls } from "../style/controls.ts";
@@ -107,6 +107,8 @@ export class StartPage extends LitElement {
     `,
   ];
 
+  @state() private isPasting = false;
+
   override render() {
     return html`
       <div class="hero">
@@ -119,6 +121,7 @@ export class StartPage extends LitElement {
           <div class="ways">
             <a class="button chief" href=${hashOf({ at: "new" })}>New inspection</a>
             <button type="button" @click=${this.#choose}>Open files</button>
+            <button type="button" @click=${this.#paste}>Paste readings</button>
             <input
               type="file"
               hidden
@@ -129,7 +132,8 @@ export class StartPage extends LitElement {
             />
           </div>
           <p class="drop">
-            Or drop inspections (JSON) or logs of readings (CSV) anywhere here. Nothing leaves this device.
+            Or drop inspections (JSON) or logs of readings (CSV) anywhere here, or paste a table. Nothing leaves this
+            device.
           </p>
         </div>
         ${screwPicture}
@@ -138,6 +142,11 @@ export class StartPage extends LitElement {
         ${this.#samples()}
         <tightspot-kept-list></tightspot-kept-list>
       </div>
+      ${
+        this.isPasting
+          ? html`<tightspot-paste-dialog @tightspot-paste-done=${this.#pasted}></tightspot-paste-dialog>`
+          : nothing
+      }
     `;
   }
 
@@ -166,6 +175,15 @@ export class StartPage extends LitElement {
     if (!(target instanceof HTMLInputElement)) return;
     askToOpen(this, { files: [...(target.files ?? [])] });
     target.value = "";
+  }
+
+  async #paste(): Promise<void> {
+    await import("../opening/pasteDialog.ts");
+    this.isPasting = true;
+  }
+
+  #pasted(): void {
+    this.isPasting = false;
   }
 
   async #open(sample: Sample): Promise<void> {

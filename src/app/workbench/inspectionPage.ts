@@ -15,6 +15,7 @@ import { headline } from "../result/headline.ts";
 import "../result/verdictPanel.ts";
 import { notify } from "../shell/notice.ts";
 import { controls } from "../style/controls.ts";
+import "./csvMenu.ts";
 import "./keepingStatus.ts";
 import { saveFile } from "./saveFile.ts";
 import { SteadyTyping } from "./steadyTyping.ts";
@@ -142,6 +143,7 @@ export class InspectionPage extends LitElement {
           .keeping=${keeping}
         ></tightspot-keeping>
         <button type="button" class="quiet" @click=${this.#saveFile}>Save a file</button>
+        <tightspot-csv-menu .work=${work} .survey=${survey} .assessment=${this.isBusy ? null : assessment}></tightspot-csv-menu>
         <button type="button" class="quiet" @click=${() => window.print()}>Print</button>
       </div>
       <tightspot-plan-part

@@ -1,18 +1,29 @@
+import type { Assessment } from "../../analysis/assessment.ts";
+import { fileNameFor } from "../../inspection/fileName.ts";
 import { inspectionText } from "../../inspection/open.ts";
-import type { Inspection } from "../../inspection/schema.ts";
+import type { Inspection, Survey } from "../../inspection/schema.ts";
+import { surveyCsv } from "../../intake/writeCsv.ts";
+import { profileCsv } from "../../report/profileCsv.ts";
+import { decimalMark } from "../shell/decimalMark.ts";
+import { download } from "../shell/download.ts";
 
 /** Hands the inspection to the reader as a file, named after the slide. */
 export function saveFile(inspection: Inspection): void {
-  const file = new Blob([inspectionText(inspection)], { type: "application/json" });
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(file);
-  link.download = `${fileName(inspection.slide.name)}.json`;
-  link.click();
-  // The download reads the address after this returns.
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  download(`${nameOf(inspection)}.json`, inspectionText(inspection), "application/json");
 }
 
-function fileName(name: string): string {
-  const plain = name.trim().replace(/[^\p{L}\p{N}]+/gu, "-");
-  return plain.replace(/^-|-$/g, "") || "inspection";
+/** Hands the readings of a survey to the reader as CSV, named after slide and survey. */
+export function saveReadings(inspection: Inspection, survey: Survey): void {
+  const name = `${nameOf(inspection)}-${fileNameFor(survey.id, "survey")}.csv`;
+  download(name, surveyCsv(inspection, survey, decimalMark()), "text/csv");
+}
+
+/** Hands the profile of an assessed survey to the reader as CSV. */
+export function saveProfile(inspection: Inspection, assessment: Assessment): void {
+  const name = `${nameOf(inspection)}-${fileNameFor(assessment.survey, "survey")}-profile.csv`;
+  download(name, profileCsv(assessment, inspection.slide.units, decimalMark()), "text/csv");
+}
+
+function nameOf({ slide }: Inspection): string {
+  return fileNameFor(slide.name, "inspection");
 }

@@ -134,23 +134,29 @@ export class Workbench extends LitElement {
     if (handed !== null) settle(this, "tightspot-shown");
   }
 
-  /** Takes a log in at once where nothing has to be asked; one that cannot be read changes nothing. */
+  /**
+   * Shows a log before it is taken in. One that was put into the table needs no showing, unless something has to be
+   * asked about it.
+   */
   async #takeIn(log: Log): Promise<void> {
-    const [{ readLog }, { asks, takeLog }] = await Promise.all([
-      import("../opening/readLog.ts"),
+    const [{ readLogAside }, { asks, takeLog }] = await Promise.all([
+      import("../opening/logReader.ts"),
       import("../opening/takeLog.ts"),
       import("../opening/logDialog.ts"),
     ]);
+    const { units, content } = log;
+    const outcome =
+      units === undefined
+        ? null
+        : (await readLogAside(content, { units }, () => {}, new AbortController().signal)).outcome;
     const { desk } = this;
-    // It may have been given up, with what was open, while this was loaded.
+    // It may have been given up, with what was open, in the meantime.
     if (desk === null || log !== this.logs[0]) return;
-    const read = readLog(log, null, desk.inspection?.slide.units ?? null);
-    if (read.ok && asks(read.value, desk)) {
+    if (outcome === null || !outcome.ok || asks(outcome.value, desk)) {
       this.asking = log;
       return;
     }
-    if (read.ok) takeLog(this, log.name, read.value, desk, "add");
-    else notify(this, { tone: "wrong", text: `${log.name}: ${inOneLine(read.problem)}` });
+    takeLog(this, log.name, outcome.value, desk, "add");
     settle(this, "tightspot-log-done");
   }
 

@@ -1,17 +1,19 @@
 import { assessSurvey } from "../../analysis/assess.ts";
 import type { Assessment } from "../../analysis/assessment.ts";
 import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
+import { WHOLE } from "../../intake/missing.ts";
 import { profilePicture } from "../../picture/profilePicture.ts";
 import { profileSvg } from "../../picture/profileSvg.ts";
+import { profileCsv } from "../../report/profileCsv.ts";
 import { resultOf } from "../../report/result.ts";
 import { terminalText } from "../../report/terminal.ts";
 import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
 import type { SurveyRead } from "../fileRead.ts";
 import { fileReader } from "../fileReader.ts";
-import { complain, tellFault, write } from "../output.ts";
+import { LOG_OPTIONS } from "../logOptions.ts";
+import { complain, tellFault, write, writeOut } from "../output.ts";
 import { OVERRIDES } from "../overrides.ts";
 import { sourceName } from "../source.ts";
-import { writeOut } from "../writeOut.ts";
 
 const BETWEEN_SURVEYS = "─".repeat(80);
 
@@ -24,7 +26,9 @@ export const assess: Command = {
     { name: "json", help: "one JSON object per survey, one per line" },
     { name: "survey", value: "ID", help: "only this survey" },
     { name: "picture", value: "OUT.svg", help: "draw the profile of the one survey assessed" },
+    { name: "profile", value: "OUT.csv", help: "the profile of the one survey assessed, as CSV" },
     { name: "slide", value: "SLIDE.json", help: "the slide that a CSV's readings were taken on" },
+    ...LOG_OPTIONS,
     ...OVERRIDES,
   ],
   run,
@@ -36,7 +40,7 @@ interface Task extends SurveyRead {
 }
 
 async function run(line: CommandLine): Promise<ExitCode> {
-  const reader = await fileReader(line);
+  const reader = await fileReader(line, WHOLE);
   if (!reader.ok) return refuse(reader.problem);
   if (line.operands.length === 0) {
     return refuse({ where: "assess", what: "no file was named", cure: "Name inspections or CSV logs." });
@@ -50,12 +54,13 @@ async function run(line: CommandLine): Promise<ExitCode> {
     if (surveys.ok) tasks.push(...surveys.value.map((survey) => ({ ...survey, file })));
     else exitCode = refuse(surveys.problem, file);
   }
-  const picture = textOf(line, "picture");
-  if (picture !== undefined && tasks.length > 1) return refuse(severalToDraw(tasks));
+  const outputs = outputsOf(line);
+  const [single] = outputs;
+  if (single !== undefined && tasks.length > 1) return refuse(severalFor(single.option, tasks));
   let faulty = false;
   for (const [index, task] of tasks.entries()) {
     try {
-      const done = await perform(task, index, line.options.json === true, picture);
+      const done = await perform(task, index, line.options.json === true, outputs);
       if (!done.ok) exitCode = refuse(done.problem, task.file);
     } catch (fault) {
       // What fails for one file says nothing of the others.
@@ -76,17 +81,46 @@ function chosen(surveys: readonly SurveyRead[], id: string | undefined): Outcome
     : succeeded(found);
 }
 
-/** Assesses a survey, tells the assessment and draws it where a picture is wanted. */
+/** A file that is made of an assessment where its option names one. */
+interface Output {
+  readonly option: string;
+  readonly file: string;
+  readonly contents: (task: Task, assessment: Assessment) => string;
+}
+
+const OUTPUTS: readonly Omit<Output, "file">[] = [
+  {
+    option: "picture",
+    contents: ({ inspection }, assessment) => profileSvg(profilePicture(assessment, inspection.slide.units)),
+  },
+  {
+    option: "profile",
+    contents: ({ inspection }, assessment) => profileCsv(assessment, inspection.slide.units, "."),
+  },
+];
+
+function outputsOf(line: CommandLine): readonly Output[] {
+  return OUTPUTS.flatMap((output) => {
+    const file = textOf(line, output.option);
+    return file === undefined ? [] : [{ ...output, file }];
+  });
+}
+
+/** Assesses a survey, tells the assessment and makes the files that are wanted of it. */
 async function perform(
   task: Task,
   index: number,
   asJson: boolean,
-  picture: string | undefined,
+  outputs: readonly Output[],
 ): Promise<Outcome<void>> {
   const assessed = assessmentOf(task);
   if (!assessed.ok) return assessed;
   await tell(task, assessed.value, asJson, index);
-  return picture === undefined ? succeeded(undefined) : draw(task, assessed.value, picture);
+  for (const { file, contents } of outputs) {
+    const written = await writeOut(file, contents(task, assessed.value));
+    if (!written.ok) return written;
+  }
+  return succeeded(undefined);
 }
 
 /** The assessment, with what the command line and the way of reading assumed told first. */
@@ -103,15 +137,11 @@ function tell(task: Task, assessment: Assessment, asJson: boolean, index: number
   return write(index === 0 ? text : `\n${BETWEEN_SURVEYS}\n\n${text}`);
 }
 
-function draw({ inspection }: Task, assessment: Assessment, file: string): Promise<Outcome<void>> {
-  return writeOut(file, profileSvg(profilePicture(assessment, inspection.slide.units)), "the picture");
-}
-
-function severalToDraw(tasks: readonly Task[]): Problem {
+function severalFor(option: string, tasks: readonly Task[]): Problem {
   const surveys = tasks.map(({ file, survey }) => `${survey} of ${sourceName(file)}`).join(", ");
   return {
-    where: "--picture",
-    what: `there is more than one survey to draw (${surveys})`,
+    where: `--${option}`,
+    what: `there is more than one survey for it (${surveys})`,
     cure: "Name one file, and one of its surveys with --survey ID.",
   };
 }

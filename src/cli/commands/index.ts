@@ -1,7 +1,8 @@
 import type { Command } from "../command.ts";
 import { assess } from "./assess.ts";
+import { convert } from "./convert.ts";
 import { plan } from "./plan.ts";
 import { serve } from "./serve.ts";
 
 /** Every command of the program, in the order in which help tells them. */
-export const COMMANDS: readonly Command[] = [assess, plan, serve];
+export const COMMANDS: readonly Command[] = [assess, plan, convert, serve];

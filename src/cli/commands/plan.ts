@@ -8,9 +8,8 @@ import { type LostMotionMethod, lostMotionMethod, METHODS } from "../../report/p
 import { planText } from "../../report/plan/planText.ts";
 import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
 import { readSlide } from "../fileReader.ts";
-import { complain, write } from "../output.ts";
+import { complain, write, writeOut } from "../output.ts";
 import { type CommandSays, OVERRIDES, optionsFor, readOverrides } from "../overrides.ts";
-import { writeOut } from "../writeOut.ts";
 
 const DEFAULT_METHOD = "push-pull";
 /** The options of an assessment that a plan has a use for. */
@@ -45,9 +44,7 @@ async function run(line: CommandLine): Promise<ExitCode> {
   const { slide, plan, method, assumed } = planned.value;
   const file = textOf(line, "sheet");
   const written =
-    file === undefined
-      ? succeeded(undefined)
-      : await writeOut(file, logSheet(slide, plan, method), "the log sheet");
+    file === undefined ? succeeded(undefined) : await writeOut(file, logSheet(slide, plan, method));
   await write(
     line.options.json === true
       ? `${JSON.stringify({ method, ...plan, assumed: [...assumed, ...plan.assumed] })}\n`

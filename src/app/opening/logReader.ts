@@ -1,0 +1,71 @@
+import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
+import type { Reading } from "../../inspection/schema.ts";
+import type { Preview } from "../../intake/preview.ts";
+import type { Unsettled } from "../../intake/question.ts";
+import type { CsvReadings } from "../../intake/readCsv.ts";
+import type { CsvOptions } from "../../intake/understanding.ts";
+import type { LogTold, LogToRead } from "./logMessages.ts";
+
+/** A log as far as it could be read, and its columns as they stand in it; null where there is no table. */
+export interface LogRead {
+  readonly outcome: Outcome<CsvReadings> | Unsettled;
+  readonly preview: Preview | null;
+}
+
+/** The columns of a log as they stand in it. Fails where there is no table in it. */
+export function previewAside(content: LogToRead["content"]): Promise<Outcome<Preview>> {
+  return new Promise((resolve) => {
+    const worker = startWorker({ content, options: null }, (told) => {
+      worker.terminate();
+      if (told.kind === "columns") resolve(told.preview);
+      if (told.kind === "read" && !told.outcome.ok) resolve(told.outcome);
+    });
+  });
+}
+
+/**
+ * Reads a log in a worker, so that the page stays usable however long it is.
+ *
+ * @param told is given how much of it is read, from 0 to 1
+ * @param signal stops the reading at once; nothing is told after that
+ */
+export function readLogAside(
+  content: LogToRead["content"],
+  options: CsvOptions,
+  told: (done: number) => void,
+  signal: AbortSignal,
+): Promise<LogRead> {
+  return new Promise((resolve) => {
+    const readings: Reading[] = [];
+    let preview: Preview | null = null;
+    const worker = startWorker({ content, options }, (news) => {
+      switch (news.kind) {
+        case "columns":
+          preview = news.preview.ok ? news.preview.value : null;
+          return;
+        case "progress":
+          for (const reading of news.readings) readings.push(reading);
+          told(news.done);
+          return;
+        case "read": {
+          const { outcome } = news;
+          worker.terminate();
+          resolve({ preview, outcome: outcome.ok ? succeeded({ readings, ...outcome.value }) : outcome });
+        }
+      }
+    });
+    signal.addEventListener("abort", () => worker.terminate());
+  });
+}
+
+/** A worker that does not run tells that, too. */
+function startWorker(log: LogToRead, hear: (told: LogTold) => void): Worker {
+  const worker = new Worker(new URL("./logWorker.ts", import.meta.url), { type: "module" });
+  worker.onmessage = ({ data }: MessageEvent<LogTold>) => hear(data);
+  worker.onerror = () => {
+    const cure = "Load the page again; what was entered is kept.";
+    hear({ kind: "read", outcome: failed("", "the log could not be read in this browser", cure) });
+  };
+  worker.postMessage(log);
+  return worker;
+}
