@@ -1,7 +1,8 @@
 import { median } from "simple-statistics";
-import type { Lengths } from "../inspection/lengths.ts";
+import { type Lengths, lengthsIn } from "../inspection/lengths.ts";
 import type { MetricSlide } from "../inspection/metric.ts";
 import type { Survey } from "../inspection/schema.ts";
+import type { Units } from "../inspection/units.ts";
 import { correct, type LostMotion } from "./corrected.ts";
 import { SAME_PLACE } from "./samePlace.ts";
 import { slipIn } from "./slips.ts";
@@ -43,11 +44,12 @@ interface Scale {
  * needs no profile, so it can answer at every key; what it marks is for a person to look at, and changes no verdict.
  *
  * @param survey a survey with lengths in millimetres
+ * @param units what the messages are written in
  */
 export function suspicionsOf(
   slide: MetricSlide,
   survey: Survey,
-  lengths: Lengths,
+  units: Units,
 ): ReadonlyMap<number, Suspicion> {
   const suspicions = new Map<number, Suspicion>();
   if (survey.readings.length > MOST_READINGS) return suspicions;
@@ -56,6 +58,7 @@ export function suspicionsOf(
   const stations = stationsOf(turned);
   const step = resolution.stated ? resolution.step : Math.min(resolution.step, COARSEST_STEP);
   const deviation = Math.max(USUAL_DEVIATION, SHARE_OF_STEP * step, deviationIn(stations));
+  const lengths = lengthsIn(units, step);
   const scale: Scale = { deviation, step, lengths };
   for (const [index, station] of stations.entries()) {
     for (const reading of station.readings) {

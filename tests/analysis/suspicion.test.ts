@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { suspicionsOf } from "../../src/analysis/suspicion.ts";
-import { lengthsIn } from "../../src/inspection/lengths.ts";
 import { type MetricSlide, slideInMillimetres } from "../../src/inspection/metric.ts";
 import type { Survey } from "../../src/inspection/schema.ts";
 import { simulateSlide } from "../simulator/simulatedSlide.ts";
@@ -15,10 +14,9 @@ const SLIDE: MetricSlide = {
   screw: { lead: 4 },
   backlashLimit: 0.15,
 };
-const LENGTHS = lengthsIn("mm", 0.01);
 
 const told = (survey: Survey): readonly (readonly [number, string])[] =>
-  [...suspicionsOf(SLIDE, survey, LENGTHS)].map(([index, { message }]) => [index, message] as const);
+  [...suspicionsOf(SLIDE, survey, "mm")].map(([index, { message }]) => [index, message] as const);
 const marked = (...readings: Parameters<typeof pushPull>[0]) => told(pushPull(readings));
 
 describe("a reading that looks like a slip beside those before it", () => {
@@ -111,9 +109,7 @@ describe("on simulated surveys", () => {
       const { slide, survey } = simulated(seed, "none");
       for (let count = 1; count <= survey.readings.length; count++) {
         const soFar = { ...survey, readings: survey.readings.slice(0, count) };
-        expect([...suspicionsOf(slide, soFar, LENGTHS).values()], `seed ${seed}, ${count} readings`).toEqual(
-          [],
-        );
+        expect([...suspicionsOf(slide, soFar, "mm").values()], `seed ${seed}, ${count} readings`).toEqual([]);
       }
     }
   });
@@ -122,7 +118,7 @@ describe("on simulated surveys", () => {
     let found = 0;
     for (let seed = 1; seed <= 100; seed++) {
       const { slide, survey } = simulated(seed, "slip");
-      if (suspicionsOf(slide, survey, LENGTHS).size > 0) found++;
+      if (suspicionsOf(slide, survey, "mm").size > 0) found++;
     }
     expect(found).toBeGreaterThanOrEqual(75);
   });
@@ -132,7 +128,7 @@ test("any survey has its marks on readings that it holds", () => {
   const figure = fc.double({ min: -500, max: 500, noNaN: true });
   fc.assert(
     fc.property(fc.array(fc.record({ position: figure, backlash: figure })), (readings) => {
-      const marks = [...suspicionsOf(SLIDE, surveyOf({ method: "push-pull", readings }), LENGTHS).keys()];
+      const marks = [...suspicionsOf(SLIDE, surveyOf({ method: "push-pull", readings }), "mm").keys()];
       expect(marks.every((index) => index < readings.length)).toBe(true);
     }),
   );
