@@ -167,7 +167,8 @@ export class Desk extends EventTarget {
     const before = guideOf(this.#work.draft, guide.survey)?.stations ?? guide.stations;
     this.#change({ ...this.#work, draft: withGuide(this.#work.draft, guide) });
     if (before.join() === guide.stations.join()) return;
-    this.#record({ of: "stations", survey: guide.survey, before, after: guide.stations });
+    const typingIn = guide.typing.stations === undefined ? "" : `${guide.survey} stations`;
+    this.#record({ of: "stations", survey: guide.survey, before, after: guide.stations }, typingIn);
   }
 
   /** Takes the last step back. Nothing is lost by that: it can be done again. */

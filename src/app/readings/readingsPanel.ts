@@ -1,16 +1,19 @@
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
+import type { Assessment } from "../../analysis/assessment.ts";
 import type { Inspection, Survey } from "../../inspection/schema.ts";
 import type { Work } from "../../records/record.ts";
 import type { Desk } from "../editing/desk.ts";
 import { DIAL_FIELDS, END_FLOAT_FIELD, type Field, METHOD_FIELD } from "../editing/fieldList.ts";
 import type { Row } from "../editing/rows.ts";
 import "../fields/fieldGrid.ts";
+import type { GuidePanel } from "../guide/guidePanel.ts";
 import { askToOpen } from "../shell/opening.ts";
 import { controls } from "../style/controls.ts";
 import type { ReadingsTable } from "./readingsTable.ts";
 import "./readingsTable.ts";
 import { surveyName } from "./surveyName.ts";
+import { undoKey } from "./undoKey.ts";
 
 /** The readings of one survey, with what has to be known to read them. */
 @customElement("tightspot-readings")
@@ -27,6 +30,10 @@ export class ReadingsPanel extends LitElement {
         padding: clamp(0.75rem, 2vw, 1.25rem);
       }
 
+      .sheet > * {
+        flex: none;
+      }
+
       .top {
         display: flex;
         align-items: center;
@@ -37,6 +44,24 @@ export class ReadingsPanel extends LitElement {
       .hint {
         color: var(--ink-pale);
         font-size: var(--small);
+      }
+
+      .views {
+        display: grid;
+        grid-template-columns: 1fr 1fr;
+        overflow: hidden;
+        border: 1.5px solid var(--ink);
+        border-radius: var(--round);
+      }
+
+      .views button {
+        border: 0;
+        border-radius: 0;
+      }
+
+      .views [aria-pressed="true"] {
+        background: var(--ink);
+        color: var(--on-ink);
       }
 
       kbd {
@@ -54,6 +79,11 @@ export class ReadingsPanel extends LitElement {
   @property({ attribute: false }) survey: Survey | null = null;
   @property({ attribute: false }) rows: readonly Row[] = [];
   @property({ attribute: false }) doubtful: ReadonlySet<number> = new Set();
+  @property({ attribute: false }) assessment: Assessment | null = null;
+
+  protected override willUpdate(): void {
+    if (this.#isGuided) void import("../guide/guidePanel.ts");
+  }
 
   override render() {
     const { work, survey } = this;
@@ -68,12 +98,15 @@ export class ReadingsPanel extends LitElement {
       ${
         survey === null
           ? html`<p>There is no survey yet. Start one with “New survey”.</p>`
-          : this.#readings(work, survey, inspection)
+          : html`${this.#views(survey, inspection)}
+            ${this.#isGuided ? this.#guide(work, survey, inspection) : this.#readings(work, survey, inspection)}`
       }
     </section>`;
   }
 
-  focusReading(index: number): void {
+  /** Puts the cursor on a reading in the table, counted as in the file. */
+  async focusReading(index: number): Promise<void> {
+    if (this.#isGuided) await this.#show("table");
     void this.renderRoot.querySelector<ReadingsTable>("tightspot-readings-table")?.focusReading(index);
   }
 
@@ -85,6 +118,54 @@ export class ReadingsPanel extends LitElement {
         </option>`,
       )}
     </select>`;
+  }
+
+  /** A survey that has no readings yet begins step by step, unless the table was chosen. */
+  get #isGuided(): boolean {
+    const { survey } = this;
+    if (survey === null || survey.method === "positioning") return false;
+    return this.desk?.guide?.isOpen ?? this.rows.length === 0;
+  }
+
+  #views({ method }: Survey, { surveys }: Inspection) {
+    if (surveys.length === 0 || method === "positioning") return nothing;
+    const isGuided = this.#isGuided;
+    return html`<div class="views screen-only" role="group" aria-label="How readings are entered">
+      <button type="button" aria-pressed=${isGuided} @click=${() => this.#show("guide")}>Step by step</button>
+      <button type="button" aria-pressed=${!isGuided} @click=${() => this.#show("table")}>Table</button>
+    </div>`;
+  }
+
+  async #show(view: "guide" | "table"): Promise<void> {
+    const { desk, survey } = this;
+    const slide = this.work?.inspection?.slide;
+    if (desk === null || survey === null || slide === undefined) return;
+    const { freshGuide } = await import("../guide/freshGuide.ts");
+    desk.guideAs({ ...(desk.guide ?? freshGuide(slide, survey)), isOpen: view === "guide" });
+    await this.updateComplete;
+  }
+
+  #guide(work: Work, survey: Survey, { slide }: Inspection) {
+    return html`<tightspot-guide
+      .desk=${this.desk}
+      .work=${work}
+      .slide=${slide}
+      .survey=${survey}
+      .rows=${this.rows}
+      .assessment=${this.assessment}
+      @keydown=${this.#onKey}
+    ></tightspot-guide>`;
+  }
+
+  /** Ctrl+Z takes back a step, unless there is something typed in a field that it can take back first. */
+  #onKey(event: KeyboardEvent): void {
+    const way = undoKey(event);
+    const [inner] = event.composedPath();
+    const isTyping =
+      (inner instanceof HTMLInputElement || inner instanceof HTMLTextAreaElement) && inner.value !== "";
+    if (way === null || isTyping) return;
+    event.preventDefault();
+    this.renderRoot.querySelector<GuidePanel>("tightspot-guide")?.[way]();
   }
 
   #readings(work: Work, survey: Survey, { slide }: Inspection) {
