@@ -1,5 +1,13 @@
 const DAY = new Intl.DateTimeFormat(undefined, { dateStyle: "medium" });
 
+const MOMENT = new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" });
+
+/** When a reading was taken, as the reader writes it; what is no ISO 8601 time stays as it is. */
+export function momentOf(time: string): string {
+  const at = new Date(time);
+  return Number.isNaN(at.getTime()) ? time : MOMENT.format(at);
+}
+
 /** The day of an ISO 8601 date, which may have a time, as the reader writes it. */
 export function dayOf(date: string): string {
   return DAY.format(new Date(`${date.slice(0, 10)}T12:00`));

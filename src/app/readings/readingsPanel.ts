@@ -83,6 +83,7 @@ export class ReadingsPanel extends LitElement {
 
   protected override willUpdate(): void {
     if (this.#isGuided) void import("../guide/guidePanel.ts");
+    if ("serial" in navigator) void import("../gauge/gaugePanel.ts");
   }
 
   override render() {
@@ -99,7 +100,8 @@ export class ReadingsPanel extends LitElement {
         survey === null
           ? html`<p>There is no survey yet. Start one with “New survey”.</p>`
           : html`${this.#views(survey, inspection)}
-            ${this.#isGuided ? this.#guide(work, survey, inspection) : this.#readings(work, survey, inspection)}`
+            ${this.#isGuided ? this.#guide(work, survey, inspection) : this.#readings(work, survey, inspection)}
+            ${this.#gauge()}`
       }
     </section>`;
   }
@@ -157,6 +159,23 @@ export class ReadingsPanel extends LitElement {
     ></tightspot-guide>`;
   }
 
+  /** A gauge on a cable, where the browser can listen to one; not asked for where no figure is. */
+  #gauge() {
+    if (!("serial" in navigator)) return nothing;
+    const isWanted = !this.#isGuided || ["end float", "readings"].includes(this.desk?.guide?.at ?? "");
+    return html`<tightspot-gauge
+      class="screen-only"
+      ?hidden=${!isWanted}
+      @tightspot-gauge-value=${({ detail }: CustomEvent<string>) => this.#takeValue(detail)}
+    ></tightspot-gauge>`;
+  }
+
+  #takeValue(value: string): void {
+    const guide = this.renderRoot.querySelector<GuidePanel>("tightspot-guide");
+    if (guide !== null) guide.takeValue(value);
+    else this.renderRoot.querySelector<ReadingsTable>("tightspot-readings-table")?.takeValue(value);
+  }
+
   /** Ctrl+Z takes back a step, unless there is something typed in a field that it can take back first. */
   #onKey(event: KeyboardEvent): void {
     const way = undoKey(event);
@@ -176,12 +195,13 @@ export class ReadingsPanel extends LitElement {
         .desk=${this.desk}
         .survey=${survey}
         .rows=${this.rows}
-        .units=${slide.units}
+        .slide=${slide}
         .doubtful=${this.doubtful}
       ></tightspot-readings-table>
       <p class="hint screen-only">
-        <kbd>Enter</kbd> goes on, <kbd>"</kbd> repeats the figure above. Read a station again in a row of its own. A
-        table from a spreadsheet can be pasted into any cell.
+        <kbd>Enter</kbd> and the arrows go on, <kbd>Ctrl</kbd> <kbd>Z</kbd> takes back, <kbd>"</kbd> repeats the figure
+        above; a row’s number leads to striking it. Read a station again in a row of its own. A block from a spreadsheet
+        can be pasted into any cell.
       </p>
       ${this.#fields(work, survey, [END_FLOAT_FIELD])}
       <div class="screen-only">
