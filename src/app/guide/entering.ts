@@ -1,4 +1,5 @@
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
+import { numberTextOf } from "../../intake/cell.ts";
 import { type LengthUnit, lengthUnit } from "../../intake/lengthUnit.ts";
 import { type Counts, readTypedFigure } from "../../intake/typedFigure.ts";
 import type { Guide } from "../../records/record.ts";
@@ -27,7 +28,7 @@ export function bareUnit({ unit }: Guide): LengthUnit | undefined {
 export function asCell(text: string, counts: Counts, unit: LengthUnit | undefined): Outcome<string> {
   const read = readTypedFigure(text, counts, unit);
   if (!read.ok) return read;
-  const written = text.trim();
+  const written = numberTextOf(text).trim().replace(",", ".");
   const isPlain = /^-?\d*\.?\d+$/.test(written) && Number(written) === read.value;
   return succeeded(isPlain ? written : String(read.value));
 }
