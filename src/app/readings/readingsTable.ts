@@ -215,14 +215,14 @@ export class ReadingsTable extends LitElement {
   }
 
   #onKey(event: KeyboardEvent): void {
-    const { desk, active, renderRoot, updateComplete } = this;
+    const { desk, active, renderRoot } = this;
     const deleteRow = (key: number): void => {
       const body = renderRoot.querySelector<HTMLElement>(`[data-key="${key}"]`);
       const row = this.rows.find((each) => each.key === key);
       const reading = body?.dataset.reading;
       if (row !== undefined) this.#delete(row, reading === undefined ? null : Number(reading));
     };
-    onTableKey(event, { desk, root: renderRoot, active, next: this.#next.key, updateComplete, deleteRow });
+    onTableKey(event, { desk, root: renderRoot, active, next: this.#next.key, deleteRow });
   }
 
   #onPaste(event: ClipboardEvent): void {

@@ -18,7 +18,6 @@ export interface KeyedTable {
   readonly active: ActiveCell | null;
   /** The key of the empty row at the end. */
   readonly next: number;
-  readonly updateComplete: Promise<unknown>;
   readonly deleteRow: (key: number) => void;
 }
 
@@ -47,12 +46,13 @@ export function goTo(element: HTMLElement | null): void {
 
 /** Escape puts back what stood in the cell, F2 goes to the end of it, Delete on a row's number deletes the row. */
 function actedOn({ key }: KeyboardEvent, target: EventTarget | undefined, table: KeyedTable): boolean {
-  const { desk, active, next, updateComplete } = table;
+  const { desk, active, next } = table;
   if (target instanceof HTMLInputElement && active !== null) {
     if (key === "F2") target.setSelectionRange(target.value.length, target.value.length);
     if (key === "Escape" && active.row !== next) {
+      target.value = active.original;
+      target.select();
       desk?.enterCell(active.row, active.column, active.original);
-      void updateComplete.then(() => target.select());
     }
     return key === "F2" || key === "Escape";
   }
@@ -69,11 +69,12 @@ function gridOf(root: ParentNode): Grid {
 }
 
 /** The cursor goes where something was taken back, or done again. */
-function stepBack(way: "undo" | "redo", { desk, root, active, next, updateComplete }: KeyedTable): void {
+function stepBack(way: "undo" | "redo", { desk, root, active, next }: KeyedTable): void {
   const step = desk?.[way]() ?? null;
   if (step?.of !== "rows") return;
   const row = desk?.rows[step.at]?.key ?? next;
-  void updateComplete.then(() => {
+  // What was done goes up to the page and comes down again before the table is drawn.
+  requestAnimationFrame(() => {
     const cell = root.querySelector<HTMLElement>(`[data-row="${row}"][data-column="${active?.column}"]`);
     goTo(cell ?? root.querySelector<HTMLElement>(`[data-row="${row}"][data-column]`));
   });
