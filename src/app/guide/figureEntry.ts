@@ -90,6 +90,7 @@ export class FigureEntry extends LitElement {
 
       .show-keypad {
         justify-self: start;
+        margin-left: -1rem;
       }
 
       /* A mouse and a keyboard need no keypad, unless it is asked for. */

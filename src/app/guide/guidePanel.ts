@@ -154,6 +154,7 @@ export class GuidePanel extends LitElement {
           .survey=${survey}
           .rows=${rows}
           .assessment=${assessment}
+          @tightspot-end-float=${() => this.#goTo("end float")}
         ></tightspot-read-step>`;
     }
   }

@@ -66,7 +66,14 @@ export class ReadStep extends LitElement implements ReadHost {
         ${isPlanned ? html`<button type="button" @click=${() => session.skip()}>Skip this one</button>` : nothing}
         <button type="button" @click=${() => session.otherPosition()}>Another position</button>
       </div>
-      ${offers(offersOf(this.assessment, slide.units), turn, slide, (position) => session.goTo(position))}
+      ${offers(offersOf(this.assessment, slide.units), turn, slide, (place) =>
+        place === "end float"
+          ? this.dispatchEvent(new CustomEvent("tightspot-end-float"))
+          : session.goTo(place),
+      )}
+      <p class="keys">
+        <kbd>Enter</kbd> takes it, <kbd>↑</kbd> goes back to the one before, <kbd>Ctrl</kbd> <kbd>Z</kbd> takes back.
+      </p>
       <tightspot-reading-list
         .survey=${survey}
         .rows=${rows}

@@ -115,6 +115,7 @@ export const readStyle = css`
 
   .buttons button {
     padding-inline: 0.5rem;
+    font-size: 0.9375rem;
   }
 
   .slip .buttons button {
@@ -142,5 +143,25 @@ export const readStyle = css`
     padding: 0.5rem 0.75rem;
     border-left: 4px solid var(--brass);
     background: var(--brass-wash);
+  }
+
+  .keys {
+    color: var(--ink-pale);
+    font-size: var(--small);
+  }
+
+  kbd {
+    padding: 0.0625rem 0.375rem;
+    border: 1px solid var(--rule);
+    border-radius: 4px;
+    font: inherit;
+    font-size: var(--smallest);
+  }
+
+  /* Where there is no keyboard, there are no keys to tell of. */
+  @media (max-width: 63.99rem), (any-pointer: coarse) {
+    .keys {
+      display: none;
+    }
   }
 `;

@@ -47,7 +47,9 @@ export function station(
           isTyping
             ? html`<h3 class="words">Where is it read?</h3>`
             : turn === null
-              ? html`<h3 class="words">All that was planned is read</h3>`
+              ? html`<h3 class="words">
+                  ${guide.stations.length === 0 ? "Where to read next" : "All that was planned is read"}
+                </h3>`
               : html`<h3 class="where">${stationName(turn, slide)}</h3>`
         }
       </div>
@@ -149,10 +151,15 @@ export function offers(
   offered: readonly Offer[],
   turn: Turn | null,
   { units }: Slide,
-  goTo: (position: number) => void,
+  goTo: (place: number | "end float") => void,
 ) {
   return offered.map((offer, rank) => {
-    if ("endFloat" in offer) return html`<div class="offer"><p>${offer.why}</p></div>`;
+    if ("endFloat" in offer) {
+      return html`<div class="offer">
+        <p>${offer.why}</p>
+        <button type="button" @click=${() => goTo("end float")}>Measure the end float</button>
+      </div>`;
+    }
     if (offer.position === turn?.position || (rank > 0 && turn !== null)) return nothing;
     return html`<div class="offer">
       <p><strong>Most telling now: ${offer.position} ${units}.</strong> ${offer.why}</p>

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from "lit";
-import { customElement, property } from "lit/decorators.js";
+import { customElement, property, state } from "lit/decorators.js";
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Inspection, Survey } from "../../inspection/schema.ts";
 import type { Work } from "../../records/record.ts";
@@ -81,6 +81,21 @@ export class ReadingsPanel extends LitElement {
   @property({ attribute: false }) doubtful: ReadonlySet<number> = new Set();
   @property({ attribute: false }) assessment: Assessment | null = null;
 
+  /** On paper, the readings stand in the table. */
+  @state() private isPrinted = false;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener("beforeprint", this.#onPrint);
+    window.addEventListener("afterprint", this.#onPrint);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener("beforeprint", this.#onPrint);
+    window.removeEventListener("afterprint", this.#onPrint);
+  }
+
   protected override willUpdate(): void {
     if (this.#isGuided) void import("../guide/guidePanel.ts");
     if ("serial" in navigator) void import("../gauge/gaugePanel.ts");
@@ -125,9 +140,13 @@ export class ReadingsPanel extends LitElement {
   /** A survey that has no readings yet begins step by step, unless the table was chosen. */
   get #isGuided(): boolean {
     const { survey } = this;
-    if (survey === null || survey.method === "positioning") return false;
+    if (this.isPrinted || survey === null || survey.method === "positioning") return false;
     return this.desk?.guide?.isOpen ?? this.rows.length === 0;
   }
+
+  readonly #onPrint = ({ type }: Event): void => {
+    this.isPrinted = type === "beforeprint";
+  };
 
   #views({ method }: Survey, { surveys }: Inspection) {
     if (surveys.length === 0 || method === "positioning") return nothing;
