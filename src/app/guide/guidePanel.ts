@@ -116,7 +116,10 @@ export class GuidePanel extends LitElement {
   get #guide(): Guide | null {
     const { desk, slide, survey } = this;
     if (desk === null || slide === null || survey === null) return null;
-    return desk.guide ?? freshGuide(slide, survey);
+    const guide = desk.guide ?? freshGuide(slide, survey);
+    // Readings of a dial mean nothing until the travel for one division is known.
+    const lacksDial = survey.method === "dial-pair" && survey.dial === undefined;
+    return lacksDial && guide.at === "readings" ? { ...guide, at: "way" } : guide;
   }
 
   #step(guide: Guide) {

@@ -111,9 +111,14 @@ export class ReadSession {
       return;
     }
     this.settle("");
-    if (entered.value.to !== "reading") return;
-    this.last = entered.value.row.key;
-    this.said = takenWords(desk, slide, entered.value.position);
+    if (entered.value.to === "reading") {
+      this.last = entered.value.row.key;
+      this.said = takenWords(desk, slide, entered.value.position);
+    } else {
+      const { asked, turn } = this;
+      const next = asked.find(({ column }) => column === stageOf(desk.guide ?? guide, asked));
+      this.said = `${next?.label ?? ""}, at ${turn?.position ?? ""} ${slide.units}`;
+    }
   }
 
   leave(where: "before" | "after" | "cancel"): void {
@@ -122,7 +127,8 @@ export class ReadSession {
     const { desk, guide, rows } = bench;
     const { correction } = this;
     if (where === "cancel") {
-      if (correction === null) this.typed("");
+      if (guide.typing.position !== undefined) this.backToPlan();
+      else if (correction === null) this.typed("");
       else desk.enterCell(correction.key, correction.column, correction.original);
       this.endCorrection();
       return;
@@ -168,6 +174,15 @@ export class ReadSession {
 
   otherPosition(): void {
     this.#become((guide) => ({ ...guide, typing: { ...guide.typing, position: "" } }));
+    this.settle("");
+  }
+
+  /** From typing another position, or from one that was chosen, to the station whose turn it is. */
+  backToPlan(): void {
+    this.#become(({ typing: { position: _typed, ...typing }, chosen: _chosen, ...guide }) => ({
+      ...guide,
+      typing,
+    }));
     this.settle("");
   }
 

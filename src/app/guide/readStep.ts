@@ -64,7 +64,11 @@ export class ReadStep extends LitElement implements ReadHost {
       ${isAsking ? this.#field(bench) : nothing}
       <div class="buttons">
         ${isPlanned ? html`<button type="button" @click=${() => session.skip()}>Skip this one</button>` : nothing}
-        <button type="button" @click=${() => session.otherPosition()}>Another position</button>
+${
+  isTyping
+    ? html`<button type="button" @click=${() => session.backToPlan()}>Back</button>`
+    : html`<button type="button" @click=${() => session.otherPosition()}>Another position</button>`
+}
       </div>
       ${offers(offersOf(this.assessment, slide.units), turn, slide, (place) =>
         place === "end float"

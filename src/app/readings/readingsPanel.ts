@@ -116,7 +116,7 @@ export class ReadingsPanel extends LitElement {
           ? html`<p>There is no survey yet. Start one with “New survey”.</p>`
           : html`${this.#views(survey, inspection)}
             ${this.#isGuided ? this.#guide(work, survey, inspection) : this.#readings(work, survey, inspection)}
-            ${this.#gauge()}`
+            ${this.#gauge()} ${this.#fromFile()}`
       }
     </section>`;
   }
@@ -178,6 +178,19 @@ export class ReadingsPanel extends LitElement {
     ></tightspot-guide>`;
   }
 
+  #fromFile() {
+    return html`<div class="screen-only">
+      <button type="button" @click=${this.#chooseFile}>Readings from a file</button>
+      <input
+        type="file"
+        hidden
+        aria-label="File with readings"
+        accept=".csv,.tsv,.txt,text/csv,text/plain"
+        @change=${this.#chosen}
+      />
+    </div>`;
+  }
+
   /** A gauge on a cable, where the browser can listen to one; not asked for where no figure is. */
   #gauge() {
     if (!("serial" in navigator)) return nothing;
@@ -223,16 +236,6 @@ export class ReadingsPanel extends LitElement {
         can be pasted into any cell.
       </p>
       ${this.#fields(work, survey, [END_FLOAT_FIELD])}
-      <div class="screen-only">
-        <button type="button" @click=${this.#chooseFile}>Readings from a file</button>
-        <input
-          type="file"
-          hidden
-          aria-label="File with readings"
-          accept=".csv,.tsv,.txt,text/csv,text/plain"
-          @change=${this.#chosen}
-        />
-      </div>
     `;
   }
 
