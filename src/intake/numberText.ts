@@ -9,9 +9,9 @@ export type ParsedNumber = { readonly value: number } | { readonly fault: "not a
 const NUMBER = /^([+-]?)([\d.,][\d., ']*)(e[+-]?\d+)?$/i;
 /** A binary fraction of an inch, alone or after whole inches: 1/2, 3 1/2, 3-1/2. */
 const FRACTION = /^([+-]?)(?:(\d+)[ -]+)?(\d+)\/(2|4|8|16|32|64|128)$/;
-const SPACED_GROUPS = /^\d{1,3}([ '])\d{3}(?:\1\d{3})*(?:[.,]\d*)?$/;
-const GROUPS_AND_DECIMALS = /^\d{1,3}([.,])\d{3}(?:\1\d{3})*(?!\1)([.,])\d*$/;
-const GROUPS_ONLY = /^\d{1,3}([.,])\d{3}(?:\1\d{3})+$/;
+const SPACED_GROUPS = /^[1-9]\d{0,2}([ '])\d{3}(?:\1\d{3})*(?:[.,]\d*)?$/;
+const GROUPS_AND_DECIMALS = /^[1-9]\d{0,2}([.,])\d{3}(?:\1\d{3})*(?!\1)([.,])\d*$/;
+const GROUPS_ONLY = /^[1-9]\d{0,2}([.,])\d{3}(?:\1\d{3})+$/;
 const ONE_MARK = /^(?:\d+([.,])\d*|([.,])\d+)$/;
 /** One mark with three digits after it and one to three before: thousands set off, or thousandths. */
 const GROUP_OR_DECIMALS = /^[1-9]\d{0,2}([.,])\d{3}$/;

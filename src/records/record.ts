@@ -42,11 +42,57 @@ export interface TypedField extends Place {
   readonly text: string;
 }
 
-/** Everything that was entered and that the inspection cannot hold yet. */
+/** How far the entry of one survey, station by station, is. */
+export interface Guide {
+  readonly survey: string;
+  /** Whether readings are entered station by station now, or in the table. */
+  readonly isOpen: boolean;
+  readonly at: "way" | "end float" | "stations" | "readings";
+  /** Where to read, in this order, each as often as it is to be read; in the slide's units. */
+  readonly stations: readonly number[];
+  /** The station to read next, where it was chosen out of turn. */
+  readonly chosen?: number;
+  /** What is typed and not taken yet, by column, in the order in which it is asked for. */
+  readonly typing: Readonly<Record<string, string>>;
+  /** The name of the unit that bare figures are in, where it is not the slide's. */
+  readonly unit?: string;
+}
+
+/** A row as it was typed. */
+export type TypedRow = Pick<UnreadRow, "cells" | "marks">;
+
+/** One thing that was done, such that it can be taken back and done again. */
+export type Step =
+  | {
+      readonly of: "rows";
+      readonly survey: string;
+      /** The place among all rows of the survey. */
+      readonly at: number;
+      readonly before: readonly TypedRow[];
+      readonly after: readonly TypedRow[];
+    }
+  | ({ readonly of: "field"; readonly before: string; readonly after: string } & Place)
+  | {
+      readonly of: "stations";
+      readonly survey: string;
+      readonly before: readonly number[];
+      readonly after: readonly number[];
+    };
+
+export interface Steps {
+  /** The latest last. */
+  readonly done: readonly Step[];
+  /** Taken back; the one to be done again first is the last. */
+  readonly undone: readonly Step[];
+}
+
+/** Everything that was entered and that the inspection cannot hold, or holds no more. */
 export interface Draft {
   readonly fields: readonly TypedField[];
   readonly rows: readonly UnreadRow[];
   readonly waiting?: WaitingReadings;
+  readonly guides?: readonly Guide[];
+  readonly steps?: Steps;
 }
 
 export const EMPTY_DRAFT: Draft = { fields: [], rows: [] };
@@ -74,8 +120,8 @@ export function isSameWork(one: Work, other: Work): boolean {
   return contentOf(one) === contentOf(other);
 }
 
-function contentOf({ inspection, draft }: Work): string {
-  return JSON.stringify([inspection, draft]);
+function contentOf({ inspection, draft: { fields, rows, waiting } }: Work): string {
+  return JSON.stringify([inspection, fields, rows, waiting]);
 }
 
 /** What a list of kept inspections shows of one. */

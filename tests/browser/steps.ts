@@ -3,8 +3,14 @@ import type { Page } from "playwright-core";
 /** A station and the lost motion read there, as typed. */
 export type Typed = readonly [position: string, backlash: string];
 
-/** Describes a slide with a 4 mm lead, by keyboard. */
+/** Describes a slide with a 4 mm lead, by keyboard, and goes to the table of readings. */
 export async function describeSlide(page: Page, from = "0", to = "300"): Promise<void> {
+  await beginSlide(page, from, to);
+  await page.getByRole("button", { name: "Table", exact: true }).click();
+}
+
+/** Describes a slide with a 4 mm lead, by keyboard. */
+export async function beginSlide(page: Page, from = "0", to = "300"): Promise<void> {
   await page.getByRole("link", { name: "New inspection" }).click();
   const first = page.getByLabel("Travel from");
   await first.fill(from);

@@ -79,11 +79,7 @@ describe("the command plan", () => {
     [[slideFile, "--lead", "-4"], /slide\.screw\.lead: must be greater than zero/, /options/],
     [[slideFile, "--method", "positioning"], /--method: positions at targets/, /push-pull/],
     [[slideFile, "--limit", "0.1"], /--limit: there is no such option/, /plan --help/],
-    [
-      [slideFile, "--sheet", path("no/such/sheet.html")],
-      /it cannot be written \(ENOENT\)/,
-      /folder/,
-    ],
+    [[slideFile, "--sheet", path("no/such/sheet.html")], /it cannot be written \(ENOENT\)/, /folder/],
   ] as const)("refuses %o with its cure", async (args, reason, cure) => {
     const { code, err } = await tightspot(["plan", ...args]);
     expect(code).toBe(2);

@@ -51,6 +51,9 @@ describe("a number as people write it", () => {
     "1 2/",
     "--1",
     "1,234.567,8",
+    "0.021.020",
+    "0 210",
+    "0,123.4",
   ])("%j is none", (text) => {
     expect(parseNumber(text, "none")).toEqual({ fault: "not a number" });
   });

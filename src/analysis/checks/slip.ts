@@ -1,13 +1,7 @@
+import { slipIn } from "../slips.ts";
 import { type Check, expectedOf, nameOf, placesOf } from "./check.ts";
 
-const SLIPS = [
-  { factor: 10, words: "ten times", cause: "a slipped decimal point" },
-  { factor: 0.1, words: "a tenth of", cause: "a slipped decimal point" },
-  { factor: 25.4, words: "25.4 times", cause: "millimetres taken for inches" },
-  { factor: 1 / 25.4, words: "1/25.4 of", cause: "inches taken for millimetres" },
-];
-/** How near the ratio must come to the factor. */
-const NEAR = 0.15;
+/** Standard deviations within which two readings may differ without a slip. */
 const FAR = 5;
 
 /** A reading that is ten or 25.4 times too large or too small: a slipped point, or a value in another unit. */
@@ -16,7 +10,7 @@ export const slip: Check = ({ corrected, stations, repeatability, lengths }) => 
   const slipped = corrected.readings.flatMap((reading) => {
     const expected = expectedOf(reading, stations);
     if (expected === undefined || expected <= 0 || Math.abs(reading.value - expected) <= allowed) return [];
-    const found = SLIPS.find(({ factor }) => Math.abs(Math.log(reading.value / expected / factor)) < NEAR);
+    const found = slipIn(reading.value, expected);
     return found === undefined ? [] : [{ reading, ...found }];
   });
   const [first] = slipped;

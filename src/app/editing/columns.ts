@@ -1,7 +1,7 @@
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import { isPair, isPositioning, type Reading, type Survey } from "../../inspection/schema.ts";
 import type { Units } from "../../inspection/units.ts";
-import { type Counts, readFigure } from "./figure.ts";
+import { type Counts, readTypedFigure } from "../../intake/typedFigure.ts";
 
 export type ColumnName =
   | "position"
@@ -50,7 +50,7 @@ export function columnsOf(survey: Survey, units: Units): readonly Column[] {
     name,
     label: `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
     counts,
-    read: (text) => readFigure(text, counts),
+    read: (text) => readTypedFigure(text, counts),
   });
   const columns: Readonly<Record<ColumnName, Column>> = {
     position: column("position", units),
@@ -74,7 +74,7 @@ function readDirection(text: string): Outcome<string> {
 }
 
 function readRun(text: string): Outcome<number> {
-  const run = readFigure(text, "plain");
+  const run = readTypedFigure(text, "plain");
   if (!run.ok || (Number.isInteger(run.value) && run.value > 0)) return run;
   return failed("", `is “${text}”, which is no count`, "Count the runs from 1.");
 }

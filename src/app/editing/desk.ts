@@ -2,10 +2,13 @@ import type { Inspection, Survey } from "../../inspection/schema.ts";
 import type { CsvReadings } from "../../intake/readCsv.ts";
 import { type Keeper, type Keeping, keeperOf } from "../../records/keeper.ts";
 import type { Saving } from "../../records/kept.ts";
-import type { Draft, KeptInspection, Place, Work } from "../../records/record.ts";
+import type { Draft, Guide, KeptInspection, Place, Step, Work } from "../../records/record.ts";
 import type { ColumnName } from "./columns.ts";
-import { enterField } from "./fields.ts";
-import { type Row, rowsOf, withRows, withUnreadable } from "./rows.ts";
+import { timeNow } from "./day.ts";
+import { enterField, showField } from "./fields.ts";
+import { guideOf, withGuide } from "./guides.ts";
+import { backwards, NO_STEPS, rowsAfter, stepBetween, withStep } from "./history.ts";
+import { blankRow, type Row, rowsOf, withRows, withUnreadable } from "./rows.ts";
 import { nextSurvey, withoutSurvey, withSurvey, withSurveyAgain } from "./surveys.ts";
 import { withoutReadings, withReadingsAdded, withReadingsReplaced, withSurveyAdded } from "./taking.ts";
 
@@ -25,6 +28,8 @@ export class Desk extends EventTarget {
   #rows: readonly Row[] = [];
   #keeping: Keeping;
   readonly #keeper: Keeper;
+  /** The field or cell being typed in: one key after the other in it is one step. */
+  #typingIn = "";
 
   constructor(kept: KeptInspection, save: (kept: KeptInspection) => Promise<Saving>, survey?: string) {
     super();
@@ -63,6 +68,19 @@ export class Desk extends EventTarget {
     return this.#keeper.hasUnsaved;
   }
 
+  get canUndo(): boolean {
+    return (this.#work.draft.steps?.done.length ?? 0) > 0;
+  }
+
+  get canRedo(): boolean {
+    return (this.#work.draft.steps?.undone.length ?? 0) > 0;
+  }
+
+  /** How far the entry station by station is; null where it was not begun, or there is no survey. */
+  get guide(): Guide | null {
+    return this.#survey === null ? null : guideOf(this.#work.draft, this.#survey);
+  }
+
   get #surveys(): readonly Survey[] {
     return this.#work.inspection?.surveys ?? [];
   }
@@ -94,13 +112,27 @@ export class Desk extends EventTarget {
   }
 
   enterField(place: Place, text: string): void {
-    const entered = enterField(this.#work, place, text);
-    // What a survey's data say may make rows readable, or other columns needed.
-    this.#change(place.survey === null ? entered : withRows(entered, place.survey, this.#rows));
+    const before = showField(this.#work, place).text;
+    this.#enterField(place, text);
+    this.#record({ of: "field", ...place, before, after: text }, `${place.survey} ${place.path}`);
   }
 
   enterCell(key: number, column: ColumnName, text: string): void {
-    this.#changeRow(key, (row) => ({ ...row, cells: { ...row.cells, [column]: text } }));
+    const typed = (row: Row): Row => ({ ...row, cells: { ...row.cells, [column]: text } });
+    this.#changeRow(key, typed, `${key} ${column}`);
+  }
+
+  /** Begins a reading with the first thing that is typed of it. */
+  beginRow(row: Row, column: ColumnName, text: string): void {
+    const begun = { ...row, cells: { [column]: text }, marks: { time: timeNow() } };
+    this.setRows([...this.#rows, begun], `${row.key} ${column}`);
+  }
+
+  /** Takes a reading that was entered in one piece. */
+  addReading(cells: Row["cells"]): Row {
+    const row: Row = { ...blankRow(), cells, marks: { time: timeNow() } };
+    this.setRows([...this.#rows, row]);
+    return row;
   }
 
   /** Strikes a reading: it stays, with the reason, and does not count. */
@@ -123,9 +155,40 @@ export class Desk extends EventTarget {
     };
   }
 
-  setRows(rows: readonly Row[]): void {
-    this.#rows = rows;
-    if (this.#survey !== null) this.#change(withRows(this.#work, this.#survey, rows));
+  /** @param typingIn the cell that is being typed in, if any */
+  setRows(rows: readonly Row[], typingIn = ""): void {
+    const before = this.#rows;
+    this.#putRows(rows);
+    if (this.#survey !== null) this.#record(stepBetween(this.#survey, before, rows), typingIn);
+  }
+
+  /** Goes on with the entry station by station, or lays it by. */
+  guideAs(guide: Guide): void {
+    const before = guideOf(this.#work.draft, guide.survey)?.stations ?? guide.stations;
+    this.#change({ ...this.#work, draft: withGuide(this.#work.draft, guide) });
+    if (before.join() === guide.stations.join()) return;
+    const typingIn = guide.typing.stations === undefined ? "" : `${guide.survey} stations`;
+    this.#record({ of: "stations", survey: guide.survey, before, after: guide.stations }, typingIn);
+  }
+
+  /** Takes the last step back. Nothing is lost by that: it can be done again. */
+  undo(): Step | null {
+    const { done, undone } = this.#work.draft.steps ?? NO_STEPS;
+    const step = done.at(-1);
+    if (step === undefined) return null;
+    const isDone = this.#apply(backwards(step));
+    this.#keepSteps({ done: isDone ? done.slice(0, -1) : [], undone: isDone ? [...undone, step] : [] });
+    return isDone ? step : null;
+  }
+
+  /** Does again what was taken back last. */
+  redo(): Step | null {
+    const { done, undone } = this.#work.draft.steps ?? NO_STEPS;
+    const step = undone.at(-1);
+    if (step === undefined) return null;
+    const isDone = this.#apply(step);
+    this.#keepSteps({ done: isDone ? [...done, step] : done, undone: isDone ? undone.slice(0, -1) : [] });
+    return isDone ? step : null;
   }
 
   addSurvey(): void {
@@ -141,8 +204,10 @@ export class Desk extends EventTarget {
       this.become(added.work, added.survey);
       return () => this.become(withoutSurvey(this.#work, added.survey));
     }
-    const replaced = how === "replace" ? this.#rows : [];
+    const before = this.#rows;
+    const replaced = how === "replace" ? before : [];
     this.become((how === "add" ? withReadingsAdded : withReadingsReplaced)(this.#work, survey, csv));
+    this.#record(stepBetween(survey.id, before, this.#rows));
     return () => {
       this.chooseSurvey(survey.id);
       this.setRows([...replaced, ...withoutReadings(this.#rows, csv.readings)]);
@@ -155,8 +220,54 @@ export class Desk extends EventTarget {
     return () => this.become(withSurveyAgain(this.#work, before, id), id);
   }
 
-  #changeRow(key: number, change: (row: Row) => Row): void {
-    this.setRows(this.#rows.map((row) => (row.key === key ? change(row) : row)));
+  #changeRow(key: number, change: (row: Row) => Row, typingIn = ""): void {
+    this.setRows(
+      this.#rows.map((row) => (row.key === key ? change(row) : row)),
+      typingIn,
+    );
+  }
+
+  #putRows(rows: readonly Row[]): void {
+    this.#rows = rows;
+    if (this.#survey !== null) this.#change(withRows(this.#work, this.#survey, rows));
+  }
+
+  #enterField(place: Place, text: string): void {
+    const entered = enterField(this.#work, place, text);
+    // What a survey's data say may make rows readable, or other columns needed.
+    this.#change(place.survey === null ? entered : withRows(entered, place.survey, this.#rows));
+  }
+
+  #record(step: Step | null, typingIn = ""): void {
+    if (step === null || this.#work.inspection === null) return;
+    const goesOn = typingIn !== "" && typingIn === this.#typingIn;
+    this.#typingIn = typingIn;
+    const { steps = NO_STEPS } = this.#work.draft;
+    this.#change({ ...this.#work, draft: { ...this.#work.draft, steps: withStep(steps, step, goesOn) } });
+  }
+
+  #keepSteps(steps: Draft["steps"] & object): void {
+    this.#typingIn = "";
+    this.#change({ ...this.#work, draft: { ...this.#work.draft, steps } });
+  }
+
+  /** Whether it could be done. */
+  #apply(step: Step): boolean {
+    if (step.of === "field") {
+      this.#enterField(step, step.after);
+      return true;
+    }
+    if (step.survey !== this.#survey) this.chooseSurvey(step.survey);
+    const { survey, inspection, guide } = this;
+    if (survey?.id !== step.survey || inspection === null) return false;
+    if (step.of === "rows") {
+      const rows = rowsAfter(this.#rows, step, survey, inspection.slide.units);
+      if (rows !== null) this.#putRows(rows);
+      return rows !== null;
+    }
+    if (guide === null) return false;
+    this.#change({ ...this.#work, draft: withGuide(this.#work.draft, { ...guide, stations: step.after }) });
+    return true;
   }
 
   #change(work: Work): void {

@@ -51,7 +51,7 @@ export function readRow(row: Row, survey: Survey, units: Units): RowReading {
   const isTyped = (name: ColumnName): boolean => (row.cells[name] ?? "").trim() !== "";
   const columns = columnsOf(survey, units);
   if (!columns.some(({ name }) => isTyped(name))) {
-    return Object.keys(row.marks).length === 0
+    return Object.keys(row.marks).every((mark) => mark === "time")
       ? { state: "blank" }
       : { state: "unread", problems: missing(columns) };
   }

@@ -1,5 +1,6 @@
 import type { Reading, Survey } from "../../inspection/schema.ts";
 import type { Work } from "../../records/record.ts";
+import { stepsBut } from "./history.ts";
 
 /** What a first survey is taken to be. */
 export const FIRST_SURVEY = { id: "survey-1", stage: "routine", method: "push-pull" } as const;
@@ -44,6 +45,8 @@ export function withoutSurvey({ inspection, draft }: Work, id: string): Work {
       ...draft,
       fields: draft.fields.filter((field) => field.survey !== id),
       rows: draft.rows.filter((row) => row.survey !== id),
+      guides: (draft.guides ?? []).filter((guide) => guide.survey !== id),
+      steps: stepsBut(draft.steps, id),
     },
   };
 }
@@ -59,6 +62,10 @@ export function withSurveyAgain(work: Work, before: Work, id: string): Work {
       ...work.draft,
       fields: [...work.draft.fields, ...before.draft.fields.filter((field) => field.survey === id)],
       rows: [...work.draft.rows, ...before.draft.rows.filter((row) => row.survey === id)],
+      guides: [
+        ...(work.draft.guides ?? []),
+        ...(before.draft.guides ?? []).filter((guide) => guide.survey === id),
+      ],
     },
   };
 }

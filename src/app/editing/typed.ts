@@ -1,7 +1,7 @@
-import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
+import { type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Units } from "../../inspection/units.ts";
+import { readTypedFigure, readTypedFigures } from "../../intake/typedFigure.ts";
 import type { Field } from "./fieldList.ts";
-import { readFigure } from "./figure.ts";
 
 /** What was typed into a field as the value it stands for; undefined for a field left open. */
 export function readTyped({ kind }: Field, text: string, units: Units): Outcome<unknown> {
@@ -9,11 +9,11 @@ export function readTyped({ kind }: Field, text: string, units: Units): Outcome<
   if (trimmed === "") return succeeded(undefined);
   switch (kind) {
     case "length":
-      return readFigure(trimmed, units);
+      return readTypedFigure(trimmed, units);
     case "number":
-      return readFigure(trimmed, "plain");
+      return readTypedFigure(trimmed, "plain");
     case "lengths":
-      return readFigures(trimmed, units);
+      return readTypedFigures(trimmed, units);
     case "yes-no":
       return succeeded(trimmed === "yes");
     default:
@@ -26,14 +26,4 @@ export function typedFrom(value: unknown): string {
   if (value === undefined || value === null) return "";
   if (typeof value === "boolean") return value ? "yes" : "no";
   return Array.isArray(value) ? value.join("  ") : String(value);
-}
-
-function readFigures(text: string, units: Units): Outcome<readonly number[]> {
-  const values: number[] = [];
-  for (const part of text.split(/[\s;]+/).filter((piece) => piece !== "")) {
-    const read = readFigure(part, units);
-    if (!read.ok) return read;
-    values.push(read.value);
-  }
-  return values.length === 0 ? failed("", "is empty", "Type one figure or more.") : succeeded(values);
 }

@@ -2,6 +2,7 @@ import { html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import { awaitsReading } from "../../records/record.ts";
 import type { Column, ColumnName } from "../editing/columns.ts";
+import { momentOf } from "../editing/day.ts";
 import { type CellProblem, type Row, struckBecause } from "../editing/rows.ts";
 import "./rowActions.ts";
 
@@ -16,6 +17,8 @@ export interface RowView {
   readonly isNext: boolean;
   /** Whether a check names it. */
   readonly isDoubtful: boolean;
+  /** Why it looks like a slip, as soon as it is entered. */
+  readonly doubt: string | undefined;
   /** Whether its actions are shown. */
   readonly isOpen: boolean;
   readonly typed: (column: ColumnName, input: HTMLInputElement) => void;
@@ -34,10 +37,11 @@ export function rowName({ row, isNext, reading }: Pick<RowView, "row" | "isNext"
 
 /** A row with what is wrong with it, why it is struck and what can be done about it below. */
 export function readingRow(view: RowView) {
-  const { row, columns, reading, problems, isNext, isOpen } = view;
+  const { row, columns, reading, problems, doubt, isNext, isOpen } = view;
   const why = struckBecause(row);
   const below = [
     problems.length > 0 ? html`<p class="wrong" id=${`why-${row.key}`}>${inWords(problems)}</p>` : null,
+    doubt === undefined ? null : html`<p class="doubt">${doubt}</p>`,
     why === null ? null : html`<p class="why">Struck: ${why}</p>`,
     isOpen ? actions(view, why !== null) : null,
   ];
@@ -62,11 +66,14 @@ export function readingRow(view: RowView) {
 
 /** The number of the reading; it leads to what can be done with the row. */
 function number(view: RowView) {
-  const { reading, isDoubtful, isOpen, toggled } = view;
+  const { reading, isDoubtful, isOpen, toggled, row } = view;
+  const { time } = row.marks;
   return html`<button
     type="button"
     class="number ${isDoubtful ? "doubtful" : ""}"
     aria-expanded=${isOpen}
+    data-row=${row.key}
+    title=${typeof time === "string" ? `Taken ${momentOf(time)}` : nothing}
     aria-label=${`Strike or delete ${rowName(view)}${isDoubtful ? ", which a check names" : ""}`}
     @click=${toggled}
   >

@@ -1,16 +1,19 @@
 import { css, html, LitElement, nothing } from "lit";
-import { customElement, property } from "lit/decorators.js";
+import { customElement, property, state } from "lit/decorators.js";
+import type { Assessment } from "../../analysis/assessment.ts";
 import type { Inspection, Survey } from "../../inspection/schema.ts";
 import type { Work } from "../../records/record.ts";
 import type { Desk } from "../editing/desk.ts";
 import { DIAL_FIELDS, END_FLOAT_FIELD, type Field, METHOD_FIELD } from "../editing/fieldList.ts";
 import type { Row } from "../editing/rows.ts";
 import "../fields/fieldGrid.ts";
+import type { GuidePanel } from "../guide/guidePanel.ts";
 import { askToOpen } from "../shell/opening.ts";
 import { controls } from "../style/controls.ts";
 import type { ReadingsTable } from "./readingsTable.ts";
 import "./readingsTable.ts";
 import { surveyName } from "./surveyName.ts";
+import { undoKey } from "./undoKey.ts";
 
 /** The readings of one survey, with what has to be known to read them. */
 @customElement("tightspot-readings")
@@ -27,6 +30,10 @@ export class ReadingsPanel extends LitElement {
         padding: clamp(0.75rem, 2vw, 1.25rem);
       }
 
+      .sheet > * {
+        flex: none;
+      }
+
       .top {
         display: flex;
         align-items: center;
@@ -37,6 +44,24 @@ export class ReadingsPanel extends LitElement {
       .hint {
         color: var(--ink-pale);
         font-size: var(--small);
+      }
+
+      .views {
+        display: grid;
+        grid-template-columns: 1fr 1fr;
+        overflow: hidden;
+        border: 1.5px solid var(--ink);
+        border-radius: var(--round);
+      }
+
+      .views button {
+        border: 0;
+        border-radius: 0;
+      }
+
+      .views [aria-pressed="true"] {
+        background: var(--ink);
+        color: var(--on-ink);
       }
 
       kbd {
@@ -54,6 +79,27 @@ export class ReadingsPanel extends LitElement {
   @property({ attribute: false }) survey: Survey | null = null;
   @property({ attribute: false }) rows: readonly Row[] = [];
   @property({ attribute: false }) doubtful: ReadonlySet<number> = new Set();
+  @property({ attribute: false }) assessment: Assessment | null = null;
+
+  /** On paper, the readings stand in the table. */
+  @state() private isPrinted = false;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener("beforeprint", this.#onPrint);
+    window.addEventListener("afterprint", this.#onPrint);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener("beforeprint", this.#onPrint);
+    window.removeEventListener("afterprint", this.#onPrint);
+  }
+
+  protected override willUpdate(): void {
+    if (this.#isGuided) void import("../guide/guidePanel.ts");
+    if ("serial" in navigator) void import("../gauge/gaugePanel.ts");
+  }
 
   override render() {
     const { work, survey } = this;
@@ -68,12 +114,16 @@ export class ReadingsPanel extends LitElement {
       ${
         survey === null
           ? html`<p>There is no survey yet. Start one with “New survey”.</p>`
-          : this.#readings(work, survey, inspection)
+          : html`${this.#views(survey, inspection)}
+            ${this.#isGuided ? this.#guide(work, survey, inspection) : this.#readings(work, survey, inspection)}
+            ${this.#gauge()} ${this.#fromFile()}`
       }
     </section>`;
   }
 
-  focusReading(index: number): void {
+  /** Puts the cursor on a reading in the table, counted as in the file. */
+  async focusReading(index: number): Promise<void> {
+    if (this.#isGuided) await this.#show("table");
     void this.renderRoot.querySelector<ReadingsTable>("tightspot-readings-table")?.focusReading(index);
   }
 
@@ -87,6 +137,88 @@ export class ReadingsPanel extends LitElement {
     </select>`;
   }
 
+  /** A survey that has no readings yet begins step by step, unless the table was chosen. */
+  get #isGuided(): boolean {
+    const { survey } = this;
+    if (this.isPrinted || survey === null || survey.method === "positioning") return false;
+    return this.desk?.guide?.isOpen ?? this.rows.length === 0;
+  }
+
+  readonly #onPrint = ({ type }: Event): void => {
+    this.isPrinted = type === "beforeprint";
+  };
+
+  #views({ method }: Survey, { surveys }: Inspection) {
+    if (surveys.length === 0 || method === "positioning") return nothing;
+    const isGuided = this.#isGuided;
+    return html`<div class="views screen-only" role="group" aria-label="How readings are entered">
+      <button type="button" aria-pressed=${isGuided} @click=${() => this.#show("guide")}>Step by step</button>
+      <button type="button" aria-pressed=${!isGuided} @click=${() => this.#show("table")}>Table</button>
+    </div>`;
+  }
+
+  async #show(view: "guide" | "table"): Promise<void> {
+    const { desk, survey } = this;
+    const slide = this.work?.inspection?.slide;
+    if (desk === null || survey === null || slide === undefined) return;
+    const { freshGuide } = await import("../guide/freshGuide.ts");
+    desk.guideAs({ ...(desk.guide ?? freshGuide(slide, survey)), isOpen: view === "guide" });
+    await this.updateComplete;
+  }
+
+  #guide(work: Work, survey: Survey, { slide }: Inspection) {
+    return html`<tightspot-guide
+      .desk=${this.desk}
+      .work=${work}
+      .slide=${slide}
+      .survey=${survey}
+      .rows=${this.rows}
+      .assessment=${this.assessment}
+      @keydown=${this.#onKey}
+    ></tightspot-guide>`;
+  }
+
+  #fromFile() {
+    return html`<div class="screen-only">
+      <button type="button" @click=${this.#chooseFile}>Readings from a file</button>
+      <input
+        type="file"
+        hidden
+        aria-label="File with readings"
+        accept=".csv,.tsv,.txt,text/csv,text/plain"
+        @change=${this.#chosen}
+      />
+    </div>`;
+  }
+
+  /** A gauge on a cable, where the browser can listen to one; not asked for where no figure is. */
+  #gauge() {
+    if (!("serial" in navigator)) return nothing;
+    const isWanted = !this.#isGuided || ["end float", "readings"].includes(this.desk?.guide?.at ?? "");
+    return html`<tightspot-gauge
+      class="screen-only"
+      ?hidden=${!isWanted}
+      @tightspot-gauge-value=${({ detail }: CustomEvent<string>) => this.#takeValue(detail)}
+    ></tightspot-gauge>`;
+  }
+
+  #takeValue(value: string): void {
+    const guide = this.renderRoot.querySelector<GuidePanel>("tightspot-guide");
+    if (guide !== null) guide.takeValue(value);
+    else this.renderRoot.querySelector<ReadingsTable>("tightspot-readings-table")?.takeValue(value);
+  }
+
+  /** Ctrl+Z takes back a step, unless there is something typed in a field that it can take back first. */
+  #onKey(event: KeyboardEvent): void {
+    const way = undoKey(event);
+    const [inner] = event.composedPath();
+    const isTyping =
+      (inner instanceof HTMLInputElement || inner instanceof HTMLTextAreaElement) && inner.value !== "";
+    if (way === null || isTyping) return;
+    event.preventDefault();
+    this.renderRoot.querySelector<GuidePanel>("tightspot-guide")?.[way]();
+  }
+
   #readings(work: Work, survey: Survey, { slide }: Inspection) {
     return html`
       ${this.#fields(work, survey, [METHOD_FIELD])}
@@ -95,24 +227,15 @@ export class ReadingsPanel extends LitElement {
         .desk=${this.desk}
         .survey=${survey}
         .rows=${this.rows}
-        .units=${slide.units}
+        .slide=${slide}
         .doubtful=${this.doubtful}
       ></tightspot-readings-table>
       <p class="hint screen-only">
-        <kbd>Enter</kbd> goes on, <kbd>"</kbd> repeats the figure above. Read a station again in a row of its own. A
-        table from a spreadsheet can be pasted into any cell.
+        <kbd>Enter</kbd> and the arrows go on, <kbd>Ctrl</kbd> <kbd>Z</kbd> takes back, <kbd>"</kbd> repeats the figure
+        above; a row’s number leads to striking it. Read a station again in a row of its own. A block from a spreadsheet
+        can be pasted into any cell.
       </p>
       ${this.#fields(work, survey, [END_FLOAT_FIELD])}
-      <div class="screen-only">
-        <button type="button" @click=${this.#chooseFile}>Readings from a file</button>
-        <input
-          type="file"
-          hidden
-          aria-label="File with readings"
-          accept=".csv,.tsv,.txt,text/csv,text/plain"
-          @change=${this.#chosen}
-        />
-      </div>
     `;
   }
 

@@ -1,31 +1,20 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
-import type { Survey } from "../../inspection/schema.ts";
-import type { Units } from "../../inspection/units.ts";
+import type { Slide, Survey } from "../../inspection/schema.ts";
 import { awaitsReading } from "../../records/record.ts";
 import { capitalised } from "../../report/words.ts";
 import { type Column, type ColumnName, columnsOf } from "../editing/columns.ts";
 import type { Desk } from "../editing/desk.ts";
 import { blankRow, type CellProblem, type Row, type RowReading, readRow } from "../editing/rows.ts";
-import type { Log } from "../opening/readFile.ts";
 import { notify } from "../shell/notice.ts";
 import { controls } from "../style/controls.ts";
-import { moveFor } from "./moves.ts";
+import { type PasteInto, paste } from "./paste.ts";
 import { readingRow, rowName } from "./readingRow.ts";
+import { SlipMarks } from "./slipMarks.ts";
+import { inView, type Sorting, sortedNext } from "./sorting.ts";
+import { type ActiveCell, goTo, onTableKey } from "./tableKeys.ts";
 import { tableStyle } from "./tableStyle.ts";
-
-declare global {
-  interface HTMLElementEventMap {
-    /** A table that was pasted into a cell. */
-    "tightspot-pasted": CustomEvent<Log>;
-  }
-}
-
-interface Cell {
-  readonly row: number;
-  readonly column: ColumnName;
-}
 
 /** The readings of a survey, to be typed with the keyboard alone. */
 @customElement("tightspot-readings-table")
@@ -33,22 +22,27 @@ export class ReadingsTable extends LitElement {
   static override styles = [controls, tableStyle];
 
   @property({ attribute: false }) desk: Desk | null = null;
+  @property({ attribute: false }) slide: Slide | null = null;
   @property({ attribute: false }) survey: Survey | null = null;
   @property({ attribute: false }) rows: readonly Row[] = [];
-  @property() units: Units = "mm";
   /** Readings that a check names, 0-based in file order. */
   @property({ attribute: false }) doubtful: ReadonlySet<number> = new Set();
 
   /** The cell being typed in: what is wrong with it is said when it is left. */
-  @state() private active: Cell | null = null;
+  @state() private active: ActiveCell | null = null;
   /** The row whose actions are shown. */
   @state() private open: number | null = null;
+  @state() private sorting: Sorting | null = null;
+
+  readonly #slips = new SlipMarks(this);
 
   /** The empty row at the end; it becomes the next reading when something is typed into it. */
   #next = blankRow();
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has("rows") && this.rows.some(({ key }) => key === this.#next.key)) this.#next = blankRow();
+    if (changed.get("survey")?.id !== this.survey?.id)
+      this.sorting = changed.has("survey") ? null : this.sorting;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
@@ -57,30 +51,52 @@ export class ReadingsTable extends LitElement {
   }
 
   override render() {
-    const { survey } = this;
-    if (survey === null) return nothing;
-    const columns = columnsOf(survey, this.units);
+    const { survey, slide } = this;
+    if (survey === null || slide === null) return nothing;
+    const columns = columnsOf(survey, slide.units);
     let count = 0;
+    const read = new Map(
+      [...this.rows, this.#next].map((row) => {
+        const reading = readRow(row, survey, slide.units);
+        return [row.key, { reading, index: reading.state === "read" ? count++ : null }] as const;
+      }),
+    );
     return html`
-      <table @focusin=${this.#onFocus} @focusout=${this.#onLeave} @keydown=${this.#onKey} @paste=${this.#onPaste}>
+      <table
+        @focusin=${this.#onFocus}
+        @focusout=${this.#onLeave}
+        @keydown=${this.#onKey}
+        @paste=${this.#onPaste}
+      >
         <caption class="unseen">
           Readings; Enter goes on to the next cell
         </caption>
         <thead>
           <tr>
             <th scope="col"><span class="unseen">Reading</span></th>
-            ${columns.map((column) => html`<th scope="col" class=${column.name}>${column.label} ${this.#unitOf(column)}</th>`)}
+            ${columns.map((column) => this.#heading(column))}
           </tr>
         </thead>
         ${repeat(
-          [...this.rows, this.#next],
+          [...this.#shown, this.#next],
           ({ key }) => key,
           (row) => {
-            const read = readRow(row, survey, this.units);
-            return this.#row(row, read, read.state === "read" ? count++ : null, columns);
+            const { reading, index } = read.get(row.key) ?? {
+              reading: { state: "blank" } as const,
+              index: null,
+            };
+            return this.#row(row, reading, index, columns);
           },
         )}
       </table>
+      ${
+        this.sorting === null
+          ? nothing
+          : html`<p class="order screen-only">
+              Sorted to look at; the file keeps the order of reading.
+              <button type="button" class="quiet" @click=${() => this.#unsort()}>Order of reading</button>
+            </p>`
+      }
     `;
   }
 
@@ -90,12 +106,50 @@ export class ReadingsTable extends LitElement {
     this.renderRoot.querySelector<HTMLInputElement>(`[data-reading="${index}"] input`)?.focus();
   }
 
+  /** Takes a value from a gauge as if it were typed where the cursor is, or else into the next reading. */
+  takeValue(text: string): void {
+    const cells = [...this.renderRoot.querySelectorAll<HTMLInputElement>("[data-column]")];
+    const { active } = this;
+    const isActive = ({ dataset }: HTMLInputElement): boolean =>
+      Number(dataset.row) === active?.row && dataset.column === active.column;
+    const at = active === null ? -1 : cells.findIndex(isActive);
+    const cell = cells.at(at === -1 ? -this.#columns.length : at);
+    const row = [...this.rows, this.#next].find(({ key }) => key === Number(cell?.dataset.row));
+    if (cell === undefined || row === undefined) return;
+    cell.value = text;
+    this.#typed(row, cell.dataset.column as ColumnName, cell);
+    goTo(cells[cells.indexOf(cell) + 1] ?? cell);
+  }
+
+  get #columns(): readonly Column[] {
+    const { survey, slide } = this;
+    return survey === null || slide === null ? [] : columnsOf(survey, slide.units);
+  }
+
+  /** The rows as they are looked at, without the empty one at the end. */
+  get #shown(): readonly Row[] {
+    return inView(this.rows, this.sorting);
+  }
+
+  #heading(column: Column) {
+    const { sorting } = this;
+    const isSorted = sorting?.column === column.name;
+    const order = sorting?.isFalling ? "descending" : "ascending";
+    return html`<th scope="col" class=${column.name} aria-sort=${isSorted ? order : nothing}>
+      <button type="button" title="Sort, to look at" @click=${() => this.#sort(column)}>
+        ${column.label} ${this.#unitOf(column)}
+        ${isSorted ? html`<span aria-hidden="true">${sorting.isFalling ? "▾" : "▴"}</span>` : nothing}
+      </button>
+    </th>`;
+  }
+
   #unitOf({ counts }: Column) {
     if (counts === "plain") return nothing;
     return html`<span class="unit">${counts === "divisions" ? "div." : counts}</span>`;
   }
 
   #row(row: Row, read: RowReading, reading: number | null, columns: readonly Column[]) {
+    const isActive = this.active?.row === row.key;
     return readingRow({
       row,
       columns,
@@ -103,6 +157,7 @@ export class ReadingsTable extends LitElement {
       problems: read.state === "unread" ? this.#shownProblems(row, read.problems) : [],
       isNext: row.key === this.#next.key,
       isDoubtful: reading !== null && this.doubtful.has(reading),
+      doubt: reading === null || isActive ? undefined : this.#slips.found.get(reading)?.message,
       isOpen: this.open === row.key,
       typed: (column, input) => this.#typed(row, column, input),
       toggled: () => this.#toggle(row),
@@ -126,45 +181,77 @@ export class ReadingsTable extends LitElement {
     if (desk === null) return;
     const text = input.value === '"' ? this.#above(row, column) : input.value;
     if (row.key !== this.#next.key) desk.enterCell(row.key, column, text);
-    else if (text !== "") desk.setRows([...this.rows, { ...row, cells: { [column]: text } }]);
+    else if (text !== "") desk.beginRow(row, column, text);
     // A ditto mark over an empty column changes nothing, and would otherwise stay.
     this.requestUpdate();
   }
 
   /** What a ditto mark stands for. */
   #above(row: Row, column: ColumnName): string {
-    const at = this.rows.findIndex(({ key }) => key === row.key);
-    return this.rows.at(at === -1 ? -1 : at - 1)?.cells[column] ?? "";
+    const shown = this.#shown;
+    const at = shown.findIndex(({ key }) => key === row.key);
+    return shown.at(at === -1 ? -1 : at - 1)?.cells[column] ?? "";
   }
 
   #onFocus({ target }: FocusEvent): void {
+    const left = this.active?.row;
     const { row, column } = target instanceof HTMLInputElement ? target.dataset : {};
-    this.active = row === undefined ? null : { row: Number(row), column: column as ColumnName };
+    this.active =
+      row === undefined
+        ? null
+        : { row: Number(row), column: column as ColumnName, original: (target as HTMLInputElement).value };
+    if (left !== undefined && left !== this.active?.row) this.#dropIfBlank(left);
   }
 
-  #onLeave(): void {
+  #onLeave({ relatedTarget }: FocusEvent): void {
+    const left = this.active?.row;
     this.active = null;
+    if (relatedTarget === null && left !== undefined) this.#dropIfBlank(left);
+  }
+
+  /** A row that was emptied is no row any more once it is left. */
+  #dropIfBlank(key: number): void {
+    const { survey, slide, desk } = this;
+    const row = this.rows.find((each) => each.key === key);
+    if (row === undefined || survey === null || slide === null) return;
+    if (readRow(row, survey, slide.units).state === "blank") desk?.deleteRow(key);
   }
 
   #onKey(event: KeyboardEvent): void {
-    const inputs = [...this.renderRoot.querySelectorAll<HTMLInputElement>("[data-column]")];
-    const columns = this.survey === null ? 1 : columnsOf(this.survey, this.units).length;
-    const to = moveFor(event, inputs, columns);
-    if (to === null) return;
-    event.preventDefault();
-    to.focus();
-    to.select();
+    const { desk, active, renderRoot } = this;
+    const deleteRow = (key: number): void => {
+      const body = renderRoot.querySelector<HTMLElement>(`[data-key="${key}"]`);
+      const row = this.rows.find((each) => each.key === key);
+      const reading = body?.dataset.reading;
+      if (row !== undefined) this.#delete(row, reading === undefined ? null : Number(reading));
+    };
+    onTableKey(event, { desk, root: renderRoot, active, next: this.#next.key, deleteRow });
   }
 
   #onPaste(event: ClipboardEvent): void {
     const text = event.clipboardData?.getData("text/plain").trim() ?? "";
-    if (this.survey === null || !/[\t\n]/.test(text)) return;
+    const { active, desk, slide } = this;
+    if (desk === null || slide === null || active === null || !/[\t\n]/.test(text)) return;
     event.preventDefault();
-    const [first = ""] = text.split("\n");
-    const headings = columnsOf(this.survey, this.units).map(({ name }) => name);
-    const content = /\p{L}{3}/u.test(first) ? text : `${headings.join("\t")}\n${text}`;
-    const log: Log = { kind: "log", name: "What was pasted", content, units: this.units };
-    this.dispatchEvent(new CustomEvent("tightspot-pasted", { detail: log, bubbles: true, composed: true }));
+    const shown = this.#shown;
+    const at = shown.findIndex(({ key }) => key === active.row);
+    const into: PasteInto = {
+      desk,
+      shown,
+      at: at === -1 ? shown.length : at,
+      column: active.column,
+      columns: this.#columns.map(({ name }) => name),
+      units: slide.units,
+    };
+    void paste(this, text, into);
+  }
+
+  #sort(column: Column): void {
+    this.sorting = sortedNext(this.sorting, column, this.rows);
+  }
+
+  #unsort(): void {
+    this.sorting = null;
   }
 
   /** The cursor goes back to the row's button when its actions are closed. */
@@ -179,7 +266,8 @@ export class ReadingsTable extends LitElement {
   }
 
   #delete(row: Row, reading: number | null): void {
-    const after = this.rows[this.rows.indexOf(row) + 1] ?? this.#next;
+    const shown = this.#shown;
+    const after = shown[shown.indexOf(row) + 1] ?? this.#next;
     const undo = this.desk?.deleteRow(row.key);
     this.open = null;
     this.#focusOn(after, "input");

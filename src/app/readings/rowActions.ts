@@ -30,8 +30,25 @@ export class RowActions extends LitElement {
         background: var(--wash);
       }
 
-      label {
-        flex: 1 1 10rem;
+      .label {
+        flex: 1 0 100%;
+      }
+
+      .reasons {
+        display: flex;
+        flex: 1 0 100%;
+        flex-wrap: wrap;
+        gap: 0.375rem;
+      }
+
+      .reasons button {
+        padding: 0.25rem 0.75rem;
+        font-weight: 500;
+      }
+
+      input {
+        flex: 1 1 9rem;
+        width: auto;
       }
     `,
   ];
@@ -39,7 +56,9 @@ export class RowActions extends LitElement {
   @property({ type: Boolean }) struck = false;
 
   override firstUpdated(): void {
-    this.renderRoot.querySelector<HTMLElement>("input, button")?.focus();
+    // On a phone the field would bring up a keyboard over the reasons that can be tapped.
+    const first = window.matchMedia("(pointer: coarse)").matches ? "button" : "input, button";
+    this.renderRoot.querySelector<HTMLElement>(first)?.focus();
   }
 
   override render() {
@@ -53,11 +72,15 @@ export class RowActions extends LitElement {
       </div>`;
     }
     return html`<form @submit=${this.#strike}>
-      <label>
-        <span class="label">Strike it, because</span>
-        <input name="why" required list="reasons" autocomplete="off" />
-      </label>
-      <datalist id="reasons">${USUAL_REASONS.map((reason) => html`<option value=${reason}></option>`)}</datalist>
+      <p class="label" id="because">Strike it, because</p>
+      <div class="reasons" role="group" aria-labelledby="because">
+        ${USUAL_REASONS.map(
+          (reason) => html`<button type="button" @click=${() => this.#tell("tightspot-strike", reason)}>
+            ${reason}
+          </button>`,
+        )}
+      </div>
+      <input name="why" required autocomplete="off" aria-label="Strike it, because" placeholder="another reason" />
       <button type="submit">Strike</button>
       ${remove}
     </form>`;

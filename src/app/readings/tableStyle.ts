@@ -8,7 +8,7 @@ export const tableStyle = css`
   }
 
   thead th {
-    padding: 0.5rem 0.5rem 0.5rem 0;
+    padding: 0;
     border-bottom: 2px solid var(--ink);
     background: var(--sheet);
     color: var(--ink-strong);
@@ -121,6 +121,32 @@ export const tableStyle = css`
 
   .why {
     color: var(--ink-pale);
+  }
+
+  .doubt {
+    color: var(--brass);
+    font-weight: 600;
+  }
+
+  thead button {
+    justify-content: flex-end;
+    gap: 0.25rem;
+    width: 100%;
+    padding: 0 0.5rem 0 0;
+    border: 0;
+    background: transparent;
+    color: inherit;
+    font-size: inherit;
+  }
+
+  .order {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    justify-content: space-between;
+    gap: 0 0.75rem;
+    color: var(--ink-pale);
+    font-size: var(--small);
   }
 
   @media print {

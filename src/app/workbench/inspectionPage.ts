@@ -165,6 +165,7 @@ export class InspectionPage extends LitElement {
           .survey=${survey}
           .rows=${rows}
           .doubtful=${doubtfulReadings(assessment, rows.length)}
+          .assessment=${assessment}
         ></tightspot-readings>
         <tightspot-basis
           .slide=${inspection?.slide ?? null}
@@ -203,7 +204,7 @@ export class InspectionPage extends LitElement {
   }
 
   #goToReading({ detail }: HTMLElementEventMap["tightspot-go-to-reading"]): void {
-    this.renderRoot.querySelector<ReadingsPanel>("tightspot-readings")?.focusReading(detail);
+    void this.renderRoot.querySelector<ReadingsPanel>("tightspot-readings")?.focusReading(detail);
   }
 }
 

@@ -1,0 +1,18 @@
+import type { Slide, Survey } from "../../inspection/schema.ts";
+import type { Guide } from "../../records/record.ts";
+import { plannedStations } from "./plannedStations.ts";
+
+/**
+ * Where the entry station by station of a survey begins. One that has readings was planned elsewhere: it goes on where
+ * one more reading tells most.
+ */
+export function freshGuide(slide: Slide, survey: Survey): Guide {
+  const begun = survey.readings.length > 0;
+  return {
+    survey: survey.id,
+    isOpen: true,
+    at: begun ? "readings" : "way",
+    stations: begun ? [] : plannedStations(slide),
+    typing: {},
+  };
+}

@@ -1,0 +1,142 @@
+import { css, html, LitElement, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import type { Slide } from "../../inspection/schema.ts";
+import type { Guide } from "../../records/record.ts";
+import type { Desk } from "../editing/desk.ts";
+import { controls } from "../style/controls.ts";
+import { plannedStations } from "./plannedStations.ts";
+import { listOf, orderOf, readPositions } from "./stationList.ts";
+import { travelStrip } from "./travelStrip.ts";
+import { stationsAmong } from "./turns.ts";
+
+/** Where to read: as planned, or as typed. */
+@customElement("tightspot-stations-step")
+export class StationsStep extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: grid;
+        gap: 0.875rem;
+      }
+
+      label {
+        display: block;
+      }
+
+      textarea {
+        min-height: 6.5rem;
+        margin-top: 0.25rem;
+        line-height: 1.6;
+        resize: vertical;
+        field-sizing: content;
+      }
+
+      .back {
+        display: flex;
+        align-items: center;
+        gap: 0.75rem;
+        min-height: var(--target);
+        cursor: pointer;
+      }
+
+      .back input {
+        flex: none;
+        width: 1.5rem;
+        min-height: 1.5rem;
+        accent-color: var(--ink);
+      }
+
+      .hint {
+        color: var(--ink-pale);
+        font-size: var(--small);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) desk: Desk | null = null;
+  @property({ attribute: false }) guide: Guide | null = null;
+  @property({ attribute: false }) slide: Slide | null = null;
+
+  @state() private problem = "";
+
+  override render() {
+    const { guide, slide } = this;
+    if (guide === null || slide === null) return nothing;
+    const { positions, isBackToo } = listOf(guide.stations);
+    const marks = stationsAmong(positions, slide.units).map((position) => ({
+      position,
+      state: "open" as const,
+    }));
+    const planned = plannedStations(slide);
+    const count = marks.length;
+    return html`
+      <h3>${count} ${count === 1 ? "station" : "stations"}, ${guide.stations.length} readings</h3>
+      ${travelStrip(slide, marks, null)}
+      <p class="hint">
+        Closer together than half the nut’s length, with both ends of the travel, and spread over the turn of the screw.
+        Five is the least for a verdict; after that, the page says where one more reading tells most.
+      </p>
+      <div>
+        <label for="positions">Positions to read at, ${slide.units}, with spaces between</label>
+        <textarea
+          id="positions"
+          inputmode="text"
+          spellcheck="false"
+          autocomplete="off"
+          aria-invalid=${this.problem !== ""}
+          aria-describedby="wrong"
+          .value=${guide.typing.stations ?? positions.join("  ")}
+          @input=${({ target }: InputEvent) => this.#typed((target as HTMLTextAreaElement).value)}
+        ></textarea>
+        <p id="wrong" class="wrong">${this.problem}</p>
+      </div>
+      <label class="back">
+        <input
+          type="checkbox"
+          .checked=${isBackToo}
+          @change=${() => this.#read(positions, !isBackToo)}
+        />
+        <span>Read each again on the way back, the first one last: that shows a stand that creeps.</span>
+      </label>
+      ${
+        planned.join() === guide.stations.join()
+          ? nothing
+          : html`<button type="button" @click=${() => this.#become({ ...guide, typing: {}, stations: planned })}>
+              Take the planned stations
+            </button>`
+      }
+      <button type="button" class="chief" @click=${() => this.dispatchEvent(new CustomEvent("tightspot-next"))}>
+        Start reading
+      </button>
+    `;
+  }
+
+  override firstUpdated(): void {
+    this.renderRoot.querySelector<HTMLElement>("button.chief")?.focus({ preventScroll: true });
+  }
+
+  #typed(text: string): void {
+    const { guide, slide } = this;
+    if (guide === null || slide === null) return;
+    const read = readPositions(text, slide.units);
+    this.problem = read.ok ? "" : `One ${read.problem.what}. ${read.problem.cure}`;
+    const typing = { ...guide.typing, stations: text };
+    const { isBackToo } = listOf(guide.stations);
+    this.#become({
+      ...guide,
+      typing,
+      ...(read.ok && {
+        stations: orderOf({ positions: read.value, isBackToo: isBackToo || guide.stations.length === 0 }),
+      }),
+    });
+  }
+
+  #read(positions: readonly number[], isBackToo: boolean): void {
+    if (this.guide !== null) this.#become({ ...this.guide, stations: orderOf({ positions, isBackToo }) });
+  }
+
+  #become(guide: Guide): void {
+    this.desk?.guideAs(guide);
+  }
+}
