@@ -18,12 +18,12 @@ import { sourceName } from "../source.ts";
 export const convert: Command = {
   name: "convert",
   operands: "FILE…",
-  summary: "inspections and CSV logs into one another; - is standard input",
+  summary: "inspections and CSV logs into one another",
   options: [
     { name: "to", value: "json|csv", help: "an inspection file, or CSV; as --out ends, or json" },
-    { name: "out", value: "FILE", help: "where to; a CSV for each survey where there are several" },
+    { name: "out", value: "FILE", help: "where to; each survey has a CSV of its own" },
     { name: "survey", value: "ID", help: "only this survey" },
-    { name: "decimal-comma", help: "CSV with decimal commas, and semicolons between cells" },
+    { name: "decimal-comma", help: "decimal commas, semicolons between cells" },
     { name: "slide", value: "SLIDE.json", help: "the slide that a CSV's readings were taken on" },
     ...LOG_OPTIONS,
     ...OVERRIDES,
