@@ -33,6 +33,15 @@ export class GaugePanel extends LitElement {
         font-weight: 600;
       }
 
+      summary::before {
+        content: "▸";
+        width: 1.25rem;
+      }
+
+      [open] > summary::before {
+        content: "▾";
+      }
+
       summary .state {
         margin-left: auto;
         color: var(--ink-pale);

@@ -55,6 +55,15 @@ export class StationsStep extends LitElement {
         font-weight: 600;
       }
 
+      summary::before {
+        content: "▸";
+        width: 1.25rem;
+      }
+
+      [open] > summary::before {
+        content: "▾";
+      }
+
       .why {
         display: grid;
         gap: 0.375rem;
