@@ -79,7 +79,7 @@ function tidy(text: string): string {
     .replaceAll("⁄", "/")
     .replace(/ ?[¼½¾⅛⅜⅝⅞]/g, (found) => ` ${ONE_CHARACTER_FRACTIONS[found.trim()]}`)
     .trim()
-    .replace(/^([+-]) /, "$1");
+    .replace(/^([+-]) +/, "$1");
 }
 
 /** Sign, digits and exponent, with spaces and apostrophes between thousands taken out. */

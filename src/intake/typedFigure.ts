@@ -11,16 +11,6 @@ const LONGEST = 10_000;
 /** A hundred turns of a dial of a hundred divisions; a million hours or runs. */
 const MOST = { divisions: 10_000, plain: 1_000_000 } as const;
 
-const VULGAR_FRACTIONS: Readonly<Record<string, string>> = {
-  "½": "1/2",
-  "¼": "1/4",
-  "¾": "3/4",
-  "⅛": "1/8",
-  "⅜": "3/8",
-  "⅝": "5/8",
-  "⅞": "7/8",
-};
-
 const TENTHS = lengthUnit("tenths");
 
 /**
@@ -32,7 +22,7 @@ const TENTHS = lengthUnit("tenths");
  * refused, as it would be taken for a tenth of a millimetre.
  */
 export function readTypedFigure(text: string, counts: Counts, shown?: LengthUnit): Outcome<number> {
-  const cell = readCell(spelledOut(text), "none");
+  const cell = readCell(text, "none");
   if (cell.kind === "empty") return failed("", "is empty", "Type a figure.");
   if (cell.kind === "fault") return failed("", cell.fault, cell.cure);
   const isLength = counts === "mm" || counts === "in";
@@ -77,21 +67,12 @@ function figuresIn(text: string): readonly string[] {
   const figures: string[] = [];
   for (const word of text.split(/[\s;]+/).filter((piece) => piece !== "")) {
     const last = figures.at(-1);
-    const isUnit = !/\d/.test(spelledOut(word));
-    const isFraction = /^\d+\/\d+/.test(spelledOut(word).trim()) && /^[+-]?\d+$/.test(last ?? "");
+    const isUnit = !/[\d¼½¾⅛⅜⅝⅞]/.test(word);
+    const isFraction = /^(?:\d+\/\d+|[¼½¾⅛⅜⅝⅞])/.test(word) && /^[+-]?\d+$/.test(last ?? "");
     if (last !== undefined && (isUnit || isFraction)) figures[figures.length - 1] = `${last} ${word}`;
     else figures.push(word);
   }
   return figures;
-}
-
-/** Fractions of one sign as those of three, and a sign next to its figure. */
-function spelledOut(text: string): string {
-  return text
-    .replace(/(?<=\d)[\s-]*(?=[½¼¾⅛⅜⅝⅞])/g, " ")
-    .replace(/[½¼¾⅛⅜⅝⅞]/g, (sign) => VULGAR_FRACTIONS[sign] ?? sign)
-    .trim()
-    .replace(/^([+\-−–])\s+(?=[\d.,])/, "$1");
 }
 
 function withinReason(value: number, counts: Counts): Outcome<number> {

@@ -2,13 +2,21 @@ import type { Inspection, Survey } from "../../inspection/schema.ts";
 import type { CsvReadings } from "../../intake/readCsv.ts";
 import { type Keeper, type Keeping, keeperOf } from "../../records/keeper.ts";
 import type { Saving } from "../../records/kept.ts";
-import type { Draft, Guide, KeptInspection, Place, Step, Work } from "../../records/record.ts";
+import {
+  awaitsReading,
+  type Draft,
+  type Guide,
+  type KeptInspection,
+  type Place,
+  type Step,
+  type Work,
+} from "../../records/record.ts";
 import type { ColumnName } from "./columns.ts";
 import { timeNow } from "./day.ts";
 import { enterField, showField } from "./fields.ts";
 import { guideOf, withGuide } from "./guides.ts";
 import { backwards, NO_STEPS, rowsAfter, stepBetween, withStep } from "./history.ts";
-import { blankRow, type Row, rowsOf, withRows, withUnreadable } from "./rows.ts";
+import { blankRow, type Row, rowsOf, withReading, withRows, withUnreadable } from "./rows.ts";
 import { nextSurvey, withoutSurvey, withSurvey, withSurveyAgain } from "./surveys.ts";
 import { withoutReadings, withReadingsAdded, withReadingsReplaced, withSurveyAdded } from "./taking.ts";
 
@@ -118,7 +126,11 @@ export class Desk extends EventTarget {
   }
 
   enterCell(key: number, column: ColumnName, text: string): void {
-    const typed = (row: Row): Row => ({ ...row, cells: { ...row.cells, [column]: text } });
+    const typed = (row: Row): Row => ({
+      ...row,
+      cells: { ...row.cells, [column]: text },
+      marks: awaitsReading(row) && column !== "position" ? { time: timeNow() } : row.marks,
+    });
     this.#changeRow(key, typed, `${key} ${column}`);
   }
 
@@ -128,10 +140,10 @@ export class Desk extends EventTarget {
     this.setRows([...this.#rows, begun], `${row.key} ${column}`);
   }
 
-  /** Takes a reading that was entered in one piece. */
+  /** Takes a reading that was entered in one piece; it is the answer to a row that waits for one at its place. */
   addReading(cells: Row["cells"]): Row {
     const row: Row = { ...blankRow(), cells, marks: { time: timeNow() } };
-    this.setRows([...this.#rows, row]);
+    this.setRows(withReading(this.#rows, row));
     return row;
   }
 

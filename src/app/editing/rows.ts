@@ -1,6 +1,6 @@
 import type { Reading, Survey } from "../../inspection/schema.ts";
 import type { Units } from "../../inspection/units.ts";
-import type { Draft, UnreadRow, Work } from "../../records/record.ts";
+import { awaitsReading, type Draft, type UnreadRow, type Work } from "../../records/record.ts";
 import {
   type Column,
   type ColumnName,
@@ -135,6 +135,19 @@ function decimalsIn(value: unknown): number {
   const [mantissa = "", exponent = "0"] = String(value).split("e");
   const decimals = (mantissa.split(".")[1] ?? "").length - Number(exponent);
   return decimals > MOST_DECIMALS ? 0 : Math.max(0, decimals);
+}
+
+/**
+ * The rows with a reading just taken: after all that were, in place of one that waits at its position, and before those
+ * that go on waiting.
+ */
+export function withReading(rows: readonly Row[], row: Row): readonly Row[] {
+  const waiting = rows.findIndex(
+    (other) => awaitsReading(other) && Number(other.cells.position) === Number(row.cells.position),
+  );
+  const others = waiting === -1 ? rows : rows.toSpliced(waiting, 1);
+  const last = others.findLastIndex((other) => !awaitsReading(other));
+  return others.toSpliced(last + 1, 0, row);
 }
 
 /** The work with the rows of one survey as they are now: what can be read becomes readings, the rest is kept. */

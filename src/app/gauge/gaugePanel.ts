@@ -1,7 +1,8 @@
-import { css, html, LitElement } from "lit";
+import { html, LitElement } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { controls } from "../style/controls.ts";
 import { type Connection, connect } from "./connection.ts";
+import { gaugeStyle } from "./gaugeStyle.ts";
 import { numbersIn, patternOf, valueIn } from "./picking.ts";
 import { type SerialOptions, type SerialPort, serialPorts } from "./serial.ts";
 import { BAUD_RATES, FORMATS, type GaugeSettings, gaugeSettings, keepGaugeSettings } from "./settings.ts";
@@ -17,86 +18,7 @@ declare global {
 /** A gauge on a serial cable: connected, its line shown, its number picked, its value taken. */
 @customElement("tightspot-gauge")
 export class GaugePanel extends LitElement {
-  static override styles = [
-    controls,
-    css`
-      :host {
-        border: 1px solid var(--rule);
-        border-radius: var(--round);
-      }
-
-      summary {
-        display: flex;
-        align-items: center;
-        padding: 0 0.75rem;
-        color: var(--ink);
-        font-weight: 600;
-      }
-
-      summary .state {
-        margin-left: auto;
-        color: var(--ink-pale);
-        font-size: var(--small);
-        font-weight: 500;
-      }
-
-      .content {
-        display: grid;
-        gap: 0.625rem;
-        padding: 0.25rem 0.75rem 0.75rem;
-      }
-
-      .pair {
-        display: grid;
-        grid-template-columns: 1fr 1fr;
-        gap: 0.5rem;
-      }
-
-      .line {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        min-height: 56px;
-        padding: 0.25rem 0.5rem;
-        border-radius: var(--round);
-        background: var(--wash);
-        font-family: ui-monospace, monospace;
-        white-space: pre-wrap;
-      }
-
-      .line button {
-        min-width: 48px;
-        margin: 0 0.125rem;
-        padding: 0 0.375rem;
-        font-family: inherit;
-      }
-
-      .line [aria-pressed="true"] {
-        background: var(--ink);
-        color: var(--on-ink);
-      }
-
-      .check {
-        display: flex;
-        align-items: center;
-        gap: 0.75rem;
-        min-height: var(--target);
-        cursor: pointer;
-      }
-
-      .check input {
-        flex: none;
-        width: 1.5rem;
-        min-height: 1.5rem;
-        accent-color: var(--ink);
-      }
-
-      .hint {
-        color: var(--ink-pale);
-        font-size: var(--small);
-      }
-    `,
-  ];
+  static override styles = [controls, gaugeStyle];
 
   @state() private settings: GaugeSettings = gaugeSettings();
   @state() private connection: Connection | null = null;

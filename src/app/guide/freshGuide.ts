@@ -8,11 +8,12 @@ import { plannedStations } from "./plannedStations.ts";
  */
 export function freshGuide(slide: Slide, survey: Survey): Guide {
   const begun = survey.readings.length > 0;
+  const planned = plannedStations(slide);
   return {
     survey: survey.id,
     isOpen: true,
     at: begun ? "readings" : "way",
-    stations: begun ? [] : plannedStations(slide),
+    stations: begun || !planned.ok ? [] : planned.value.stations,
     typing: {},
   };
 }

@@ -1,18 +1,18 @@
-import { settingsOf } from "../../analysis/settings.ts";
-import { lengthsIn } from "../../inspection/lengths.ts";
-import { slideInMillimetres } from "../../inspection/metric.ts";
+import { type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Slide } from "../../inspection/schema.ts";
-import { fromMillimetres, roundTo } from "../../inspection/units.ts";
+import { measuringPlan } from "../../intake/plan/measuringPlan.ts";
 
-/** Where to read a slide, in the order of reading, in its own units: along the travel and back. */
-export function plannedStations(slide: Slide): readonly number[] {
-  const { settings } = settingsOf(slideInMillimetres(slide), lengthsIn(slide.units));
-  const { travel, engagedLength } = settings;
-  const length = travel.to - travel.from;
-  const count = Math.min(40, Math.max(5, Math.ceil(length / (0.45 * engagedLength)) + 1));
-  const out = Array.from({ length: count }, (_, index) => {
-    const position = fromMillimetres(travel.from + (length * index) / (count - 1), slide.units);
-    return roundTo(position, slide.units === "in" ? 2 : 0);
-  });
-  return [...out, ...out.toReversed()];
+/** Where to read a slide and why, in its own units. */
+export interface PlannedStations {
+  /** Every reading in the order it is taken, out along the travel and back. */
+  readonly stations: readonly number[];
+  readonly reasons: readonly string[];
+}
+
+/** The measuring plan as a guide follows it; fails where no plan can be made. */
+export function plannedStations(slide: Slide): Outcome<PlannedStations> {
+  const plan = measuringPlan(slide);
+  if (!plan.ok) return plan;
+  const { readings, reasons, notes } = plan.value;
+  return succeeded({ stations: readings.map(({ position }) => position), reasons: [...notes, ...reasons] });
 }

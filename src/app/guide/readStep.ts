@@ -3,7 +3,7 @@ import { customElement, property } from "lit/decorators.js";
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Suspicion } from "../../analysis/suspicion.ts";
 import type { Slide, Survey } from "../../inspection/schema.ts";
-import type { Guide } from "../../records/record.ts";
+import { awaitsReading, type Guide } from "../../records/record.ts";
 import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
 import { controls } from "../style/controls.ts";
@@ -36,7 +36,8 @@ export class ReadStep extends LitElement implements ReadHost {
   get bench(): Bench | null {
     const { desk, guide, slide } = this;
     if (desk === null || guide === null || slide === null || desk.survey === null) return null;
-    return { desk, guide: desk.guide ?? guide, slide, survey: desk.survey, rows: desk.rows };
+    const rows = desk.rows.filter((row) => !awaitsReading(row));
+    return { desk, guide: desk.guide ?? guide, slide, survey: desk.survey, rows };
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {

@@ -1,5 +1,4 @@
-import type { Outcome } from "../../inspection/problem.ts";
-import { succeeded } from "../../inspection/problem.ts";
+import { type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Units } from "../../inspection/units.ts";
 import { readTypedFigures } from "../../intake/typedFigure.ts";
 

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
+import { inOneLine } from "../../inspection/problem.ts";
 import type { Slide } from "../../inspection/schema.ts";
 import type { Guide } from "../../records/record.ts";
 import type { Desk } from "../editing/desk.ts";
@@ -47,6 +48,30 @@ export class StationsStep extends LitElement {
         accent-color: var(--ink);
       }
 
+      summary {
+        display: flex;
+        align-items: center;
+        color: var(--ink);
+        font-weight: 600;
+      }
+
+      summary::before {
+        content: "▸";
+        width: 1.25rem;
+      }
+
+      [open] > summary::before {
+        content: "▾";
+      }
+
+      .why {
+        display: grid;
+        gap: 0.375rem;
+        padding-left: 1.125rem;
+        font-size: 0.9375rem;
+        list-style: square;
+      }
+
       .hint {
         color: var(--ink-pale);
         font-size: var(--small);
@@ -73,9 +98,18 @@ export class StationsStep extends LitElement {
     return html`
       <h3>${count} ${count === 1 ? "station" : "stations"}, ${guide.stations.length} readings</h3>
       ${travelStrip(slide, marks, null)}
+      ${
+        planned.ok
+          ? html`<details>
+              <summary>Why these stations</summary>
+              <ul class="why">
+                ${planned.value.reasons.map((reason) => html`<li>${reason}</li>`)}
+              </ul>
+            </details>`
+          : html`<p class="wrong">${inOneLine({ ...planned.problem, where: "" })}</p>`
+      }
       <p class="hint">
-        Closer together than half the nut’s length, with both ends of the travel, and spread over the turn of the screw.
-        Five is the least for a verdict; after that, the page says where one more reading tells most.
+        Five stations are the least for a verdict; after that, the page says where one more reading tells most.
       </p>
       <div>
         <label for="positions">Positions to read at, ${slide.units}, with spaces between</label>
@@ -100,9 +134,12 @@ export class StationsStep extends LitElement {
         <span>Read each again on the way back, the first one last: that shows a stand that creeps.</span>
       </label>
       ${
-        planned.join() === guide.stations.join()
+        !planned.ok || planned.value.stations.join() === guide.stations.join()
           ? nothing
-          : html`<button type="button" @click=${() => this.#become({ ...guide, typing: {}, stations: planned })}>
+          : html`<button
+              type="button"
+              @click=${() => this.#become({ ...guide, typing: {}, stations: planned.value.stations })}
+            >
               Take the planned stations
             </button>`
       }

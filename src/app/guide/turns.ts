@@ -1,3 +1,4 @@
+import { SAME_PLACE } from "../../analysis/samePlace.ts";
 import type { Reading } from "../../inspection/schema.ts";
 import { toMillimetres, type Units } from "../../inspection/units.ts";
 import type { Guide } from "../../records/record.ts";
@@ -13,9 +14,6 @@ export interface Turn {
   /** Planned readings still to come after it. */
   readonly left: number;
 }
-
-/** Positions that differ by no more than this, in millimetres, are one station. */
-const SAME_PLACE = 0.001;
 
 /** What is to be read next: the station chosen out of turn, else the first planned one that lacks a reading. */
 export function nextTurn(guide: Guide, readings: readonly Reading[], units: Units): Turn | null {

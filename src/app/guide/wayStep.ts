@@ -158,6 +158,15 @@ export class WayStep extends LitElement {
         color: var(--ink);
         font-weight: 600;
       }
+
+      summary::before {
+        content: "▸";
+        width: 1.25rem;
+      }
+
+      [open] > summary::before {
+        content: "▾";
+      }
     `,
   ];
 

@@ -176,3 +176,34 @@ test("whatever was done, taking all of it back leads to where it began, and doin
     }),
   );
 });
+
+describe("rows that wait for their readings", () => {
+  const waiting = () => {
+    const { desk } = deskOn();
+    desk.setRows([
+      ...desk.rows,
+      ...["50", "75", "100"].map((position) => ({ ...blankRow(), cells: { position } })),
+    ]);
+    return desk;
+  };
+  const positions = (desk: Desk) => desk.rows.map(({ cells }) => cells.position);
+
+  test("are answered by readings taken there, which keep the order of taking", () => {
+    const desk = waiting();
+    desk.addReading({ position: "75", backlash: "0.22" });
+    desk.addReading({ position: "50.0", backlash: "0.21" });
+    desk.addReading({ position: "60", backlash: "0.23" });
+    expect(readingsOf(desk)?.map(({ position }) => position)).toEqual([0, 25, 75, 50, 60]);
+    expect(positions(desk)).toEqual(["0", "25", "75", "50.0", "60", "100"]);
+    desk.undo();
+    desk.undo();
+    desk.undo();
+    expect(positions(desk)).toEqual(["0", "25", "50", "75", "100"]);
+  });
+
+  test("have their time from when the first figure is typed", () => {
+    const desk = waiting();
+    desk.enterCell(keyAt(desk, 2), "backlash", "0.22");
+    expect(readingsOf(desk)?.[2]?.time).toMatch(/^\d{4}-/);
+  });
+});
