@@ -3,6 +3,7 @@ import type { Estimate } from "./assessment.ts";
 import { estimateOf } from "./estimate.ts";
 import type { ProfileDraws } from "./profile/draws.ts";
 import { erfc } from "./profile/evidence.ts";
+import { logChanceRounded } from "./profile/rounding.ts";
 import { drawIndex, type Random } from "./random.ts";
 
 /** End float is not thought to exceed this where it was not measured, in millimetres. */
@@ -83,7 +84,10 @@ function posteriorOf(readings: readonly number[], repeatability: number, resolut
   const logs = Float64Array.from({ length: cells + 1 }, (_, i) => {
     const place = i === 0 ? 0 : from + (i - 0.5) * width;
     const prior = i === 0 ? CHANCE_OF_NONE : ((1 - CHANCE_OF_NONE) * width) / USUAL_SPAN;
-    return readings.reduce((sum, reading) => sum + logChance(reading, place, sigma, half), Math.log(prior));
+    return readings.reduce(
+      (sum, reading) => sum + logChance(reading, place, sigma, resolution),
+      Math.log(prior),
+    );
   });
   const greatest = logs.reduce((most, log) => Math.max(most, log), Number.NEGATIVE_INFINITY);
   return { from, width, weights: logs.map((log) => Math.exp(log - greatest)) };
@@ -96,18 +100,12 @@ function scatterOf(readings: readonly number[], repeatability: number, resolutio
   return Math.max(scatter, LEAST_SCATTER * resolution);
 }
 
-/** Logarithm of the chance of a reading, given the end float. */
-function logChance(reading: number, place: number, sigma: number, half: number): number {
-  const far = (reading + half - place) / sigma;
-  const near = reading < half ? Number.NEGATIVE_INFINITY : (reading - half - place) / sigma;
-  // The tail in which both bounds lie, so that their difference keeps its digits.
-  const chance = near > 0 ? upperTail(near) - upperTail(far) : upperTail(-far) - upperTail(-near);
-  const nearest = near > 0 ? near : Math.max(0, -far);
-  return chance > 1e-300 ? Math.log(chance) : -0.5 * nearest * nearest;
-}
-
-function upperTail(z: number): number {
-  return 0.5 * erfc(z / Math.SQRT2);
+/** Logarithm of the chance of a reading, given the end float: nothing is read of all that is below half a graduation. */
+function logChance(reading: number, place: number, sigma: number, resolution: number): number {
+  if (reading >= resolution / 2) return logChanceRounded(Math.abs(reading - place), sigma, resolution);
+  const above = (place - reading - resolution / 2) / sigma;
+  const chance = 0.5 * erfc(above / Math.SQRT2);
+  return chance > 1e-300 ? Math.log(chance) : -0.5 * above * above;
 }
 
 function drawnFrom({ from, width, weights }: Posterior, random: Random): number {

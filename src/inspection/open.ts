@@ -29,12 +29,7 @@ export function openInspection(fileText: string): Outcome<Inspection> {
 
 /** The same for data that was already parsed, such as what the browser's database holds. */
 export function readInspection(data: unknown): Outcome<Inspection> {
-  const contents = recognise(data);
-  if (!contents.ok) return contents;
-  const parsed = inspectionSchema.safeParse(contents.value, { reportInput: true });
-  return parsed.success
-    ? succeeded(parsed.data as Inspection)
-    : { ok: false, problem: problemOf(parsed.error.issues) };
+  return readBy(inspectionSchema, data) as Outcome<Inspection>;
 }
 
 /** Opens an inspection file of which travel, lead, limit and the like may be missing, such as a log was made into. */
@@ -45,12 +40,17 @@ export function openPartly(fileText: string): Outcome<InspectionPartly> {
 
 /** The same for data that was already parsed. */
 export function readPartly(data: unknown): Outcome<InspectionPartly> {
+  return readBy(inspectionPartlySchema, data) as Outcome<InspectionPartly>;
+}
+
+function readBy(
+  schema: typeof inspectionSchema | typeof inspectionPartlySchema,
+  data: unknown,
+): Outcome<unknown> {
   const contents = recognise(data);
   if (!contents.ok) return contents;
-  const parsed = inspectionPartlySchema.safeParse(contents.value, { reportInput: true });
-  return parsed.success
-    ? succeeded(parsed.data as InspectionPartly)
-    : { ok: false, problem: problemOf(parsed.error.issues) };
+  const parsed = schema.safeParse(contents.value, { reportInput: true });
+  return parsed.success ? succeeded(parsed.data) : { ok: false, problem: problemOf(parsed.error.issues) };
 }
 
 /**

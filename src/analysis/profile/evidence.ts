@@ -2,6 +2,7 @@ import { drawIndex } from "../random.ts";
 import type { Station } from "../stations.ts";
 import type { ProfileData } from "./draws.ts";
 import type { Scatter } from "./noise.ts";
+import { between } from "./table.ts";
 
 /**
  * How well a shape of wear explains the stations' means, with level and depth integrated in closed form.
@@ -78,8 +79,7 @@ const PRIORS = Float64Array.from({ length: 2 * PRIOR_PER_MM }, (_, i) =>
 function priorAt(depth: number): number {
   const place = depth * PRIOR_PER_MM;
   if (!(place < PRIORS.length - 1)) return PRIORS[PRIORS.length - 1];
-  const before = place | 0;
-  return PRIORS[before] + (place - before) * (PRIORS[before + 1] - PRIORS[before]);
+  return between(PRIORS, place);
 }
 
 export function evidenceOf(data: ProfileData, grid: readonly Scatter[]): Evidence {
@@ -239,9 +239,7 @@ const UPPER_HALVES = Float64Array.from({ length: 2 * TAIL * PER_UNIT + 2 }, (_, 
 function upperHalf(z: number): number {
   if (z >= TAIL) return 2;
   if (z <= -TAIL) return Math.sqrt(2 / Math.PI) / (-z * (1 + 1 / (z * z)));
-  const place = (z + TAIL) * PER_UNIT;
-  const before = place | 0;
-  return UPPER_HALVES[before] + (place - before) * (UPPER_HALVES[before + 1] - UPPER_HALVES[before]);
+  return between(UPPER_HALVES, (z + TAIL) * PER_UNIT);
 }
 
 /** Complementary error function (Numerical Recipes in C, 2nd edition, 6.2: erfcc; relative error below 1.2e-7). */

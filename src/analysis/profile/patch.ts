@@ -1,3 +1,5 @@
+import { between } from "./table.ts";
+
 /**
  * A worn patch of the screw: a level stretch, deepest along its whole length, that falls off to either side. Places
  * and distances are shares of the travel.
@@ -38,8 +40,7 @@ export const straight = tabulated(2, 64, (d) => 1 - 0.5 * d);
 export function shareLeft({ perUnit, shares }: Fall, distance: number): number {
   const place = distance * perUnit;
   if (!(place < shares.length - 1)) return 0;
-  const before = place | 0;
-  return shares[before] + (place - before) * (shares[before + 1] - shares[before]);
+  return between(shares, place);
 }
 
 /** Worn patches of which the deeper one counts wherever they meet; the second may be shallower than the first. */

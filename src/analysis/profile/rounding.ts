@@ -4,6 +4,7 @@ import type { Station } from "../stations.ts";
 import type { ProfileData } from "./draws.ts";
 import { erfc } from "./evidence.ts";
 import type { Scatter } from "./noise.ts";
+import { between } from "./table.ts";
 
 /**
  * Logarithm of the chance of a station's readings, given the lost motion there: readings are true values with
@@ -50,12 +51,22 @@ export function roundedLikelihood(data: ProfileData, grid: readonly Scatter[]): 
       const beyond = (place <= 0 ? -place : place - last) / table.perStep;
       return table.logs[place <= 0 ? 0 : last] - beyond * (table.slope + table.curve * beyond);
     }
-    const before = place | 0;
-    return table.logs[before] + (place - before) * (table.logs[before + 1] - table.logs[before]);
+    return between(table.logs, place);
   };
 }
 
-/** Logarithm of the chance that a value scattered about a place is rounded to a reading so far from the place. */
+/**
+ * Logarithm of the chance that a value scattered about a place is rounded to a reading so far from the place.
+ *
+ * @param distance 0 or more, in millimetres
+ */
+export function logChanceRounded(distance: number, sigma: number, resolution: number): number {
+  const near = (distance - resolution / 2) / sigma;
+  const chance = 0.5 * (erfc(near / Math.SQRT2) - erfc((near + resolution / sigma) / Math.SQRT2));
+  return chance > 1e-300 ? Math.log(chance) : -0.5 * near * near;
+}
+
+/** The same for one scatter and graduation, from a table. */
 type Kernel = (distance: number) => number;
 
 /** Standard deviations beyond the graduation up to which the chance is tabulated. */
@@ -63,20 +74,14 @@ const KERNEL_REACH = 8;
 
 function kernelOf(sigma: number, resolution: number): Kernel {
   const half = resolution / 2;
-  const exact = (distance: number): number => {
-    const near = (distance - half) / sigma;
-    const chance = 0.5 * (erfc(near / Math.SQRT2) - erfc((near + resolution / sigma) / Math.SQRT2));
-    return chance > 1e-300 ? Math.log(chance) : -0.5 * near * near;
-  };
+  const exact = (distance: number): number => logChanceRounded(distance, sigma, resolution);
   const step = Math.min(sigma / 8, half);
   const logs = Float64Array.from({ length: Math.ceil((half + KERNEL_REACH * sigma) / step) + 2 }, (_, i) =>
     exact(i * step),
   );
   return (distance) => {
     const place = Math.abs(distance) / step;
-    const before = place | 0;
-    if (place >= logs.length - 1) return exact(Math.abs(distance));
-    return logs[before] + (place - before) * (logs[before + 1] - logs[before]);
+    return place < logs.length - 1 ? between(logs, place) : exact(Math.abs(distance));
   };
 }
 

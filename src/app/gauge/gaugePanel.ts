@@ -1,6 +1,7 @@
 import { html, LitElement } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { controls } from "../style/controls.ts";
+import { fold } from "../style/fold.ts";
 import { type Connection, connect } from "./connection.ts";
 import { gaugeStyle } from "./gaugeStyle.ts";
 import { numbersIn, patternOf, valueIn } from "./picking.ts";
@@ -18,7 +19,7 @@ declare global {
 /** A gauge on a serial cable: connected, its line shown, its number picked, its value taken. */
 @customElement("tightspot-gauge")
 export class GaugePanel extends LitElement {
-  static override styles = [controls, gaugeStyle];
+  static override styles = [controls, fold, gaugeStyle];
 
   @state() private settings: GaugeSettings = gaugeSettings();
   @state() private connection: Connection | null = null;

@@ -6,22 +6,9 @@ export const gaugeStyle = css`
     border-radius: var(--round);
   }
 
-  summary {
-    display: flex;
-    align-items: center;
+summary {
     padding: 0 0.75rem;
-    color: var(--ink);
-    font-weight: 600;
-  }
-
-  summary::before {
-    content: "▸";
-    width: 1.25rem;
-  }
-
-  [open] > summary::before {
-    content: "▾";
-  }
+}
 
   summary .state {
     margin-left: auto;

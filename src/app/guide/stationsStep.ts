@@ -5,6 +5,7 @@ import type { Slide } from "../../inspection/schema.ts";
 import type { Guide } from "../../records/record.ts";
 import type { Desk } from "../editing/desk.ts";
 import { controls } from "../style/controls.ts";
+import { fold } from "../style/fold.ts";
 import { plannedStations } from "./plannedStations.ts";
 import { listOf, orderOf, readPositions } from "./stationList.ts";
 import { travelStrip } from "./travelStrip.ts";
@@ -15,6 +16,7 @@ import { stationsAmong } from "./turns.ts";
 export class StationsStep extends LitElement {
   static override styles = [
     controls,
+    fold,
     css`
       :host {
         display: grid;
@@ -48,21 +50,6 @@ export class StationsStep extends LitElement {
         accent-color: var(--ink);
       }
 
-      summary {
-        display: flex;
-        align-items: center;
-        color: var(--ink);
-        font-weight: 600;
-      }
-
-      summary::before {
-        content: "▸";
-        width: 1.25rem;
-      }
-
-      [open] > summary::before {
-        content: "▾";
-      }
 
       .why {
         display: grid;

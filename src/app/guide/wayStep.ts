@@ -8,6 +8,7 @@ import type { Desk } from "../editing/desk.ts";
 import { fieldAt, METHODS } from "../editing/fieldList.ts";
 import "../fields/fieldGrid.ts";
 import { controls } from "../style/controls.ts";
+import { fold } from "../style/fold.ts";
 import { angle, division, drivePlay, onDiameter } from "./drawings/corrections.ts";
 import { type Drawing, shown } from "./drawings/parts.ts";
 import { WAY_DRAWINGS } from "./drawings/ways.ts";
@@ -64,6 +65,7 @@ const DIAL: readonly Correction[] = [
 export class WayStep extends LitElement {
   static override styles = [
     controls,
+    fold,
     css`
       :host {
         display: grid;
@@ -152,21 +154,6 @@ export class WayStep extends LitElement {
         gap: 0.5rem;
       }
 
-      details summary {
-        display: flex;
-        align-items: center;
-        color: var(--ink);
-        font-weight: 600;
-      }
-
-      summary::before {
-        content: "▸";
-        width: 1.25rem;
-      }
-
-      [open] > summary::before {
-        content: "▾";
-      }
     `,
   ];
 

@@ -4,12 +4,14 @@ import type { Slide, Survey } from "../../inspection/schema.ts";
 import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
 import { controls } from "../style/controls.ts";
+import { partFold } from "../style/fold.ts";
 
 /** The measuring plan behind its heading; it is loaded when it is first opened. */
 @customElement("tightspot-plan-part")
 export class PlanPart extends LitElement {
   static override styles = [
     controls,
+    partFold,
     css`
       :host {
         margin-bottom: var(--gap);
@@ -20,37 +22,9 @@ export class PlanPart extends LitElement {
       }
 
       summary {
-        display: flex;
         flex-wrap: wrap;
-        align-items: center;
         gap: 0 0.75rem;
-        min-height: 56px;
         padding: 0.375rem 0;
-        color: var(--ink);
-        list-style: none;
-      }
-
-      summary::-webkit-details-marker {
-        display: none;
-      }
-
-      summary::before {
-        content: "";
-        width: 0.5rem;
-        height: 0.5rem;
-        border: solid currentColor;
-        border-width: 0 2px 2px 0;
-        rotate: -45deg;
-        transition: rotate var(--quick);
-      }
-
-      [open] > summary::before {
-        rotate: 45deg;
-      }
-
-      h2 {
-        font-size: 1.0625rem;
-        font-weight: 650;
       }
 
       .about {

@@ -4,6 +4,7 @@ import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
 import type { Log } from "../opening/readFile.ts";
 import { notify } from "../shell/notice.ts";
+import { PASTED } from "../shell/pastes.ts";
 
 declare global {
   interface HTMLElementEventMap {
@@ -35,7 +36,7 @@ export async function paste(from: EventTarget, text: string, into: PasteInto): P
   const rows = block === null ? null : withBlock(desk.rows, shown, block, at, onward);
   if (block === null || rows === null) {
     const content = block === null ? text : `${columns.join("\t")}\n${text}`;
-    const log: Log = { kind: "log", name: "What was pasted", content, units };
+    const log: Log = { kind: "log", name: PASTED, content, units };
     from.dispatchEvent(new CustomEvent("tightspot-pasted", { detail: log, bubbles: true, composed: true }));
     return;
   }

@@ -4,6 +4,7 @@ import type { Assessment } from "../../analysis/assessment.ts";
 import { lengthsIn } from "../../inspection/lengths.ts";
 import type { Slide } from "../../inspection/schema.ts";
 import { controls } from "../style/controls.ts";
+import { partFold } from "../style/fold.ts";
 import { alternatives } from "./basis/alternatives.ts";
 import { assumed } from "./basis/assumed.ts";
 import { chances } from "./basis/chances.ts";
@@ -31,7 +32,7 @@ const PARTS: readonly PartMaker[] = [
 /** What the verdict rests on, part by part, each opened on asking. */
 @customElement("tightspot-basis")
 export class BasisPanel extends LitElement {
-  static override styles = [controls, basisStyle];
+  static override styles = [controls, partFold, basisStyle];
 
   @property({ attribute: false }) slide: Slide | null = null;
   @property({ attribute: false }) assessment: Assessment | null = null;

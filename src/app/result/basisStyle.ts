@@ -9,38 +9,6 @@ export const basisStyle = css`
     border-top: 1px solid var(--rule);
   }
 
-  summary {
-    display: flex;
-    align-items: center;
-    gap: 0.5rem;
-    min-height: 56px;
-    color: var(--ink);
-    list-style: none;
-  }
-
-  summary::-webkit-details-marker {
-    display: none;
-  }
-
-  summary::before {
-    content: "";
-    width: 0.5rem;
-    height: 0.5rem;
-    border: solid currentColor;
-    border-width: 0 2px 2px 0;
-    rotate: -45deg;
-    transition: rotate var(--quick);
-  }
-
-  [open] > summary::before {
-    rotate: 45deg;
-  }
-
-  h2 {
-    font-size: 1.0625rem;
-    font-weight: 650;
-  }
-
   .content {
     display: grid;
     gap: var(--gap);

@@ -8,12 +8,14 @@ import "../fields/fieldGrid.ts";
 import { surveyName } from "../readings/surveyName.ts";
 import { notify } from "../shell/notice.ts";
 import { controls } from "../style/controls.ts";
+import { fold } from "../style/fold.ts";
 
 /** What is inspected, as in the title block of a drawing, and all that can be said about it. */
 @customElement("tightspot-title-block")
 export class TitleBlock extends LitElement {
   static override styles = [
     controls,
+    fold,
     css`
       :host {
         border: 1.5px solid var(--ink);
@@ -61,22 +63,9 @@ export class TitleBlock extends LitElement {
         border-top: 1.5px solid var(--ink);
       }
 
-      summary {
-        display: flex;
-        align-items: center;
+summary {
         padding: 0 clamp(0.5rem, 1.5vw, 0.875rem);
-        color: var(--ink);
-        font-weight: 600;
-      }
-
-      summary::before {
-        content: "▸";
-        width: 1.25rem;
-      }
-
-      [open] > summary::before {
-        content: "▾";
-      }
+}
 
       .groups {
         display: grid;
