@@ -3,7 +3,7 @@ import type { Estimate } from "./assessment.ts";
 
 /** Median and equal-tailed 95 % interval of the draws. */
 export function estimateOf(draws: ArrayLike<number>): Estimate {
-  const values = Float64Array.from(draws);
+  const values = new Float64Array(draws);
   const middle = Math.floor(values.length / 2);
   return {
     value: quantileWithin(values, 0.5, 0, values.length - 1),
@@ -14,7 +14,7 @@ export function estimateOf(draws: ArrayLike<number>): Estimate {
 
 /** One quantile of the draws. */
 export function quantileOf(draws: ArrayLike<number>, share: number): number {
-  const values = Float64Array.from(draws);
+  const values = new Float64Array(draws);
   return quantileWithin(values, share, 0, values.length - 1);
 }
 

@@ -12,8 +12,12 @@ import { between } from "./table.ts";
  * alone.
  */
 export interface Evidence {
-  /** Logarithm of the evidence for a shape, given its values at the stations. */
-  ofShape(shape: Float64Array): number;
+  /**
+   * Logarithm of the evidence for a shape, given its values at the stations.
+   *
+   * @param least what is surely less than this is given as less than anything, without working it out
+   */
+  ofShape(shape: Float64Array, least?: number): number;
   /** The same for a profile that is even everywhere. */
   ofEven(): number;
   /** Level, depth and repeatability drawn given a shape; without a shape, the depth is 0. */
@@ -97,6 +101,9 @@ export function evidenceOf(data: ProfileData, grid: readonly Scatter[]): Evidenc
   /** Of every scatter and scale, as shares of the greatest bound. */
   const terms = new Float64Array(count * SCALES);
 
+  /** Every scatter adds at most twice the greatest bound; a little more where the depth's prior is a factor. */
+  const most = Math.log(2 * count) + 1;
+
   /** What every scatter makes of a shape, and the greatest bound of the evidence. */
   const prepare = (shape: Float64Array): number => {
     let best = Number.NEGATIVE_INFINITY;
@@ -153,8 +160,9 @@ export function evidenceOf(data: ProfileData, grid: readonly Scatter[]): Evidenc
   };
 
   return {
-    ofShape(shape) {
+    ofShape(shape, least = Number.NEGATIVE_INFINITY) {
       const best = prepare(shape);
+      if (best + most < least) return Number.NEGATIVE_INFINITY;
       let sum = 0;
       for (let g = 0; g < count; g++) {
         if (bounds[g] < best - NEGLIGIBLE) continue;

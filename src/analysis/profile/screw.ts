@@ -4,9 +4,9 @@ import { extremes, gridOf, type ProfileData, type ProfileDraw, type ProfileDraws
 import { type Fit, fitOf, type State, shapeOf } from "./fit.ts";
 import { leastEngaged, peaksOf, type Wear } from "./patch.ts";
 import { settle } from "./settle.ts";
-import { type Particle, temper, wearOf } from "./temper.ts";
+import { type Particle, type Scoring, temper, wearOf } from "./temper.ts";
 
-const DRAWS = 480;
+const DRAWS = 400;
 /** Profiles that differ by less along the travel, in millimetres, are the same everywhere to any indicator. */
 const LEAST_UNEVEN = 0.001;
 
@@ -21,7 +21,9 @@ const LEAST_UNEVEN = 0.001;
  * - one and two free patches with broad priors: 88 %, since narrow peaks between stations were thought too unlikely;
  * - the characters of wear kept here, with rounding taken as normal: false claims of uneven wear on coarse readings,
  *   whose rounding errors are the same from station to station;
- * - the same with rounding as it is: kept. The bench prints how it does.
+ * - the same with rounding as it is: kept. The bench prints how it does;
+ * - three times the draws, moves and sweeps: intervals hold the truth in 94 to 96 % rather than 91 to 94, verdicts are
+ *   the same; told the true shape of wear, the rule of decision is sure in 90 % of the cases, with this prior in 82.
  */
 export function screwProfile(data: ProfileData, random: Random): ProfileDraws {
   const fit = fitOf(data, random);
@@ -41,10 +43,10 @@ function shareOf(position: number, { travel }: ProfileData): number {
 function startingStates(fit: Fit): readonly State[] {
   const even = fit.evidence.ofEven();
   const shape = new Float64Array(fit.places.length);
-  const score = (wear: Wear | undefined): number => {
+  const score: Scoring = (wear, least) => {
     if (wear === undefined) return even;
     leastEngaged(wear, fit.places, fit.reach, shape);
-    return fit.evidence.ofShape(shape);
+    return fit.evidence.ofShape(shape, least);
   };
   return temper(DRAWS, score, fit.random).map((particle) => stateOf(particle, fit));
 }

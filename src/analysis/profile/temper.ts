@@ -18,6 +18,13 @@ export function wearOf({ character, u }: Pick<Particle, "character" | "u">): Wea
   return known && wornBy(known, u);
 }
 
+/**
+ * Logarithm of the evidence of a shape; of an even profile without one.
+ *
+ * @param least what is surely less than this may be given as less than anything
+ */
+export type Scoring = (wear: Wear | undefined, least?: number) => number;
+
 /** Prior draws looked at for each particle kept. */
 const SCREENED = 3;
 /** Share of the particles that must still count when the readings are given more weight. */
@@ -30,9 +37,8 @@ const MOVES = 3;
  * tempering (Del Moral, Doucet and Jasra 2006), with moves along differences between particles of one character
  * (ter Braak 2006) and with single numbers drawn afresh. Characters that explain the readings badly die out.
  *
- * @param score logarithm of the evidence of a shape; of an even profile without one
  */
-export function temper(size: number, score: (wear: Wear | undefined) => number, random: Random): Particle[] {
+export function temper(size: number, score: Scoring, random: Random): Particle[] {
   const normal = normals(random);
   const chances = [...CHARACTERS.map(({ weight }) => weight), EVEN_CHANCE];
   const sizes = [...CHARACTERS.map(dimensionsOf), 0];
@@ -57,8 +63,9 @@ export function temper(size: number, score: (wear: Wear | undefined) => number, 
         if (character === EVEN) continue;
         const u = scratch[character];
         if (!propose(from, kin[character], u, random, normal)) continue;
-        const log = score(wearOf({ character, u }));
-        if (log < before && 1 - random() >= Math.exp(heat * (log - before))) continue;
+        const least = before + Math.log(1 - random()) / heat;
+        const log = score(wearOf({ character, u }), least);
+        if (log < least) continue;
         particles[i] = { character, u: u.slice(), log };
       }
     }

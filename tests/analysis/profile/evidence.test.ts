@@ -148,6 +148,23 @@ describe("the evidence", () => {
     expect(overEven(DATA, MIDDLE)).not.toBeCloseTo(expected, 1);
   });
 
+  it("gives up only what is surely less than was asked for", () => {
+    const evidence = evidenceOf(DATA, GRID);
+    const random = seededRandom(5);
+    let givenUp = 0;
+    for (let i = 0; i < 2000; i++) {
+      const shape = MIDDLE.map((value) => (i % 2 === 0 ? random() : value * random() ** 0.1));
+      const exact = evidence.ofShape(shape);
+      const asked = exact + 12 * (random() - 0.3);
+      const told = evidence.ofShape(shape, asked);
+      if (told === Number.NEGATIVE_INFINITY) {
+        givenUp++;
+        expect(exact).toBeLessThan(asked);
+      } else expect(told).toBe(exact);
+    }
+    expect(givenUp).toBeGreaterThan(100);
+  });
+
   it("does not depend on what it was asked before", () => {
     const evidence = evidenceOf(DATA, GRID);
     const first = evidence.ofShape(MIDDLE);

