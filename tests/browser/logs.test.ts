@@ -146,6 +146,11 @@ test("a million rows are read with their progress shown, and can be given up at 
   await dropMillionRows(page);
   await dialog(page).getByText("1,000,000 readings").waitFor();
   expect(await progress.count()).toBe(0);
+  // A table of a million rows would stop the page.
+  await dialog(page).getByText("1,000 readings in all").waitFor();
+  await takeLog(page);
+  await cell(page, "Position", 1000).waitFor();
+  await page.getByRole("region", { name: "Verdict" }).getByRole("heading").first().waitFor();
 });
 
 test("readings and profile are saved as CSV, and the readings open again as they were", async () => {

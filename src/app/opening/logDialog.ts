@@ -13,6 +13,7 @@ import { settle } from "../shell/opening.ts";
 import { controls } from "../style/controls.ts";
 import "./logColumns.ts";
 import { logDialogStyle } from "./logDialogStyle.ts";
+import type { LogReadings } from "./logMessages.ts";
 import { type LogRead, readLogAside } from "./logReader.ts";
 import type { Log } from "./readFile.ts";
 import { doubtsOf } from "./readLog.ts";
@@ -77,7 +78,7 @@ export class LogDialog extends LitElement {
     const doubts = csv === null ? [] : doubtsOf(csv, desk.inspection);
     const isSettled = csv?.units !== undefined && doubts.length === 0 && this.done === null;
     return html`
-      ${csv === null ? nothing : html`<p><strong>${counted(csv)}</strong></p>`}
+      ${csv === null ? nothing : countedIn(csv)}
       ${outcome.ok ? nothing : html`<p class="wrong" role="alert">${inOneLine(outcome.problem)}</p>`}
       ${preview === null ? nothing : this.#method(csv?.method ?? this.said.method)}
       ${csv !== null && csv.units === undefined ? this.#unitsAsked() : nothing}
@@ -207,8 +208,18 @@ export class LogDialog extends LitElement {
   }
 }
 
-function counted({ readings }: CsvReadings): string {
-  return readings.length === 1 ? "One reading" : `${readings.length.toLocaleString("en")} readings`;
+function countedIn({ readings, count }: LogReadings) {
+  const counted = (number: number): string =>
+    number === 1 ? "One reading" : `${number.toLocaleString("en")} readings`;
+  return html`<p><strong>${counted(count)}</strong></p>
+    ${
+      count === readings.length
+        ? nothing
+        : html`<p>
+            That is more than a table of readings can hold. Of every short stretch of the travel the same number is taken,
+            from the smallest to the largest: ${counted(readings.length)} in all. The command assesses every one.
+          </p>`
+    }`;
 }
 
 function progress(done: number) {
