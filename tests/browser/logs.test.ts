@@ -147,9 +147,11 @@ test("a million rows are read with their progress shown, and can be given up at 
   await dialog(page).getByText("1,000,000 readings").waitFor();
   expect(await progress.count()).toBe(0);
   // A table of a million rows would stop the page.
-  await dialog(page).getByText("1,000 readings in all").waitFor();
+  await dialog(page).getByText("1,000 of the 1,000,000 readings of the log").waitFor();
   await takeLog(page);
   await cell(page, "Position", 1000).waitFor();
+  const [, file] = await saved(page, "Save a file");
+  expect(JSON.parse(file).surveys[0].note).toContain("1,000 of the 1,000,000 readings of the log");
   await page.getByRole("region", { name: "Verdict" }).getByRole("heading").first().waitFor();
 });
 

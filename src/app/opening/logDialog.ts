@@ -208,16 +208,15 @@ export class LogDialog extends LitElement {
   }
 }
 
-function countedIn({ readings, count }: LogReadings) {
-  const counted = (number: number): string =>
-    number === 1 ? "One reading" : `${number.toLocaleString("en")} readings`;
-  return html`<p><strong>${counted(count)}</strong></p>
+function countedIn({ readings, thinned }: LogReadings) {
+  const count = thinned?.count ?? readings.length;
+  return html`<p><strong>${count === 1 ? "One reading" : `${count.toLocaleString("en")} readings`}</strong></p>
     ${
-      count === readings.length
+      thinned === null
         ? nothing
         : html`<p>
-            That is more than a table of readings can hold. Of every short stretch of the travel the same number is taken,
-            from the smallest to the largest: ${counted(readings.length)} in all. The command assesses every one.
+            That is more than a table of readings can hold. Taken are ${thinned.how} The survey's note keeps this. The
+            command assesses every reading.
           </p>`
     }`;
 }

@@ -13,8 +13,8 @@ export interface LogToRead {
 
 /** A log as it can be taken in. */
 export interface LogReadings extends CsvReadings {
-  /** How many readings the log holds; more than there are where it is too long for a table of readings. */
-  readonly count: number;
+  /** Where the log is too long for a table of readings: how many it holds, and which of them were taken, in words. */
+  readonly thinned: { readonly count: number; readonly how: string } | null;
 }
 
 /** What it tells: first the columns as they stand in the log, then how far it has come, and what came of it. */
