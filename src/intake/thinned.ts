@@ -47,9 +47,14 @@ function evenlySpaced(
     const reading = readings[index];
     return reading === undefined ? 0 : sizeOf(reading);
   };
-  const bySize = [...indexes].sort((a, b) => sizeAt(a) - sizeAt(b));
-  return Array.from({ length: count }, (_, order) => {
-    return bySize[Math.floor(((order + 0.5) / count) * bySize.length)] ?? 0;
+  const sizes = Float64Array.from(indexes, sizeAt).sort();
+  const wanted = Array.from({ length: count }, (_, order) => {
+    return sizes[Math.floor(((order + 0.5) / count) * sizes.length)] ?? 0;
+  });
+  return indexes.filter((index) => {
+    const at = wanted.length === 0 ? -1 : wanted.indexOf(sizeAt(index));
+    if (at !== -1) wanted.splice(at, 1);
+    return at !== -1;
   });
 }
 

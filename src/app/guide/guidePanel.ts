@@ -175,6 +175,9 @@ export class GuidePanel extends LitElement {
     if (window.matchMedia("(min-width: 64rem)").matches) return;
     // What was done goes up to the page and comes down again before it is drawn.
     await new Promise(requestAnimationFrame);
-    (this.renderRoot.querySelector("tightspot-read-step") ?? this).scrollIntoView({ block: "start" });
+    await this.updateComplete;
+    const step = this.renderRoot.querySelector<LitElement>("tightspot-read-step");
+    await step?.updateComplete;
+    (step ?? this).scrollIntoView({ block: "start" });
   }
 }
