@@ -205,6 +205,25 @@ test("on a phone all that is needed for a reading is in sight, and keys are 48 p
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
 });
 
+test("on a phone the field stays where it is while the verdict comes above it, however fast one types", async () => {
+  const page = await served.open({ width: 360, height: 740 });
+  await begin(page, "0 25 50 75 100 125 150");
+  const field = page.getByLabel("Sweep of the indicator");
+  const top = async () => Math.round((await field.boundingBox())?.y ?? 0);
+  await enter(page, "0.21");
+  await page.getByRole("heading", { name: "25 mm", exact: true }).waitFor();
+  const before = await top();
+  expect(before).toBeGreaterThan(0);
+  for (const value of ["0.20", "0.21", "0.20", "0.21"]) await enter(page, value);
+  const verdict = page.getByRole("region", { name: "Verdict", exact: true });
+  // Each figure typed makes the browser scroll to the field by itself.
+  for (let count = 0; count < 40 && (await verdict.getByRole("heading").count()) < 2; count++)
+    await page.keyboard.type("1");
+  await page.getByText(/^Most telling now/).waitFor();
+  await page.keyboard.type("1");
+  await expect.poll(top).toBe(before);
+});
+
 test("each way of measuring and each correction is drawn, with a description", async () => {
   const page = await served.open();
   await beginSlide(page);

@@ -6,6 +6,7 @@ import type { Guide, Work } from "../../records/record.ts";
 import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
 import { controls } from "../style/controls.ts";
+import { IN_SIGHT } from "../workbench/steadyTyping.ts";
 import type { EndFloatStep } from "./endFloatStep.ts";
 import "./endFloatStep.ts";
 import { freshGuide } from "./freshGuide.ts";
@@ -179,5 +180,6 @@ export class GuidePanel extends LitElement {
     const step = this.renderRoot.querySelector<LitElement>("tightspot-read-step");
     await step?.updateComplete;
     (step ?? this).scrollIntoView({ block: "start" });
+    window.dispatchEvent(new Event(IN_SIGHT));
   }
 }

@@ -30,7 +30,7 @@ function roundRows({ title, stations, again }: ListedRound, count: number): read
   const taken = 2 * ((stations[0]?.number ?? 1) - 1);
   const last = taken + 2 * stations.length;
   return [
-    ...(title === "" ? [] : [heading(title, count)]),
+    ...(title === "" ? [] : [heading(title, count, "further round")]),
     ...(again === null ? [] : [stationRow(again, count, "", String(last + 1))]),
     ...stations.map((station, index) =>
       stationRow(station, count, String(taken + index + 1), String(last - index)),
@@ -55,8 +55,8 @@ function stationRow(
 }
 
 /** A row across the table, on what follows it. */
-function heading(text: string, count: number): Markup {
-  return html`<tr class="further">
+function heading(text: string, count: number, kind: "further" | "further round" = "further"): Markup {
+  return html`<tr class="${kind}">
     <td colspan="${count * 2 + 4}">${text}</td>
   </tr>`;
 }
