@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
+import { readCsv } from "../src/intake/readCsv.ts";
 
 const ROOT = join(import.meta.dirname, "..");
 const readme = readFileSync(join(ROOT, "README.md"), "utf8");
@@ -17,7 +18,7 @@ const scratch = mkdtempSync(join(tmpdir(), "tightspot-readme-"));
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 function run(command: string) {
-  const elsewhere = command.replace(/profile\.svg|log-sheet\.html/, (name) => join(scratch, name));
+  const elsewhere = command.replace(/profile\.(?:svg|csv)|log-sheet\.html/, (name) => join(scratch, name));
   return spawnSync("bash", ["-c", elsewhere], { cwd: ROOT, encoding: "utf8" });
 }
 
@@ -61,6 +62,15 @@ describe("the README", () => {
     const shown = "sample-data/log-sheet-lathe-2-cross-slide.html";
     expect(readme).toContain(shown);
     expect(readFileSync(written, "utf8")).toBe(readFileSync(join(ROOT, shown), "utf8"));
+  });
+
+  it("shows a log that is read whole, with what it says of the slide", () => {
+    const [, log] = /```csv\n([\s\S]*?)```/.exec(readme) ?? [];
+    const read = readCsv(log ?? "");
+    if (!read.ok) throw new Error(read.problem.what);
+    expect(read.value.refused).toEqual([]);
+    expect(read.value.readings).toHaveLength(4);
+    expect(read.value.slideData.slide).toMatchObject({ travel: { from: 0, to: 160 }, backlashLimit: 0.15 });
   });
 
   it("shows the picture that the command draws", () => {

@@ -38,7 +38,7 @@ export function optionFor(asks: Asks): string {
     case "units":
       return "--units mm|in";
     case "method":
-      return "--method positioning, where they are positions read at targets";
+      return "--method indicator-pair|dial-pair|positioning";
     case "decimal mark":
       return "--decimal-mark point|comma";
   }

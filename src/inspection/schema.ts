@@ -1,7 +1,9 @@
 import * as z from "zod/mini";
 import { METHODS, takesPairs } from "./methods.ts";
+import { isPair, isPositioning } from "./readingShapes.ts";
 
 export { type Method, takesPairs } from "./methods.ts";
+export { isPair, isPositioning } from "./readingShapes.ts";
 
 /**
  * What an inspection file may hold, version 1. All lengths are in `slide.units`, angles in degrees, dates ISO 8601.
@@ -261,12 +263,3 @@ export type BacklashReading = DeepReadonly<z.infer<typeof backlashReading>>;
 export type PairReading = DeepReadonly<z.infer<typeof pairReading>>;
 export type PositioningReading = DeepReadonly<z.infer<typeof positioningReading>>;
 export type Reading = BacklashReading | PairReading | PositioningReading;
-
-/** The shape is told by the values it needs: an unknown key may have any name, even `advancing` or `target`. */
-export function isPair(item: Reading): item is PairReading {
-  return typeof item.advancing === "number" && typeof item.retracting === "number";
-}
-
-export function isPositioning(item: Reading): item is PositioningReading {
-  return !isPair(item) && typeof item.backlash !== "number";
-}

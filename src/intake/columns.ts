@@ -28,7 +28,7 @@ export function chooseColumns(
   if ("unclear" in layout) {
     const cure =
       layout.asks === "method"
-        ? "Head the columns with position, advancing and retracting, one row for both."
+        ? "Say by which method they were taken, or give each pair one row with columns for advancing and retracting."
         : "Head the columns with position and backlash, or with position, advancing and retracting.";
     return asking(layout.asks, failed(where, layout.unclear, cure));
   }

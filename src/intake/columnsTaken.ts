@@ -68,7 +68,10 @@ function rolesTaken({ ways, marks }: Layout): ReadonlyMap<number, Taken> {
       take(value.at, "reading" in value ? "target" : "position");
       const read = columnsOf(value);
       if ("backlash" in value) take(read[0] ?? 0, "backlash", number);
-      else if ("advancing" in value) {
+      else if ("half" in value) {
+        take(value.half, "reading", number);
+        take(value.direction, "direction");
+      } else if ("advancing" in value) {
         take(value.advancing, "advancing", number);
         take(value.retracting, "retracting", number);
       } else {

@@ -1,4 +1,4 @@
-import type { Method } from "../inspection/schema.ts";
+import { type Method, takesPairs } from "../inspection/methods.ts";
 import { BARE_NUMBER_RANK, type Heading } from "./heading.ts";
 import type { Role } from "./vocabulary.ts";
 
@@ -6,6 +6,8 @@ import type { Role } from "./vocabulary.ts";
 export type ValueColumns =
   | { readonly at: number; readonly backlash: number }
   | { readonly at: number; readonly advancing: number; readonly retracting: number }
+  /** Half of a pair, whose other half stands in another row. */
+  | { readonly at: number; readonly half: number; readonly direction: number }
   | {
       readonly at: number;
       readonly reading: number;
@@ -58,7 +60,7 @@ export function isHeadingRow(headings: readonly Heading[]): boolean {
 export function layoutOf(headings: readonly Heading[], method: Method | undefined): Layout | Unclear {
   const ways = [
     ...(method === undefined || method === "positioning" ? [positioningColumns(headings, method)] : []),
-    ...(method === "positioning" ? [] : [pairColumns(headings)]),
+    ...(method === "positioning" ? [] : [pairColumns(headings, method)]),
   ];
   const backlash = backlashColumns(headings, method);
   const inOrder = method === "push-pull" ? [backlash, ...ways] : [...ways, backlash];
@@ -91,6 +93,7 @@ export function placeColumns({ ways }: Layout): readonly number[] {
 /** The columns of what is read at a place. */
 export function columnsOf(value: ValueColumns): readonly number[] {
   if ("backlash" in value) return [value.backlash];
+  if ("half" in value) return [value.half];
   return "reading" in value ? [value.reading] : [value.advancing, value.retracting];
 }
 
@@ -136,10 +139,10 @@ function areTheSameInTwoUnits(headings: readonly Heading[], columns: readonly nu
 }
 
 /** Advancing and retracting by the numbers of their repeats, else in the order of the file. */
-function pairColumns(headings: readonly Heading[]): Found {
+function pairColumns(headings: readonly Heading[], method: Method | undefined): Found {
   const matched = matchedPairs(headings);
   if ("unclear" in matched) return matched;
-  if (matched.length === 0) return [];
+  if (matched.length === 0) return method === undefined ? [] : halfColumns(headings, method);
   const at = placeOf(headings, "position", undefined);
   return typeof at === "number" ? matched.map((pair) => ({ at, ...pair })) : at;
 }
@@ -164,6 +167,24 @@ function matchedPairs(headings: readonly Heading[]): readonly Pair[] | Unclear {
     : { unclear: "the columns of advancing and retracting do not pair up", asks: "columns" };
 }
 
+/** Pairs of which every row holds one half, with its direction. */
+function halfColumns(headings: readonly Heading[], method: Method): Found {
+  const [direction] = columnsFor(headings, "direction");
+  if (!takesPairs(method) || direction === undefined) return [];
+  const at = placeOf(headings, "position", method);
+  const readings = readingsBeside(headings);
+  if (typeof at !== "number") return at;
+  return "unclear" in readings ? readings : readings.map((half) => ({ at, half, direction }));
+}
+
+/** The columns of what is read in the direction that stands beside it. */
+function readingsBeside(headings: readonly Heading[]): readonly number[] | Unclear {
+  const named = columnsFor(headings, "reading");
+  const readings = named.length > 0 ? named : columnsFor(headings.map(asPositionRead), "backlash");
+  const words = new Set(readings.map((column) => headings[column]?.words));
+  return words.size > 1 ? eitherOf(headings, readings, "reading") : readings;
+}
+
 /** Positions read at targets: a row for each reading with its direction, or a column for each direction. */
 function positioningColumns(headings: readonly Heading[], method: Method | undefined): Found {
   if (method === undefined && columnsFor(headings, "target").length === 0) return [];
@@ -181,11 +202,8 @@ function positioningColumns(headings: readonly Heading[], method: Method | undef
     ]);
   }
   const [direction = 0] = directions;
-  const named = columnsFor(headings, "reading");
-  const readings = named.length > 0 ? named : columnsFor(headings.map(asPositionRead), "backlash");
-  if (new Set(readings.map((column) => headings[column]?.words)).size > 1) {
-    return eitherOf(headings, readings, "reading");
-  }
+  const readings = readingsBeside(headings);
+  if ("unclear" in readings) return readings;
   return readings.map((reading) => ({
     at,
     reading,

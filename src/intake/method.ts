@@ -1,7 +1,7 @@
 import { METHODS, type Method, takesPairs } from "../inspection/methods.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import { type DataLine, lineAt } from "./dataLines.ts";
-import { columnsOf, type Layout } from "./layout.ts";
+import { columnsOf, type Layout, type ValueColumns } from "./layout.ts";
 import type { UnitsFound } from "./units.ts";
 
 /** The method that a `survey.method` line gives. */
@@ -29,12 +29,11 @@ export function settleMethod(
   found: ReadonlyMap<number, UnitsFound>,
 ): Outcome<Method> {
   const values = ways.flat();
-  const read = values.filter((value) => "advancing" in value || ways.length === 1).flatMap(columnsOf);
+  const isPair = (value: ValueColumns): boolean => "advancing" in value || "half" in value;
+  const read = values.filter((value) => isPair(value) || ways.length === 1).flatMap(columnsOf);
   const units = read.flatMap((column) => found.get(column) ?? []);
   if (values.some((value) => "reading" in value)) return succeeded("positioning");
-  return values.some((value) => "advancing" in value)
-    ? pairMethod(stated, units)
-    : singleMethod(stated, units);
+  return values.some(isPair) ? pairMethod(stated, units) : singleMethod(stated, units);
 }
 
 function singleMethod(stated: Method | undefined, units: readonly UnitsFound[]): Outcome<Method> {

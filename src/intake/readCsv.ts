@@ -87,7 +87,7 @@ export function* readingCsv(
     method: how.method,
     units: how.target,
     slideData: lines.data,
-    refused: [...lines.refused, ...figuresAbove(table), ...refused],
+    refused: [...lines.refused, ...figuresAbove(table), ...refused].sort((a, b) => a.row - b.row),
     columns: columnsTaken(how),
   });
 }

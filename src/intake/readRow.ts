@@ -2,9 +2,10 @@ import type { Reading } from "../inspection/schema.ts";
 import { readCell, shown } from "./cell.ts";
 import { dataLineOf } from "./dataLines.ts";
 import { type Direction, directionRead } from "./direction.ts";
-import type { ValueColumns } from "./layout.ts";
+import type { HalfPairer } from "./halves.ts";
+import { columnsOf, type ValueColumns } from "./layout.ts";
 import { convertLength, type LengthUnit, plainUnit } from "./lengthUnit.ts";
-import { markColumns, marksRead, withMarks } from "./marks.ts";
+import { type Marks, markColumns, marksRead, withMarks } from "./marks.ts";
 import type { Fault } from "./question.ts";
 import { type Refusal, refusal } from "./refusal.ts";
 import type { Row } from "./rows.ts";
@@ -15,13 +16,17 @@ export interface RowRead {
   readonly refused: readonly Refusal[];
 }
 
-/** Counts the runs at a target in one direction, where no column does. */
-export type RunCounter = (target: number, direction: Direction) => number;
+/** What reading a row takes from the rows before it. */
+export interface RowMemory {
+  /** Counts the runs at a target in one direction, where no column does. */
+  readonly nextRun: (target: number, direction: Direction) => number;
+  readonly halves: HalfPairer;
+}
 
 type Value = { readonly value: number } | Fault | "empty";
 
 /** Reads a row: its reading, or one for each repeat, and a refusal for each cell that gives none but should. */
-export function readRow(row: Row, how: Understanding, nextRun: RunCounter): RowRead {
+export function readRow(row: Row, how: Understanding, memory: RowMemory): RowRead {
   const refuse = (fault: string, cure: string): RowRead => ({
     readings: [],
     refused: [refusal(row, { fault, cure })],
@@ -56,25 +61,25 @@ export function readRow(row: Row, how: Understanding, nextRun: RunCounter): RowR
   if ("fault" in marks) return { readings: [], refused: [refusal(row, marks)] };
   const readings: Reading[] = [];
   const refused: Refusal[] = [];
+  let isWaiting = false;
   for (const columns of way) {
-    const values = valuesIn(row, columns, place.value, how, nextRun);
+    const values =
+      "half" in columns
+        ? halfIn(row, columns, place.value, how, marks, memory)
+        : valuesIn(row, columns, place.value, how, memory);
     if (values === "empty") continue;
+    isWaiting ||= values === "waiting";
+    if (values === "waiting") continue;
     if ("fault" in values) refused.push(refusal(row, values));
-    else readings.push(withMarks(values.reading, marks));
+    else readings.push("half" in columns ? values.reading : withMarks(values.reading, marks));
   }
-  return readings.length === 0 && refused.length === 0
+  return readings.length === 0 && refused.length === 0 && !isWaiting
     ? refuse("it has a position but no reading", "Write the reading, or take the row out.")
     : { readings, refused };
 }
 
 function hasSomething(row: Row, value: ValueColumns): boolean {
-  const columns =
-    "reading" in value
-      ? [value.reading]
-      : "backlash" in value
-        ? [value.backlash]
-        : [value.advancing, value.retracting];
-  return columns.some((column) => readCell(row.cells[column] ?? "", "none").kind !== "empty");
+  return columnsOf(value).some((column) => readCell(row.cells[column] ?? "", "none").kind !== "empty");
 }
 
 type Read = { readonly reading: Reading } | Fault | "empty";
@@ -82,16 +87,16 @@ type Read = { readonly reading: Reading } | Fault | "empty";
 /** What one repeat holds. A pair of which one half is missing is a fault; a repeat left out altogether is not. */
 function valuesIn(
   row: Row,
-  columns: ValueColumns,
+  columns: Exclude<ValueColumns, { half: number }>,
   place: number,
   how: Understanding,
-  nextRun: RunCounter,
+  memory: RowMemory,
 ): Read {
   if ("backlash" in columns) {
     const backlash = valueIn(row, columns.backlash, how);
     return isRead(backlash) ? { reading: { position: place, backlash: backlash.value } } : backlash;
   }
-  if ("reading" in columns) return positioningIn(row, columns, place, how, nextRun);
+  if ("reading" in columns) return positioningIn(row, columns, place, how, memory);
   const advancing = valueIn(row, columns.advancing, how);
   const retracting = valueIn(row, columns.retracting, how);
   if (advancing === "empty" && retracting === "empty") return "empty";
@@ -111,12 +116,29 @@ function isRead(value: Value): value is { readonly value: number } {
   return value !== "empty" && "value" in value;
 }
 
+/** The pair that the half in the row completes. */
+function halfIn(
+  row: Row,
+  { half, direction: column }: Extract<ValueColumns, { half: number }>,
+  position: number,
+  how: Understanding,
+  marks: Marks,
+  { halves }: RowMemory,
+): Read | "waiting" {
+  const value = valueIn(row, half, how);
+  if (!isRead(value)) return value;
+  const direction = directionIn(row, column, how);
+  if (typeof direction !== "string") return direction;
+  const pair = halves.take({ row, column: half, position, direction, value: value.value, marks });
+  return pair === undefined ? "waiting" : { reading: pair };
+}
+
 function positioningIn(
   row: Row,
   columns: Extract<ValueColumns, { reading: number }>,
   target: number,
   how: Understanding,
-  nextRun: RunCounter,
+  { nextRun }: RowMemory,
 ): Read {
   const reading = valueIn(row, columns.reading, how);
   if (!isRead(reading)) return reading;

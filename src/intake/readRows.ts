@@ -1,11 +1,12 @@
 import type { Reading } from "../inspection/schema.ts";
-import type { ValueColumns } from "./layout.ts";
+import { halfPairer } from "./halves.ts";
+import { columnsOf, type ValueColumns } from "./layout.ts";
 import { convertLength, plainUnit } from "./lengthUnit.ts";
 import { ROWS_AT_ONCE } from "./lookThrough.ts";
 import { markColumns, marksRead, withMarks } from "./marks.ts";
 import type { DecimalMark, MarkEvidence } from "./numberText.ts";
 import { type PlainColumn, plainRows } from "./plainRow.ts";
-import { type RunCounter, readRow } from "./readRow.ts";
+import { type RowMemory, readRow } from "./readRow.ts";
 import type { Refusal } from "./refusal.ts";
 import { carriesNothing, goThrough, type Row } from "./rows.ts";
 import type { Table } from "./tableParts.ts";
@@ -22,13 +23,13 @@ export interface Stretch {
 /** Reads the rows of data, stretch by stretch. */
 export function* readRows(table: Table, how: Understanding): Generator<Stretch, void> {
   const { text, separator } = table;
-  const nextRun = runCounter();
+  const memory: RowMemory = { nextRun: runCounter(), halves: halfPairer() };
   let readings: Reading[] = [];
   let refused: Refusal[] = [];
   const takesPlain = plainReader(table, how, (reading) => readings.push(reading)) ?? (() => false);
   const take = (row: Row): void => {
     if (carriesNothing(row) || isHeadingsAgain(row, table)) return;
-    const read = readRow(row, how, nextRun);
+    const read = readRow(row, how, memory);
     readings.push(...read.readings);
     refused.push(...read.refused);
   };
@@ -39,6 +40,7 @@ export function* readRows(table: Table, how: Understanding): Generator<Stretch, 
     readings = [];
     refused = [];
   }
+  yield { at: text.length, readings, refused: memory.halves.left() };
 }
 
 /** Logs put together from several files carry their headings more than once. */
@@ -46,7 +48,7 @@ function isHeadingsAgain({ cells }: Row, { headingRow }: Table): boolean {
   return headingRow !== undefined && cells.every((cell, column) => cell === headingRow.cells[column]);
 }
 
-function runCounter(): RunCounter {
+function runCounter(): RowMemory["nextRun"] {
   const runs = new Map<string, number>();
   return (target, direction) => {
     const place = `${target} ${direction}`;
@@ -63,11 +65,11 @@ function plainReader(
   tell: (reading: Reading) => void,
 ): ((text: string, start: number, end: number) => boolean) | undefined {
   const [way] = how.layout.ways;
-  const columns = way.flatMap((value) => ("reading" in value ? [] : columnsIn(value)));
+  const columns = way.flatMap(columnsIn);
   const isUnsettled =
     columns.some((column) => how.units.get(column)?.unit === undefined) && how.target !== undefined;
-  const hasTargets = way.some((value) => "reading" in value);
-  if (isUnsettled || hasTargets || how.needsEveryCell || how.evidence === "both") return undefined;
+  const hasDirections = way.some((value) => "direction" in value);
+  if (isUnsettled || hasDirections || how.needsEveryCell || how.evidence === "both") return undefined;
   const names = markColumns(how.layout.marks).toSorted((a, b) => a.column - b.column);
   const wanted = new Set(columns);
   const texts = new Set(names.map(({ column }) => column));
@@ -93,8 +95,8 @@ function marksOf(evidence: MarkEvidence): readonly DecimalMark[] {
   return evidence === "," ? [","] : ["."];
 }
 
-function columnsIn(value: Exclude<ValueColumns, { reading: number }>): readonly number[] {
-  return "backlash" in value ? [value.at, value.backlash] : [value.at, value.advancing, value.retracting];
+function columnsIn(value: ValueColumns): readonly number[] {
+  return [value.at, ...columnsOf(value)];
 }
 
 function composer(value: ValueColumns, figureAt: (column: number) => () => number): () => Reading {
@@ -103,7 +105,7 @@ function composer(value: ValueColumns, figureAt: (column: number) => () => numbe
     const backlash = figureAt(value.backlash);
     return () => ({ position: position(), backlash: backlash() });
   }
-  if ("reading" in value) throw new Error("Positions at targets are not read as plain rows.");
+  if ("direction" in value) throw new Error("Readings with a direction are not read as plain rows.");
   const advancing = figureAt(value.advancing);
   const retracting = figureAt(value.retracting);
   return () => ({ position: position(), advancing: advancing(), retracting: retracting() });

@@ -108,7 +108,7 @@ function settled(
 function lengthColumns(layout: Layout, method: Method): readonly number[] {
   const inDivisions = layout.ways
     .flat()
-    .flatMap((value) => ("advancing" in value && method === "dial-pair" ? columnsOf(value) : []));
+    .flatMap((value) => (method === "dial-pair" && !("backlash" in value) ? columnsOf(value) : []));
   const places = placeColumns(layout);
   const others = numberColumns(layout).filter((column) => !places.includes(column));
   return [...places, ...others.filter((column) => !inDivisions.includes(column))];

@@ -37,6 +37,9 @@ const USUAL_LOST_MOTION = 0.15;
 const SAMPLE = 5000;
 const LOST_MOTION_UNITS = ["mm", "in", "thou", "mm/100", "µm"];
 const POSITION_UNITS = ["mm", "in", "cm", "m"];
+/** Places close together on a long travel may be all that was read yet; only these two are often taken for another. */
+const CRAMPED_UNITS = ["mm", "in"];
+const LEAST_PLACES = 3;
 /** How far outside the travel a position may be, as a share of it, for it to be in its unit. */
 const SLACK = 0.02;
 
@@ -119,13 +122,13 @@ function positionDoubt(
   const fits = (factor: number): boolean =>
     least * factor >= travel.from - SLACK * length && greatest * factor <= travel.to + SLACK * length;
   const covers = (factor: number): boolean => (greatest - least) * factor > length / 2;
-  const isCramped = fits(1) && (greatest - least) * 10 < length;
+  const isCramped = fits(1) && (greatest - least) * 10 < length && new Set(places).size >= LEAST_PLACES;
   const isOutside =
     places.filter((place) => place < travel.from || place > travel.to).length * 2 > places.length;
   if (!isCramped && !isOutside) return undefined;
   const what = `the positions go from ${figure(least)} to ${figure(greatest)} ${units}, on a travel of ${figure(length)} ${units}`;
   const doubt = doubtAbout(read, ["position", "target"], { of: "position", what }, (unit) =>
-    POSITION_UNITS.filter((candidate) => {
+    (isCramped ? CRAMPED_UNITS : POSITION_UNITS).filter((candidate) => {
       const factor = scaleOf(candidate) / scaleOf(unit);
       return fits(factor) && covers(factor);
     }),

@@ -76,7 +76,8 @@ describe.each(PAPERS)("on $format, in portrait, the log sheet", ({ format, width
     for (const { text } of tables) expect(text.replace(/\s+/g, " ")).toMatch(/Out ↓.*advancing.*retracting/);
     // A row that a page's end cuts in two would be missing there, or be painted on both pages.
     const lines = tables.flatMap(({ text }) => text.split("\n"));
-    for (const { position } of plan.stations)
+    // The first station is there twice: it is read once more at the end of the second round.
+    for (const { position } of plan.stations.slice(1))
       expect(lines.filter((line) => line === position.toFixed(1))).toEqual([position.toFixed(1)]);
   });
 

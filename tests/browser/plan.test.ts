@@ -13,7 +13,7 @@ afterAll(() => served.close());
 
 async function openPlan(page: Page): Promise<void> {
   await page.getByText("Measuring plan", { exact: true }).click();
-  await page.getByRole("list", { name: "Stations" }).waitFor();
+  await page.getByRole("list", { name: "Stations" }).first().waitFor();
 }
 
 const planned = async (page: Page): Promise<readonly string[]> =>
@@ -106,6 +106,27 @@ test("the log sheet opens by itself, with the same positions and the columns of 
   expect(await sheet.getByText("retracting", { exact: true }).count()).toBe(2);
 });
 
+test("a long travel is read in two rounds, of which the first is prepared by itself", async () => {
+  const page = await served.open();
+  await describeSlide(page);
+  await openPlan(page);
+  const first = await page
+    .getByRole("list", { name: "Stations, first round" })
+    .locator("strong")
+    .allInnerTexts();
+  const all = await planned(page);
+  expect(first.length).toBeLessThanOrEqual(15);
+  expect(all.length).toBeGreaterThan(20);
+  await page.getByRole("button", { name: "Prepare the first round" }).click();
+  await page.getByText(`${first.length * 2} readings wait in the table`).waitFor();
+  await page.getByRole("button", { name: "Prepare both rounds" }).click();
+  // The first station is read once more at the end.
+  await page.getByText(`${(all.length - first.length) * 2 + 1} readings wait in the table`).waitFor();
+  expect((await column(page, "Position")).length).toBe(all.length * 2 + 1);
+  await page.getByRole("button", { name: "Prepare both rounds" }).click();
+  await page.getByText("Every reading of the plan is in the table already.").waitFor();
+});
+
 test("so many stations as are typed are planned, with what that costs; what is no number is said", async () => {
   const page = await served.open();
   await describeSlide(page);
@@ -128,7 +149,8 @@ test("on a phone the plan is no wider than the screen and what is pressed is lar
   ).toBe(0);
   for (const target of [
     page.getByRole("link", { name: "Log sheet to print" }),
-    page.getByRole("button", { name: "Prepare the readings" }),
+    page.getByRole("button", { name: "Prepare the first round" }),
+    page.getByRole("button", { name: "Prepare both rounds" }),
     page.getByLabel("How many stations"),
   ])
     expect((await target.boundingBox())?.height).toBeGreaterThanOrEqual(48);

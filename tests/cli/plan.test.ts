@@ -19,7 +19,7 @@ describe("the command plan", () => {
     const sheet = path("sheet.html");
     const { code, out, err } = await tightspot(["plan", slideFile, "--sheet", sheet]);
     expect([code, err]).toEqual([0, ""]);
-    expect(out).toMatch(/^Measuring plan, Cross slide: \d+ stations, \d+ readings\n/);
+    expect(out).toMatch(/^Measuring plan, Cross slide: \d+ stations first, \d+ readings \(in all/);
     expect(readFileSync(sheet, "utf8")).toMatch(/^<!doctype html>[\s\S]*lost motion<\/th>/);
   });
 

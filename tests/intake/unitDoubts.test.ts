@@ -71,6 +71,8 @@ describe("a unit in which the figures make no sense", () => {
     ["no lost motion at all", "position (mm),backlash (mm)\n0,0\n200,0\n"],
     ["one slip among sound readings", "position (mm),backlash (mm)\n0,0.2\n100,21\n200,0.2\n"],
     ["positions beyond the travel that no unit explains", "position (mm),backlash (mm)\n900,0.2\n950,0.2\n"],
+    ["the first readings of a survey", "position (mm),backlash (mm)\n0,0.2\n5,0.3\n"],
+    ["places close together that no inch explains", "position (mm),backlash (mm)\n0,0.2\n6,0.2\n12,0.3\n"],
     ["struck readings", "position (mm),backlash (mm),excluded\n0,12,slip\n0,0.2,\n200,0.2,\n"],
   ])("is not doubted in %s", (_, log) => {
     expect(doubts(log, TRAVEL)).toEqual([]);

@@ -41,16 +41,33 @@ export function fits(survey: Survey, { method, readings }: CsvReadings): boolean
 export function withReadingsAdded(work: Work, survey: Survey, csv: CsvReadings): Work {
   const before = rowsOf(work.draft, survey);
   const isEmpty = survey.readings.length === 0;
-  const prepared = isEmpty
-    ? withSurveyData(work, survey, { ...csv.slideData.survey, method: csv.method })
-    : work;
+  const { method, slideData } = csv;
+  const prepared = withSurveyData(
+    work,
+    survey,
+    isEmpty ? { ...slideData.survey, method } : { method: survey.method, ...noteOf(survey, csv) },
+  );
   return withRows(prepared, survey.id, [...before, ...rowsFrom(csv.readings)]);
 }
 
 /** The survey with a log's readings in place of its own. */
 export function withReadingsReplaced(work: Work, survey: Survey, csv: CsvReadings): Work {
-  const prepared = withSurveyData(work, { ...survey, readings: [] }, { method: csv.method });
+  const prepared = withSurveyData(
+    work,
+    { ...survey, readings: [] },
+    {
+      method: csv.method,
+      ...noteOf(survey, csv),
+    },
+  );
   return withRows(prepared, survey.id, rowsFrom(csv.readings));
+}
+
+/** The survey's note with what a log notes of itself. */
+function noteOf({ note }: Survey, { slideData }: CsvReadings): Plain {
+  const added = slideData.survey.note;
+  if (typeof added !== "string" || note?.includes(added)) return {};
+  return { note: note === undefined ? added : `${note} ${added}` };
 }
 
 /** A further survey with a log's readings, and its name. */

@@ -6,6 +6,7 @@ import type { Guide, Work } from "../../records/record.ts";
 import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
 import { controls } from "../style/controls.ts";
+import { IN_SIGHT } from "../workbench/steadyTyping.ts";
 import type { EndFloatStep } from "./endFloatStep.ts";
 import "./endFloatStep.ts";
 import { freshGuide } from "./freshGuide.ts";
@@ -175,6 +176,10 @@ export class GuidePanel extends LitElement {
     if (window.matchMedia("(min-width: 64rem)").matches) return;
     // What was done goes up to the page and comes down again before it is drawn.
     await new Promise(requestAnimationFrame);
-    (this.renderRoot.querySelector("tightspot-read-step") ?? this).scrollIntoView({ block: "start" });
+    await this.updateComplete;
+    const step = this.renderRoot.querySelector<LitElement>("tightspot-read-step");
+    await step?.updateComplete;
+    (step ?? this).scrollIntoView({ block: "start" });
+    window.dispatchEvent(new Event(IN_SIGHT));
   }
 }

@@ -6,7 +6,7 @@ import type { Guide } from "../../records/record.ts";
 import type { Desk } from "../editing/desk.ts";
 import { controls } from "../style/controls.ts";
 import { fold } from "../style/fold.ts";
-import { plannedStations } from "./plannedStations.ts";
+import { type PlannedStations, plannedStations } from "./plannedStations.ts";
 import { listOf, orderOf, readPositions } from "./stationList.ts";
 import { travelStrip } from "./travelStrip.ts";
 import { stationsAmong } from "./turns.ts";
@@ -120,20 +120,28 @@ export class StationsStep extends LitElement {
         />
         <span>Read each again on the way back, the first one last: that shows a stand that creeps.</span>
       </label>
-      ${
-        !planned.ok || planned.value.stations.join() === guide.stations.join()
-          ? nothing
-          : html`<button
-              type="button"
-              @click=${() => this.#become({ ...guide, typing: {}, stations: planned.value.stations })}
-            >
-              Take the planned stations
-            </button>`
-      }
+      ${planned.ok ? this.#choices(guide, planned.value) : nothing}
       <button type="button" class="chief" @click=${() => this.dispatchEvent(new CustomEvent("tightspot-next"))}>
         Start reading
       </button>
     `;
+  }
+
+  /** The first round, and all stations where there are more, as far as they are not what is to be read already. */
+  #choices(guide: Guide, { stations, all }: PlannedStations) {
+    const [first, whole] = [stations.join(), all.join()];
+    const choice = (label: string, chosen: readonly number[]) => html`<button
+      type="button"
+      @click=${() => this.#become({ ...guide, typing: {}, stations: chosen })}
+    >
+      ${label}
+    </button>`;
+    return [
+      first === guide.stations.join() ? nothing : choice("Take the planned stations", stations),
+      whole === first || whole === guide.stations.join()
+        ? nothing
+        : choice(`Read all ${all.length / 2} stations of the plan at once`, all),
+    ];
   }
 
   override firstUpdated(): void {

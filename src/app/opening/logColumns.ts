@@ -88,9 +88,13 @@ export class LogColumns extends LitElement {
       }
 
       .choices {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr) minmax(0, auto);
+        display: flex;
+        flex-wrap: wrap;
         gap: 0.375rem;
+      }
+
+      .choices > * {
+        flex: 1 1 10rem;
       }
 
       .why {

@@ -13,6 +13,7 @@ import { settle } from "../shell/opening.ts";
 import { controls } from "../style/controls.ts";
 import "./logColumns.ts";
 import { logDialogStyle } from "./logDialogStyle.ts";
+import type { LogReadings } from "./logMessages.ts";
 import { type LogRead, readLogAside } from "./logReader.ts";
 import type { Log } from "./readFile.ts";
 import { doubtsOf } from "./readLog.ts";
@@ -77,7 +78,7 @@ export class LogDialog extends LitElement {
     const doubts = csv === null ? [] : doubtsOf(csv, desk.inspection);
     const isSettled = csv?.units !== undefined && doubts.length === 0 && this.done === null;
     return html`
-      ${csv === null ? nothing : html`<p><strong>${counted(csv)}</strong></p>`}
+      ${csv === null ? nothing : countedIn(csv)}
       ${outcome.ok ? nothing : html`<p class="wrong" role="alert">${inOneLine(outcome.problem)}</p>`}
       ${preview === null ? nothing : this.#method(csv?.method ?? this.said.method)}
       ${csv !== null && csv.units === undefined ? this.#unitsAsked() : nothing}
@@ -207,8 +208,17 @@ export class LogDialog extends LitElement {
   }
 }
 
-function counted({ readings }: CsvReadings): string {
-  return readings.length === 1 ? "One reading" : `${readings.length.toLocaleString("en")} readings`;
+function countedIn({ readings, thinned }: LogReadings) {
+  const count = thinned?.count ?? readings.length;
+  return html`<p><strong>${count === 1 ? "One reading" : `${count.toLocaleString("en")} readings`}</strong></p>
+    ${
+      thinned === null
+        ? nothing
+        : html`<p>
+            That is more than a table of readings can hold. Taken are ${thinned.how} The survey's note keeps this. The
+            command assesses every reading.
+          </p>`
+    }`;
 }
 
 function progress(done: number) {

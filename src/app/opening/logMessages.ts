@@ -1,8 +1,7 @@
 import type { Outcome } from "../../inspection/problem.ts";
-import type { Reading } from "../../inspection/schema.ts";
 import type { Preview } from "../../intake/preview.ts";
 import type { Unsettled } from "../../intake/question.ts";
-import type { CsvRest } from "../../intake/readCsv.ts";
+import type { CsvReadings } from "../../intake/readCsv.ts";
 import type { CsvOptions } from "../../intake/understanding.ts";
 
 /** What the worker is given to read. */
@@ -12,8 +11,14 @@ export interface LogToRead {
   readonly options: CsvOptions | null;
 }
 
+/** A log as it can be taken in. */
+export interface LogReadings extends CsvReadings {
+  /** Where the log is too long for a table of readings: how many it holds, and which of them were taken, in words. */
+  readonly thinned: { readonly count: number; readonly how: string } | null;
+}
+
 /** What it tells: first the columns as they stand in the log, then how far it has come, and what came of it. */
 export type LogTold =
   | { readonly kind: "columns"; readonly preview: Outcome<Preview> }
-  | { readonly kind: "progress"; readonly done: number; readonly readings: readonly Reading[] }
-  | { readonly kind: "read"; readonly outcome: Outcome<CsvRest> | Unsettled };
+  | { readonly kind: "progress"; readonly done: number }
+  | { readonly kind: "read"; readonly outcome: Outcome<LogReadings> | Unsettled };

@@ -1,14 +1,12 @@
-import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
-import type { Reading } from "../../inspection/schema.ts";
+import { failed, type Outcome } from "../../inspection/problem.ts";
 import type { Preview } from "../../intake/preview.ts";
 import type { Unsettled } from "../../intake/question.ts";
-import type { CsvReadings } from "../../intake/readCsv.ts";
 import type { CsvOptions } from "../../intake/understanding.ts";
-import type { LogTold, LogToRead } from "./logMessages.ts";
+import type { LogReadings, LogTold, LogToRead } from "./logMessages.ts";
 
 /** A log as far as it could be read, and its columns as they stand in it; null where there is no table. */
 export interface LogRead {
-  readonly outcome: Outcome<CsvReadings> | Unsettled;
+  readonly outcome: Outcome<LogReadings> | Unsettled;
   readonly preview: Preview | null;
 }
 
@@ -36,7 +34,6 @@ export function readLogAside(
   signal: AbortSignal,
 ): Promise<LogRead> {
   return new Promise((resolve) => {
-    const readings: Reading[] = [];
     let preview: Preview | null = null;
     const worker = startWorker({ content, options }, (news) => {
       switch (news.kind) {
@@ -44,14 +41,11 @@ export function readLogAside(
           preview = news.preview.ok ? news.preview.value : null;
           return;
         case "progress":
-          for (const reading of news.readings) readings.push(reading);
           told(news.done);
           return;
-        case "read": {
-          const { outcome } = news;
+        case "read":
           worker.terminate();
-          resolve({ preview, outcome: outcome.ok ? succeeded({ readings, ...outcome.value }) : outcome });
-        }
+          resolve({ preview, outcome: news.outcome });
       }
     });
     signal.addEventListener("abort", () => worker.terminate());

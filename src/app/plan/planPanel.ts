@@ -3,9 +3,9 @@ import { customElement, property, state } from "lit/decorators.js";
 import { failed, inOneLine, type Outcome } from "../../inspection/problem.ts";
 import type { Slide, Survey } from "../../inspection/schema.ts";
 import { measuringPlan, type Plan } from "../../intake/plan/measuringPlan.ts";
+import { type ListedRound, listedRounds } from "../../report/plan/listedRounds.ts";
 import { type LostMotionMethod, lostMotionMethod, METHODS } from "../../report/plan/method.ts";
-import { orderWords, planTitle, stationWords } from "../../report/plan/planText.ts";
-import { positionFigures } from "../../report/plan/positionFigures.ts";
+import { planTitle } from "../../report/plan/planText.ts";
 import { SET_UP } from "../../report/plan/setUp.ts";
 import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
@@ -75,14 +75,26 @@ export class PlanPanel extends LitElement {
   }
 
   #planned(slide: Slide, plan: Plan, method: LostMotionMethod) {
+    const rounds = listedRounds(plan);
+    const hasMore = rounds.length > 1;
     return html`
-      <p><strong class="figures">${planTitle(plan)}, ${METHODS[method].name}.</strong> ${orderWords(plan)}</p>
+      <p>
+        <strong class="figures">${planTitle(plan)}, ${METHODS[method].name}.</strong>
+        ${rounds.map(({ order }) => order).join(" ")}
+      </p>
       ${plan.notes.length === 0 ? nothing : html`<ul class="notes">${lines(plan.notes)}</ul>`}
       <div class="actions">
-        <button type="button" class="chief" @click=${() => this.#prepare(plan)}>Prepare the readings</button>
+        <button type="button" class="chief" @click=${() => this.#prepare(plan, 1)}>
+          ${hasMore ? "Prepare the first round" : "Prepare the readings"}
+        </button>
+        ${
+          hasMore
+            ? html`<button type="button" @click=${() => this.#prepare(plan, rounds.length)}>Prepare both rounds</button>`
+            : nothing
+        }
         <a class="button" target="_blank" href=${this.#sheet.of(slide, plan, method)}>Log sheet to print</a>
       </div>
-      ${this.#stations(plan)}
+      ${rounds.map((round) => stationsOf(round, plan))}
       <div class="more">
         <section>
           <h3>Before the first reading</h3>
@@ -96,28 +108,19 @@ export class PlanPanel extends LitElement {
     `;
   }
 
-  #stations(plan: Plan) {
-    const figures = positionFigures(plan);
-    return html`<ol class="stations" aria-label="Stations">
-      ${plan.stations.map(
-        (station, index) => html`<li>
-          <strong class="figures">${figures[index]} ${plan.units}</strong>
-          <span class="turns">${stationWords(station, index, plan.stations.length)}</span>
-        </li>`,
-      )}
-    </ol>`;
-  }
-
-  /** Adds a row for every planned reading that is not there yet. What is there stays as it is. */
-  #prepare(plan: Plan): void {
+  /** Adds a row for every reading of the first rounds that is not there yet. What is there stays as it is. */
+  #prepare(plan: Plan, rounds: number): void {
     const { desk } = this;
     if (desk === null) return;
     if (desk.survey === null) desk.addSurvey();
     const { survey } = desk;
     if (survey === null) return;
-    const added = preparedRows(plan, desk.rows, survey, plan.units);
+    const added = preparedRows(plan, rounds, desk.rows, survey, plan.units);
     if (added.length === 0) {
-      notify(this, { tone: "done", text: "Every reading of the plan is in the table already." });
+      notify(this, {
+        tone: "done",
+        text: `Every reading of the ${rounds < plan.rounds.length ? "first round" : "plan"} is in the table already.`,
+      });
       return;
     }
     desk.setRows([...desk.rows, ...added]);
@@ -127,6 +130,21 @@ export class PlanPanel extends LitElement {
       action: { label: "Undo", act: () => takeAway(desk, survey.id, added) },
     });
   }
+}
+
+function stationsOf({ title, stations }: ListedRound, { units }: Plan) {
+  const first = stations[0]?.number ?? 1;
+  return html`
+    ${title === "" ? nothing : html`<h3>${title}</h3>`}
+    <ol class="stations" aria-label=${title === "" ? "Stations" : `Stations, ${title.toLowerCase()}`} start=${first} style="--first: ${first}">
+      ${stations.map(
+        ({ figure, words }) => html`<li>
+          <strong class="figures">${figure} ${units}</strong>
+          <span class="turns">${words}</span>
+        </li>`,
+      )}
+    </ol>
+  `;
 }
 
 /** The plan with so many stations as are typed, or as are needed where nothing is. */

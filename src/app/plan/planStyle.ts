@@ -25,7 +25,7 @@ export const planStyle = css`
     columns: 19rem;
     column-gap: 2rem;
     padding-left: 0;
-    counter-reset: station;
+    counter-reset: station calc(var(--first) - 1);
   }
 
   .stations li {

@@ -8,13 +8,20 @@ import { columnsOf } from "../editing/columns.ts";
 import { blankRow, type Row, struckBecause } from "../editing/rows.ts";
 
 /**
- * Rows for the planned readings that are not among the rows yet, in the order in which they are to be taken, with
+ * Rows for the readings of the first so many rounds of a plan that are not among the rows yet, in the order in which they are to be taken, with
  * their positions filled in. A struck reading is to be taken again.
  */
-export function preparedRows(plan: Plan, rows: readonly Row[], survey: Survey, units: Units): readonly Row[] {
+export function preparedRows(
+  plan: Plan,
+  rounds: number,
+  rows: readonly Row[],
+  survey: Survey,
+  units: Units,
+): readonly Row[] {
   const present = positionsOf(rows, survey, units);
   const figures = positionFigures(plan);
-  return plan.readings.flatMap(({ station, position }) => {
+  return plan.readings.flatMap(({ station, position, round }) => {
+    if (round >= rounds) return [];
     const at = present.findIndex((each) => toMillimetres(Math.abs(each - position), units) <= SAME_PLACE);
     if (at !== -1) {
       present.splice(at, 1);

@@ -4,6 +4,7 @@ import type { PlannableSlide } from "../../inspection/plannableSlide.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import { roundTo, toMillimetres, type Units } from "../../inspection/units.ts";
 import { rounding } from "./rounding.ts";
+import { roundsOf } from "./rounds.ts";
 import { fewestStations, type Spacing, spacingOf, widestArc } from "./spacing.ts";
 import { notesOn, reasonsFor } from "./words.ts";
 
@@ -26,6 +27,8 @@ export interface PlannedReading {
   readonly station: number;
   readonly position: number;
   readonly pass: "out" | "back";
+  /** Which round, from 0. */
+  readonly round: number;
 }
 
 /** Where to take readings along a slide, in which order and why. Lengths are in the slide's units. */
@@ -34,7 +37,12 @@ export interface Plan {
   readonly engagedLength: number;
   /** Along the travel. */
   readonly stations: readonly PlannedStation[];
-  /** Every reading in the order it is taken: out along the travel and back, so that the first station is read last. */
+  /**
+   * Which stations are read in which round, from 0 and in order along the travel. Where there are two rounds, the first
+   * may be enough: the second is read where it leaves the verdict open.
+   */
+  readonly rounds: readonly (readonly number[])[];
+  /** Every reading in the order it is taken: each round out along the travel and back, and the first station last. */
   readonly readings: readonly PlannedReading[];
   /** The widest way from one station to the next. */
   readonly widestGap: number;
@@ -90,7 +98,9 @@ export function measuringPlan(slide: PlannableSlide, { stations }: PlanOptions =
     );
   }
   const positions = placed(spacing, slide, fineness);
-  return succeeded(planOf(slide, positions, { engaged, needed: needed?.turns.length }));
+  // Whoever says how many stations to read has them all at once.
+  const isAtOnce = stations !== undefined;
+  return succeeded(planOf(slide, positions, { engaged, needed: needed?.turns.length, isAtOnce }));
 }
 
 function isCount(stations: number, most: number): boolean {
@@ -119,15 +129,27 @@ interface Grounds {
   readonly engaged: ReturnType<typeof engagedLengthOf>;
   /** How many stations the slide needs, when that many can be read. */
   readonly needed: number | undefined;
+  readonly isAtOnce: boolean;
 }
 
-function planOf(slide: PlannableSlide, positions: readonly number[], { engaged, needed }: Grounds): Plan {
+function planOf(
+  slide: PlannableSlide,
+  positions: readonly number[],
+  { engaged, needed, isAtOnce }: Grounds,
+): Plan {
   const { units, travel, screw } = slide;
   const turnsAt = positions.map((position) => (position - travel.from) / screw.lead);
   const gaps = gapsOf(positions);
   const lengths = lengthsIn(units);
   const words = (length: number): string => lengths.position(toMillimetres(length, units));
+  const rounds = isAtOnce
+    ? [positions.map((_, station) => station)]
+    : roundsOf(turnsAt, (2 * engaged.length) / screw.lead);
+  const gapIn = (stations: readonly number[]): number =>
+    Math.max(...gapsOf(stations.map((station) => positions[station] ?? 0)));
+  const [first = [], ...others] = rounds;
   const facts = {
+    firstRound: others.length === 0 ? undefined : { stations: first.length, widestGap: gapIn(first) },
     stations: positions.length,
     needed,
     turns: (travel.to - travel.from) / screw.lead,
@@ -136,7 +158,6 @@ function planOf(slide: PlannableSlide, positions: readonly number[], { engaged, 
     widestAngle: roundTo(widestArc(turnsAt) * 360, 6),
     words,
   };
-  const out = positions.map((position, station) => ({ station, position, pass: "out" as const }));
   return {
     units,
     engagedLength: roundTo(engaged.length, 6),
@@ -145,7 +166,8 @@ function planOf(slide: PlannableSlide, positions: readonly number[], { engaged, 
       turns: index === 0 ? 0 : roundTo((gaps[index - 1] ?? 0) / screw.lead, 6),
       angle: roundTo((turnsAt[index] ?? 0) * 360, 6) % 360,
     })),
-    readings: [...out, ...out.map((reading) => ({ ...reading, pass: "back" as const })).reverse()],
+    rounds,
+    readings: rounds.flatMap((stations, round) => outAndBack(stations, round, positions)),
     widestGap: facts.widestGap,
     widestAngle: facts.widestAngle,
     reasons: reasonsFor(facts),
@@ -155,4 +177,23 @@ function planOf(slide: PlannableSlide, positions: readonly number[], { engaged, 
         : [`The nut engages ${words(engaged.length)} of the screw (${engaged.assumedAs}).`],
     notes: notesOn(facts),
   };
+}
+
+function outAndBack(
+  stations: readonly number[],
+  round: number,
+  positions: readonly number[],
+): readonly PlannedReading[] {
+  const reading = (station: number, pass: "out" | "back"): PlannedReading => ({
+    station,
+    position: positions[station] ?? 0,
+    pass,
+    round,
+  });
+  return [
+    ...stations.map((station) => reading(station, "out")),
+    ...stations.toReversed().map((station) => reading(station, "back")),
+    // The first station once more, which shows what crept since the first round.
+    ...(round === 0 ? [] : [reading(0, "back")]),
+  ];
 }

@@ -3,6 +3,8 @@ import { LEAST_STATIONS } from "../../inspection/leastStations.ts";
 /** What there is to tell of a plan. Lengths are in the slide's units. */
 export interface PlanFacts {
   readonly stations: number;
+  /** The first of two rounds, where not everything is read at once. */
+  readonly firstRound: { readonly stations: number; readonly widestGap: number } | undefined;
   /** How many stations the slide needs, when that many can be read. */
   readonly needed: number | undefined;
   /** The travel in turns of the screw. */
@@ -35,7 +37,17 @@ export function reasonsFor(facts: PlanFacts): readonly string[] {
           `They meet the screw all round its turn, with no more than ${Math.round(widestAngle)}° left out, and neighbours at different angles: a wobble once per turn is not taken for wear.`,
         ]
       : []),
+    ...roundsWords(facts),
     "Read out and back, they show the scatter; a creep of the indicator's stand that is steady shifts all of them alike, and the first one, read last, shows it.",
+  ];
+}
+
+/** What two rounds are for, and what the first one may miss. */
+function roundsWords({ stations, firstRound, words }: PlanFacts): readonly string[] {
+  if (firstRound === undefined) return [];
+  const between = stations - firstRound.stations;
+  return [
+    `${firstRound.stations} stations first: often they are enough for a verdict. They lie up to ${words(firstRound.widestGap)} apart, and a tight or worn place that shows along less than that can be missed; the chances allow for it. Where they leave the verdict open, what to read next is named, or the other ${between} are read.`,
   ];
 }
 

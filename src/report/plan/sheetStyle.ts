@@ -52,5 +52,7 @@ tbody .turns { font-weight: 400; text-align: right; }
 .order { display: block; height: 100%; padding-top: 0.4mm; color: #555; font-size: 6.5pt; line-height: 1; }
 .further td { height: auto; padding-block: 1mm; border-block-width: 0.6mm; }
 .further { break-after: avoid; }
+.round { font-weight: 700; }
+.round ~ .round { break-before: page; }
 .why { font-size: 9pt; }
 `;

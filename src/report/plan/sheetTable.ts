@@ -1,7 +1,7 @@
 import type { Plan } from "../../intake/plan/measuringPlan.ts";
+import { type ListedRound, type ListedStation, listedRounds } from "./listedRounds.ts";
 import { html, type Markup, repeated } from "./markup.ts";
 import { type LostMotionMethod, METHODS } from "./method.ts";
-import { positionFigures } from "./positionFigures.ts";
 
 const UNIT_NAMES = { mm: "millimetres", in: "inches" } as const;
 /** Rows left empty for stations that the plan does not name. */
@@ -9,10 +9,8 @@ const FURTHER_ROWS = 3;
 
 /** The boxes to write in, station by station, those of the way out beside those of the way back. */
 export function sheetTable(plan: Plan, method: LostMotionMethod): Markup {
-  const { stations, units } = plan;
+  const { units } = plan;
   const { columns } = METHODS[method];
-  const figures = positionFigures(plan);
-  const last = stations.length * 2;
   return html`<table>
     <caption>
       Write in ${method === "dial-pair" ? "divisions of the dial" : UNIT_NAMES[units]}. Out: from the top down. Back: from the bottom
@@ -21,18 +19,46 @@ export function sheetTable(plan: Plan, method: LostMotionMethod): Markup {
     </caption>
     ${head(units, columns)}
     <tbody>
-      ${stations.map(
-        ({ turns }, index) => html`<tr>
-          <td class="right">${index + 1}</td>
-          <th scope="row" class="position">${figures[index] ?? ""}</th>
-          <td class="turns">${index === 0 ? "" : turns.toFixed(2)}</td>
-          ${boxes(columns.length, String(index + 1))}${boxes(columns.length, String(last - index))}
-          <td></td>
-        </tr>`,
-      )}
+      ${listedRounds(plan).flatMap((round) => roundRows(round, columns.length))}
       ${further(columns.length)}
     </tbody>
   </table>`;
+}
+
+/** The rows of one round under its title, each box with its place in the order of reading. */
+function roundRows({ title, stations, again }: ListedRound, count: number): readonly Markup[] {
+  const taken = 2 * ((stations[0]?.number ?? 1) - 1);
+  const last = taken + 2 * stations.length;
+  return [
+    ...(title === "" ? [] : [heading(title, count, "further round")]),
+    ...(again === null ? [] : [stationRow(again, count, "", String(last + 1))]),
+    ...stations.map((station, index) =>
+      stationRow(station, count, String(taken + index + 1), String(last - index)),
+    ),
+  ];
+}
+
+/** @param out, back places in the order of reading; empty where the station is not read on that way */
+function stationRow(
+  { number, figure, turns }: ListedStation,
+  count: number,
+  out: string,
+  back: string,
+): Markup {
+  return html`<tr>
+    <td class="right">${number}</td>
+    <th scope="row" class="position">${figure}</th>
+    <td class="turns">${turns ?? ""}</td>
+    ${boxes(count, out)}${boxes(count, back)}
+    <td></td>
+  </tr>`;
+}
+
+/** A row across the table, on what follows it. */
+function heading(text: string, count: number, kind: "further" | "further round" = "further"): Markup {
+  return html`<tr class="${kind}">
+    <td colspan="${count * 2 + 4}">${text}</td>
+  </tr>`;
 }
 
 /** Empty rows, with what they are for. */
@@ -44,11 +70,9 @@ function further(count: number): Markup {
     ${boxes(count, "")}${boxes(count, "")}
     <td></td>
   </tr>`;
-  return html`<tr class="further">
-      <td colspan="${count * 2 + 4}">
-        Further stations: around the highest reading, since a worn place can be narrow, and where a reading is in doubt.
-      </td>
-    </tr>
+  const use =
+    "Further stations: around the highest reading, since a worn place can be narrow, and where a reading is in doubt.";
+  return html`${heading(use, count)}
     ${repeated(FURTHER_ROWS, row)}`;
 }
 

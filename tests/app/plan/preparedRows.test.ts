@@ -12,7 +12,7 @@ const SURVEY: Survey = {
   readings: [],
 };
 const plan = planned({ ...BARE, travel: { from: 0, to: 100 } }, { stations: 5 });
-const prepared = (rows: readonly Row[]) => preparedRows(plan, rows, SURVEY, "mm");
+const prepared = (rows: readonly Row[]) => preparedRows(plan, 1, rows, SURVEY, "mm");
 const row = (cells: Row["cells"], marks: Row["marks"] = {}): Row => ({ ...blankRow(), cells, marks });
 const places = (rows: readonly Row[]) => rows.map(({ cells }) => Number(cells.position));
 const inOrder = plan.readings.map(({ position }) => position);
@@ -31,6 +31,15 @@ describe("rows prepared from a plan", () => {
     const first = inOrder.slice(0, 6).map((position) => row({ position: `${position},0`, backlash: "0.2" }));
     expect(places(prepared(first))).toEqual(inOrder.slice(6));
     expect(prepared([...first, ...prepared(first)])).toEqual([]);
+  });
+
+  it("are those of the first round, or of both, without what is there already", () => {
+    const long = planned({ ...BARE, travel: { from: 0, to: 300 } });
+    const [first = []] = long.rounds;
+    const one = preparedRows(long, 1, [], SURVEY, "mm");
+    expect(places(one)).toEqual([...first, ...first.toReversed()].map((at) => long.stations[at].position));
+    const both = [...one, ...preparedRows(long, 2, one, SURVEY, "mm")];
+    expect(places(both)).toEqual(long.readings.map(({ position }) => position));
   });
 
   it("ask again for a reading that is struck, and are not put off by readings elsewhere", () => {

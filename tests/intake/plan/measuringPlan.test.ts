@@ -155,27 +155,94 @@ describe("the stations of a measuring plan", () => {
 });
 
 describe("the order of a measuring plan", () => {
-  it("goes out along the travel and back, and ends where it began", () => {
+  it("goes out along the travel and back in every round, and ends where it began", () => {
     fc.assert(
       fc.property(slides, ({ slide }) => {
         const plan = planned(slide);
-        const positions = positionsOf(plan);
-        const inOrder = plan.readings.map(({ position }) => position);
-        expect(inOrder).toEqual([...positions, ...positions.toReversed()]);
-        expect(plan.readings.map(({ station }) => plan.stations[station].position)).toEqual(inOrder);
-        expect(plan.readings.filter(({ pass }) => pass === "out").length).toBe(positions.length);
+        plan.rounds.forEach((stations, round) => {
+          const readings = plan.readings.filter((reading) => reading.round === round);
+          expect(readings.map(({ station }) => station)).toEqual([
+            ...stations,
+            ...stations.toReversed(),
+            ...(round === 0 ? [] : [0]),
+          ]);
+          expect(readings.filter(({ pass }) => pass === "out").length).toBe(stations.length);
+        });
+        for (const { station, position } of plan.readings)
+          expect(plan.stations[station].position).toBe(position);
+        expect(plan.readings.map(({ round }) => round)).toEqual(
+          plan.readings.map(({ round }) => round).toSorted(),
+        );
       }),
     );
   });
 
   it("lets a creep that is steady shift the mean of every station alike", () => {
-    const { readings, stations } = planned(BARE);
+    const { readings, stations, rounds } = planned(BARE);
+    expect(rounds.length).toBe(1);
     const creep = readings.map(({ station }, order) => ({ station, value: 0.003 * order }));
     const means = stations.map((_, at) => {
       const here = creep.filter(({ station }) => station === at);
       return here.reduce((sum, { value }) => sum + value, 0) / here.length;
     });
     for (const mean of means) expect(mean).toBeCloseTo(means[0], 12);
+  });
+});
+
+describe("the rounds of a measuring plan", () => {
+  it("have every station once, in order along the travel, and only one where all are asked for", () => {
+    fc.assert(
+      fc.property(slides, ({ slide }) => {
+        const plan = planned(slide);
+        const all = plan.stations.map((_, index) => index);
+        expect(plan.rounds.flat().toSorted((a, b) => a - b)).toEqual(all);
+        for (const round of plan.rounds) expect(round).toEqual(round.toSorted((a, b) => a - b));
+        expect(planned(slide, { stations: all.length }).rounds).toEqual([all]);
+      }),
+    );
+  });
+
+  it("begin with no more than one person reads at a go, ends included, close enough for a verdict", () => {
+    fc.assert(
+      fc.property(slides, ({ slide, engagedLength }) => {
+        const plan = planned(slide);
+        fc.pre(plan.stations.length > 20);
+        const [first, second] = plan.rounds.map((round) => round.map((at) => plan.stations[at].position));
+        expect([first[0], first.at(-1)]).toEqual([slide.travel.from, slide.travel.to]);
+        const gap = Math.max(...gapsOf(first));
+        expect(gap).toBeLessThan(2 * engagedLength);
+        // Longer only where fifteen would leave too much unread for any verdict.
+        const leastFor = Math.ceil((slide.travel.to - slide.travel.from) / (2 * engagedLength)) + 1;
+        expect(first.length).toBeLessThanOrEqual(Math.max(20, leastFor * 2));
+        expect(second.length).toBe(plan.stations.length - first.length);
+        expect(plan.reasons.join(" ")).toContain(`${first.length} stations first`);
+      }),
+    );
+  });
+
+  it("spread over the turn of the screw from the first on", () => {
+    fc.assert(
+      fc.property(slides, ({ slide, turns }) => {
+        const plan = planned(slide);
+        fc.pre(turns / plan.stations.length >= 0.25);
+        const first = plan.rounds[0].map((at) => plan.stations[at].position);
+        // All at one angle would be 1; a check asks for more from about nine tenths on.
+        expect(resultantLength(first, slide.screw.lead)).toBeLessThan(0.75);
+      }),
+    );
+  });
+
+  it("are two for 300 mm and a nut of 24 mm, the first closer than the nut is long", () => {
+    const plan = planned({
+      ...BARE,
+      travel: { from: 0, to: 300 },
+      screw: { lead: 5 },
+      nut: { engagedLength: 24 },
+    });
+    expect(plan.rounds.length).toBe(2);
+    expect(plan.rounds[0].length).toBeLessThanOrEqual(15);
+    expect(Math.max(...gapsOf(plan.rounds[0].map((at) => plan.stations[at].position)))).toBeLessThan(24);
+    expect(plan.widestGap).toBeLessThan(12);
   });
 });
 

@@ -687,6 +687,22 @@ export const UGLY_LOGS: readonly (ReadLog | RefusedLog)[] = [
     fails: ["line 1", "the halves are not in one row"],
   },
   {
+    file: "halves-in-rows-by-method.csv",
+    what: "the halves of pairs in rows of their own, by a method that the reader gives",
+    options: { method: "indicator-pair" },
+    units: undefined,
+    method: "indicator-pair",
+    readings: [
+      { position: 0, advancing: 5, retracting: 4.79, note: "stiff" },
+      [25, 5.1, 4.9],
+      [25, 5.11, 4.92],
+    ],
+    refused: [
+      [7, "it is the retracting half of a pair whose other half is missing"],
+      [9, '"direction" is "sideways", which is no direction'],
+    ],
+  },
+  {
     file: "commas-in-a-note-without-quotes.csv",
     what: "a note with a comma that stands in no quotes",
     units: undefined,

@@ -39,6 +39,21 @@ describe("the log sheet", () => {
     expect(numbers.slice(-2)).toEqual([stations.length, stations.length + 1]);
   });
 
+  it("has the second round under a title of its own, its order going on from the first", () => {
+    const slide = { ...BARE, travel: { from: 0, to: 300 } };
+    const { readings, rounds } = planned(slide);
+    const sheet = sheetOf(slide);
+    const numbers = [...sheet.matchAll(/class="order">(\d+)</g)].map(([, number]) => Number(number));
+    expect(numbers.toSorted((a, b) => a - b)).toEqual(readings.map((_, index) => index + 1));
+    const [, second] = sheet.split("Second round, if");
+    const first = rounds[0].length;
+    expect(/class="right">(\d+)<[\s\S]*?class="order">(\d+)</.exec(second ?? "")?.slice(1)).toEqual([
+      "1",
+      String(readings.length),
+    ]);
+    expect(second).toContain(`class="right">${first + 1}<`);
+  });
+
   it("asks for the dial's data where the dial is read, and for drive play where it is part of a reading", () => {
     const asked = (method: LostMotionMethod) => {
       const sheet = sheetOf(BARE, method);

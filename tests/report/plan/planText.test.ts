@@ -7,9 +7,11 @@ const text = planText(BARE, plan, "push-pull", ["Readings are taken push–pull.
 
 describe("a measuring plan on a terminal", () => {
   it("keeps within 80 columns", () => {
-    const inInches = { ...BARE, units: "in", travel: { from: 0, to: 40 }, holdsLoad: true } as const;
+    const inInches = { ...BARE, units: "in", travel: { from: 0, to: 400 }, holdsLoad: true } as const;
+    const both = planText(inInches, planned(inInches), "push-pull", []);
+    expect(both).toContain("Second round, if the first leaves the verdict open\n");
     const few = planText(inInches, planned(inInches, { stations: 3 }), "dial-pair", []);
-    for (const line of `${text}${few}`.split("\n")) expect([...line].length).toBeLessThanOrEqual(80);
+    for (const line of `${text}${both}${few}`.split("\n")) expect([...line].length).toBeLessThanOrEqual(80);
   });
 
   it("tells every station in order, with its unit", () => {
