@@ -4,13 +4,14 @@ import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import type { Inspection, Survey } from "../inspection/schema.ts";
 import type { Assessment, Finding, ProfilePoint, Spot } from "./assessment.ts";
 import { findingsOf } from "./checks/index.ts";
-import { type Corrected, correct } from "./corrected.ts";
+import { type Corrected, correct, type LostMotion } from "./corrected.ts";
 import { type Coverage, coverageOf } from "./coverage.ts";
 import { removedByNewNuts, takenUp } from "./decision.ts";
 import { endFloatEstimate } from "./endFloat.ts";
 import { estimateOf } from "./estimate.ts";
 import { type Given, type Judgement, judge, removed, seenOf, worstLeft } from "./judgement.ts";
 import { condensed } from "./log.ts";
+import { loneReadingsOf } from "./loneReadings.ts";
 import { nextReadingsOf } from "./nextReadings.ts";
 import { positioningOf } from "./positioning.ts";
 import type { ProfileDraws, ProfileModel } from "./profile/draws.ts";
@@ -18,6 +19,7 @@ import { screwProfile } from "./profile/screw.ts";
 import { seededRandom } from "./random.ts";
 import { type Settings, settingsOf } from "./settings.ts";
 import { withStops } from "./soleReadings.ts";
+import { repeatsOf } from "./strays.ts";
 import { budgetOf, conformanceOf } from "./uncertainty.ts";
 import { canBeSettled, decidingMargin, type Ruling, rule } from "./verdict.ts";
 import { wornZonesOf } from "./wornZones.ts";
@@ -47,13 +49,27 @@ export function assessSurvey(
   const prepared = prepare(inspection, surveyId);
   if (!prepared.ok) return prepared;
   const { settings, corrected, lengths, survey } = prepared.value;
-  const judgement = judge(corrected.readings, prepared.value, model);
-  const { stations } = judgement;
-  const coverage = coverageOf(stations, settings);
-  const findings = findingsOf({ ...seenOf(judgement), survey, corrected, settings, coverage, lengths });
-  const checks = withStops(findings, judgement, lengths, (readings) =>
-    judge(readings, prepared.value, model),
-  );
+  const judged = (readings: readonly LostMotion[]): Judgement => judge(readings, prepared.value, model);
+  const judgement = judged(corrected.readings);
+  const coverage = coverageOf(judgement.stations, settings);
+  const repeats = repeatsOf(judgement.stations, corrected);
+  const lone = loneReadingsOf(judgement, repeats, corrected, settings, judged);
+  const strays = [...repeats.strays, ...lone.strays];
+  const stray = new Set(strays.map(({ reading }) => reading));
+  const sound = repeats.sound.filter(({ readings }) => !readings.some((reading) => stray.has(reading)));
+  const { scatter } = repeats;
+  const seen = {
+    ...seenOf(judgement),
+    scatter,
+    strays,
+    sound,
+    survey,
+    corrected,
+    settings,
+    coverage,
+    lengths,
+  };
+  const checks = withStops(findingsOf(seen), judgement, lone.toConfirm, lengths, judged);
   return succeeded(assessmentOf(prepared.value, judgement, coverage, checks));
 }
 

@@ -6,7 +6,7 @@ export interface Slip {
   readonly cause: string;
 }
 
-const SLIPS: readonly Slip[] = [
+export const SLIPS: readonly Slip[] = [
   { factor: 10, words: "ten times", cause: "a slipped decimal point" },
   { factor: 0.1, words: "a tenth of", cause: "a slipped decimal point" },
   { factor: 25.4, words: "25.4 times", cause: "millimetres taken for inches" },

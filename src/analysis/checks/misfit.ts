@@ -1,15 +1,18 @@
+import { isTooRare } from "../falseAlarms.ts";
+import { SAME_PLACE } from "../samePlace.ts";
+import { chanceOf, roundingVariance } from "../scatter.ts";
 import { type Check, placesOf } from "./check.ts";
 
-/** Standard deviations of a station's mean that no clean survey among thousands reaches. */
-const FAR = 7;
-
-/** Readings that no wear of a screw explains, however it is drawn through them: the numbers mean nothing then. */
-export const misfit: Check = ({ corrected, stations, repeatability, fitted, stationEffect, lengths }) => {
-  const { resolution, roundings } = corrected;
-  const rounding = (roundings * resolution.step ** 2) / 12;
-  const far = stations.filter(({ mean, readings }, i) => {
-    const variance = repeatability ** 2 / readings.length + rounding + stationEffect.deviation ** 2;
-    return Math.abs(mean - fitted[i]) > FAR * Math.sqrt(variance);
+/**
+ * Readings that no wear of a screw explains, however it is drawn through them: the numbers mean nothing then. A
+ * station's mean may lie off the profile by scatter, by the rounding that its repeats share, and by what stations add.
+ */
+export const misfit: Check = ({ corrected, stations, sound, scatter, fitted, stationEffect, lengths }) => {
+  const shared = roundingVariance(corrected) + stationEffect.chance * stationEffect.deviation ** 2;
+  const far = sound.filter(({ position, mean, readings }) => {
+    const at = stations.findIndex((station) => Math.abs(station.position - position) <= SAME_PLACE);
+    const chance = 2 * chanceOf(Math.abs(mean - fitted[at]), scatter, 1 / readings.length, shared);
+    return isTooRare(chance, sound.length);
   });
   if (far.length === 0) return [];
   const readings = far.flatMap((station) => station.readings);
