@@ -126,7 +126,8 @@ export const FAULTS: readonly Fault[] = [
   {
     name: "end float tenfold",
     shows: ["end float larger than lost motion"],
-    canShow: ({ endFloat = [] }) => endFloat.some((value) => value > 0),
+    canShow: ({ endFloat = [], readings }) =>
+      10 * Math.min(...endFloat) > Math.min(...readings.map(lostMotionOf)),
     spoil: ofSurvey(({ endFloat = [] }) => ({ endFloat: endFloat.map((value) => 10 * value) })),
   },
   {
@@ -164,6 +165,11 @@ export const FAULTS: readonly Fault[] = [
 
 export function placeOf(reading: Reading): number {
   return isPositioning(reading) ? reading.target : reading.position;
+}
+
+function lostMotionOf(reading: Reading): number {
+  if (isPair(reading)) return reading.advancing - reading.retracting;
+  return isPositioning(reading) ? reading.reading : reading.backlash;
 }
 
 /** The reading with its lost motion changed. */

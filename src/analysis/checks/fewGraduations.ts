@@ -1,4 +1,4 @@
-import { LEAST_STATIONS } from "../coverage.ts";
+import { LEAST_STATIONS } from "../../inspection/leastStations.ts";
 import type { Check } from "./check.ts";
 
 /**

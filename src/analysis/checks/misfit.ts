@@ -1,27 +1,62 @@
+import type { Lengths } from "../../inspection/lengths.ts";
+import type { Finding } from "../assessment.ts";
 import { isTooRare } from "../falseAlarms.ts";
 import { SAME_PLACE } from "../samePlace.ts";
 import { chanceOf, roundingVariance } from "../scatter.ts";
-import { type Check, placesOf } from "./check.ts";
+import type { Station } from "../stations.ts";
+import { type Check, placesOf, type Surveyed } from "./check.ts";
+import { lowStations } from "./lowStations.ts";
 
 /**
- * Readings that no wear of a screw explains, however it is drawn through them: the numbers mean nothing then. A
- * station's mean may lie off the profile by scatter, by the rounding that its repeats share, and by what stations add.
+ * Readings that no wear of a screw explains: the numbers mean nothing then. A stiff nut is stopped by the least worn
+ * thread it engages, so a low place is at least as wide as the nut, and no station lies below two others that are
+ * nearer to each other than that. Elsewhere it is the profile, however it is drawn, that does not reach a station.
  */
-export const misfit: Check = ({ corrected, stations, sound, scatter, fitted, stationEffect, lengths }) => {
-  const shared = roundingVariance(corrected) + stationEffect.chance * stationEffect.deviation ** 2;
-  const far = sound.filter(({ position, mean, readings }) => {
-    const at = stations.findIndex((station) => Math.abs(station.position - position) <= SAME_PLACE);
-    const chance = 2 * chanceOf(Math.abs(mean - fitted[at]), scatter, 1 / readings.length, shared);
-    return isTooRare(chance, sound.length);
-  });
-  if (far.length === 0) return [];
-  const readings = far.flatMap((station) => station.readings);
+export const misfit: Check = (surveyed) => {
+  const { settings, lengths } = surveyed;
+  const narrow = lowStations(surveyed)
+    .filter(({ span }) => span <= settings.engagedLength)
+    .map(({ station }) => station);
+  const off = offTheProfile(surveyed).filter((station) => !narrow.includes(station));
+  return [
+    finding(
+      narrow,
+      (places) =>
+        `No nut as long as this one meets so little lost motion at ${places}, with more of it on both sides`,
+      lengths,
+    ),
+    finding(
+      off,
+      (places) => `No wear of a screw that this program can draw passes through the readings at ${places}`,
+      lengths,
+    ),
+  ].flat();
+};
+
+function finding(
+  stations: readonly Station[],
+  why: (places: string) => string,
+  lengths: Lengths,
+): readonly Finding[] {
+  if (stations.length === 0) return [];
+  const readings = stations.flatMap((station) => station.readings);
   return [
     {
       check: "readings fit no worn screw",
       severity: "stop",
-      message: `No wear of a screw passes through the readings at ${placesOf(readings, lengths)}. Read ${far.length === 1 ? "this station" : "these stations"} again, and look at the sheet for figures that were swapped.`,
+      message: `${why(placesOf(readings, lengths))}. Read ${stations.length === 1 ? "this station" : "these stations"} again, and look at the sheet for figures that were swapped.`,
       readings: readings.flatMap((reading) => reading.from),
     },
   ];
-};
+}
+
+/** A mean may lie off the profile by scatter, by the rounding that repeats share, and by what stations add. */
+function offTheProfile(surveyed: Surveyed): readonly Station[] {
+  const { corrected, stations, sound, scatter, fitted, stationEffect } = surveyed;
+  const shared = roundingVariance(corrected) + stationEffect.chance * stationEffect.deviation ** 2;
+  return sound.filter(({ position, mean, readings }) => {
+    const at = stations.findIndex((station) => Math.abs(station.position - position) <= SAME_PLACE);
+    const chance = 2 * chanceOf(Math.abs(mean - fitted[at]), scatter, 1 / readings.length, shared);
+    return isTooRare(chance, sound.length);
+  });
+}

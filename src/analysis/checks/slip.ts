@@ -1,7 +1,7 @@
 import { median } from "simple-statistics";
 import type { LostMotion } from "../corrected.ts";
+import { SLIPS, type Slip } from "../slips.ts";
 import type { Station } from "../stations.ts";
-import { type Slip, SLIPS } from "../slips.ts";
 import type { Stray } from "../strays.ts";
 import { type Check, nameOf, placesOf, type Surveyed } from "./check.ts";
 

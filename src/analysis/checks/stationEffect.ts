@@ -1,19 +1,24 @@
 import { isTooRare } from "../falseAlarms.ts";
 import { scatterGrid } from "../profile/noise.ts";
 import type { Check } from "./check.ts";
+import { lowStations } from "./lowStations.ts";
+import { misfit } from "./misfit.ts";
 import { wobbleOf } from "./wobble.ts";
 
 /**
- * Stations that differ by more than their repeats and the wear of a screw explain, where that is not a wobble once per
- * turn. Evidence that makes something so many times as likely as it was thought beforehand misleads at most once in as
- * many surveys (Royall, Statistical Evidence, 1997, section 1.4: the universal bound).
+ * Stations that differ by more than their repeats and the wear of a screw explain, where that is neither a wobble once
+ * per turn nor a station that no wear explains. Evidence that makes something so many times as likely as it was
+ * thought beforehand misleads at most once in as many surveys (Royall, Statistical Evidence, 1997, section 1.4: the
+ * universal bound). High stations alone may be worn places that the profile does not reach, so one must also lie below
+ * those beside it.
  */
 export const stationEffect: Check = (surveyed) => {
   const { corrected, stationEffect, lengths } = surveyed;
   const { chance, deviation } = stationEffect;
   const before = chanceBefore(corrected.resolution.step);
   const odds = (share: number): number => share / (1 - share);
-  if (!isTooRare(odds(before) / odds(chance)) || wobbleOf(surveyed) !== undefined) return [];
+  if (!isTooRare(odds(before) / odds(chance)) || lowStations(surveyed).length === 0) return [];
+  if (wobbleOf(surveyed) !== undefined || misfit(surveyed).length > 0) return [];
   return [
     {
       check: "stations differ by more than repeats do",
