@@ -11,7 +11,7 @@ import { endFloatEstimate } from "./endFloat.ts";
 import { estimateOf } from "./estimate.ts";
 import { type Given, type Judgement, judge, removed, seenOf, worstLeft } from "./judgement.ts";
 import { condensed } from "./log.ts";
-import { loneReadingsOf } from "./loneReadings.ts";
+import { doubtsOf } from "./loneReadings.ts";
 import { nextReadingsOf } from "./nextReadings.ts";
 import { positioningOf } from "./positioning.ts";
 import type { ProfileDraws, ProfileModel } from "./profile/draws.ts";
@@ -19,7 +19,6 @@ import { screwProfile } from "./profile/screw.ts";
 import { seededRandom } from "./random.ts";
 import { type Settings, settingsOf } from "./settings.ts";
 import { withStops } from "./soleReadings.ts";
-import { repeatsOf } from "./strays.ts";
 import { budgetOf, conformanceOf } from "./uncertainty.ts";
 import { canBeSettled, decidingMargin, type Ruling, rule } from "./verdict.ts";
 import { wornZonesOf } from "./wornZones.ts";
@@ -52,24 +51,9 @@ export function assessSurvey(
   const judged = (readings: readonly LostMotion[]): Judgement => judge(readings, prepared.value, model);
   const judgement = judged(corrected.readings);
   const coverage = coverageOf(judgement.stations, settings);
-  const repeats = repeatsOf(judgement.stations, corrected);
-  const lone = loneReadingsOf(judgement, repeats, corrected, settings, judged);
-  const strays = [...repeats.strays, ...lone.strays];
-  const stray = new Set(strays.map(({ reading }) => reading));
-  const sound = repeats.sound.filter(({ readings }) => !readings.some((reading) => stray.has(reading)));
-  const { scatter } = repeats;
-  const seen = {
-    ...seenOf(judgement),
-    scatter,
-    strays,
-    sound,
-    survey,
-    corrected,
-    settings,
-    coverage,
-    lengths,
-  };
-  const checks = withStops(findingsOf(seen), judgement, lone.toConfirm, lengths, judged);
+  const { toConfirm, ...doubts } = doubtsOf(judgement, corrected, settings, judged);
+  const seen = { ...seenOf(judgement), ...doubts, survey, corrected, settings, coverage, lengths };
+  const checks = withStops(findingsOf(seen), judgement, toConfirm, lengths, judged);
   return succeeded(assessmentOf(prepared.value, judgement, coverage, checks));
 }
 

@@ -3,83 +3,107 @@ import type { Corrected, LostMotion } from "./corrected.ts";
 import { isTooRare } from "./falseAlarms.ts";
 import type { Judgement } from "./judgement.ts";
 import type { ProfileDraws } from "./profile/draws.ts";
+import { SAME_PLACE } from "./samePlace.ts";
 import { chanceOf, roundingVariance, type Scatter } from "./scatter.ts";
 import type { Settings } from "./settings.ts";
 import type { Station } from "./stations.ts";
-import type { Repeats, Stray } from "./strays.ts";
+import { type Repeats, repeatsOf, type Stray } from "./strays.ts";
+import { SURE_ENOUGH } from "./verdict.ts";
 
 /** Readings of stations read once that lie apart from the stations beside them, and what the others come to. */
-export interface LoneReadings {
+interface LoneReadings {
   /**
-   * Those to be read again should they decide the verdict: those that have stations to either side, and those that
-   * the profile through the other readings cannot account for. At an end, a step that it can account for is wear.
+   * Those to be read again should they decide the verdict: those that have stations to either side, and at an end
+   * those that the other readings make less likely than a verdict may be wrong. Another step at an end is wear.
    */
   readonly toConfirm: readonly LostMotion[];
   /** Those that the profile through the other readings cannot account for. */
   readonly strays: readonly Stray[];
 }
 
+/** What the readings of a survey say against one another. */
+export interface Doubts extends Repeats {
+  /** Readings of stations read once, to be read again should they decide the verdict. */
+  readonly toConfirm: readonly LostMotion[];
+}
+
 /** How many stations to either side count as beside one. */
 const BESIDE = 2;
+/** A verdict may be wrong so often. */
+const DOUBT = 1 - SURE_ENOUGH;
 
 /**
- * Looks for readings of stations read once that stand out, and weighs each against the profile through the others.
+ * Weighs every reading against its repeats or, where its station was read once, against the others.
  *
  * @param judged what some of the readings come to
  */
-export function loneReadingsOf(
+export function doubtsOf(
+  { stations, profile }: Pick<Judgement, "stations" | "profile">,
+  corrected: Corrected,
+  settings: Pick<Settings, "travel">,
+  judged: (readings: readonly LostMotion[]) => Pick<Judgement, "profile">,
+): Doubts {
+  const repeats = repeatsOf(stations, corrected);
+  const lone = loneReadingsOf({ profile }, repeats, corrected, settings, judged);
+  const strays = [...repeats.strays, ...lone.strays];
+  const stray = new Set(strays.map(({ reading }) => reading));
+  return {
+    strays,
+    scatter: repeats.scatter,
+    sound: repeats.sound.filter(({ readings }) => !readings.some((reading) => stray.has(reading))),
+    toConfirm: lone.toConfirm,
+  };
+}
+
+/**
+ * Looks for readings of stations read once that stand out, and weighs each against the others: first against scatter
+ * as all readings show it, which a mistake among them makes greater, and then against scatter and profile as the others
+ * show them.
+ *
+ * @param judged what some of the readings come to
+ */
+function loneReadingsOf(
   { profile }: Pick<Judgement, "profile">,
   { sound }: Pick<Repeats, "sound">,
   corrected: Corrected,
   { travel }: Pick<Settings, "travel">,
   judged: (readings: readonly LostMotion[]) => Pick<Judgement, "profile">,
 ): LoneReadings {
-  const within = sound.filter(({ position }) => position >= travel.from && position <= travel.to);
+  const within = sound.filter(
+    ({ position }) => position >= travel.from - SAME_PLACE && position <= travel.to + SAME_PLACE,
+  );
   const lone = within.filter(({ readings }) => readings.length === 1);
-  const scatter = scatterIn(profile, corrected);
-  const apart = lone.filter((station) => standsOut(station, within, scatter, lone.length));
-  if (apart.length === 0) return { toConfirm: [], strays: [] };
-  const suspects = new Set(apart.flatMap(({ readings }) => readings));
-  const others = sound.flatMap(({ readings }) => readings.filter((reading) => !suspects.has(reading)));
-  const strays =
-    others.length === 0 ? [] : straysFrom(judged(others).profile, [...suspects], corrected, lone.length);
-  const astray = strays.map(({ reading }) => reading);
-  const atEnds = [within[0], within.at(-1)].flatMap((station) => station?.readings ?? []);
-  return {
-    toConfirm: [...suspects].filter((reading) => astray.includes(reading) || !atEnds.includes(reading)),
-    strays,
-  };
+  const suspects = lone.filter((each) => chanceBeside(each, within, scatterIn(profile, corrected)) < DOUBT);
+  const others = sound.flatMap((station) => (suspects.includes(station) ? [] : station.readings));
+  if (suspects.length === 0 || others.length === 0) return { toConfirm: [], strays: [] };
+  const without = judged(others).profile;
+  const scatter = scatterIn(without, corrected);
+  const weighed = suspects
+    .filter((station) => isTooRare(chanceBeside(station, within, scatter), lone.length))
+    .map((station) => ({ station, stray: against(without, station.readings[0], corrected) }));
+  const toConfirm = weighed.filter(({ station, stray }) => {
+    const isEnd = station === within[0] || station === within.at(-1);
+    return !isEnd || stray.agreement(stray.reading.value) < DOUBT;
+  });
+  const strays = weighed.filter(({ stray }) => isTooRare(stray.agreement(stray.reading.value), lone.length));
+  return { toConfirm: toConfirm.map(({ stray }) => stray.reading), strays: strays.map(({ stray }) => stray) };
 }
 
-/** Above, or below, everything at the stations beside it, by more than scatter brings about. */
-function standsOut(station: Station, stations: readonly Station[], scatter: Scatter, looks: number): boolean {
+/** Chance that scatter alone puts a reading as far above, or below, everything at the stations beside it. */
+function chanceBeside(station: Station, stations: readonly Station[], scatter: Scatter): number {
   const at = stations.indexOf(station);
   const beside = [
     ...stations.slice(Math.max(0, at - BESIDE), at),
     ...stations.slice(at + 1, at + 1 + BESIDE),
   ];
-  if (beside.length < BESIDE) return false;
-  const further = beside.map((other) => ({
-    difference: station.mean - other.mean,
-    variances: 1 + 1 / other.readings.length,
-  }));
-  const rare = (sign: 1 | -1): boolean =>
-    further.every(({ difference, variances }) =>
-      isTooRare(2 * chanceOf(sign * difference, scatter, variances), looks),
+  if (beside.length < BESIDE) return 1;
+  const farther = (sign: 1 | -1): number =>
+    Math.max(
+      ...beside.map(({ mean: other, readings }) =>
+        chanceOf(sign * (station.mean - other), scatter, 1 + 1 / readings.length),
+      ),
     );
-  return rare(1) || rare(-1);
-}
-
-function straysFrom(
-  profile: ProfileDraws,
-  readings: readonly LostMotion[],
-  corrected: Corrected,
-  looks: number,
-): readonly Stray[] {
-  return readings.flatMap((reading) => {
-    const stray = against(profile, reading, corrected);
-    return isTooRare(stray.agreement(reading.value), looks) ? [stray] : [];
-  });
+  return 2 * Math.min(farther(1), farther(-1));
 }
 
 /** A reading against the profile without it: its chance is the mean over the profile's draws. */

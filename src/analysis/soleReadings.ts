@@ -16,7 +16,7 @@ const DOUBTING = ["outlying reading", "negative lost motion", "outside the trave
  *
  * @param findings of every check
  * @param withAll what all readings come to
- * @param lone readings of stations read once that stand out from those to either side
+ * @param lone readings of stations read once that stand out from those beside them
  * @param judged what some of them come to
  */
 export function withStops(
@@ -68,7 +68,7 @@ function toReadAgain(readings: readonly LostMotion[], lengths: Lengths): Finding
   return {
     check: "reading that decides alone",
     severity: "stop",
-    message: `${names.join(", ")} ${readings.length === 1 ? "stands" : "stand"} out from the stations to either side and ${readings.length === 1 ? "decides" : "decide"} the verdict alone. Read ${readings.length === 1 ? "it" : "them"} again before anything is done.`,
+    message: `${names.join(", ")} ${readings.length === 1 ? "stands" : "stand"} out from the stations beside ${readings.length === 1 ? "it" : "them"} and ${readings.length === 1 ? "decides" : "decide"} the verdict alone. Read ${readings.length === 1 ? "it" : "them"} again before anything is done.`,
     readings: readings.flatMap((reading) => reading.from),
   };
 }

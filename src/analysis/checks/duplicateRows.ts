@@ -1,19 +1,22 @@
 import type { Reading } from "../../inspection/schema.ts";
 import { isPair, isPositioning } from "../../inspection/schema.ts";
+import type { Finding } from "../assessment.ts";
 import type { Corrected } from "../corrected.ts";
 import { isTooRare } from "../falseAlarms.ts";
 import { chanceOfSame } from "../sameAgain.ts";
 import { squaresOf } from "../scatter.ts";
 import { stationsOf } from "../stations.ts";
-import type { Check } from "./check.ts";
+import type { Surveyed } from "./check.ts";
+
+type Seen = Pick<Surveyed, "survey" | "corrected" | "strays">;
 
 /**
  * The same rows twice, as when a block is pasted a second time: they would count as repeats that they are not. Rows
  * are taken for pasted where they carry the time of an earlier one, or where more of them than chance makes alike
  * repeat earlier rows in the same order.
  */
-export const duplicateRows: Check = ({ survey, corrected }) => {
-  const twins = timedTwice(survey.readings) ?? pastedLast(survey.readings, corrected);
+export const duplicateRows = ({ survey, corrected, strays }: Seen): readonly Finding[] => {
+  const twins = timedTwice(survey.readings) ?? pastedLast(survey.readings, corrected, strays);
   if (twins.length === 0) return [];
   return [
     {
@@ -41,7 +44,11 @@ function timedTwice(readings: readonly Reading[]): readonly number[] | undefined
 }
 
 /** The last rows, as far as they repeat a block of as many earlier ones that chance does not make alike. */
-function pastedLast(readings: readonly Reading[], corrected: Corrected): readonly number[] {
+function pastedLast(
+  readings: readonly Reading[],
+  corrected: Corrected,
+  strays: Seen["strays"],
+): readonly number[] {
   const rows = readings.map(keyOf);
   const places = readings.map(placeOf);
   const alike = lastInCommon(rows);
@@ -51,7 +58,11 @@ function pastedLast(readings: readonly Reading[], corrected: Corrected): readonl
   if (length === 0) return [];
   const looks = samePlaces.filter((common, lag) => Math.min(common, lag) >= length).length;
   const first = readings.length - length;
-  const before = corrected.readings.filter(({ from }) => from.every((index) => index < first));
+  // A mistake would make scatter so great that nothing comes out the same twice.
+  const mistaken = new Set(strays.map(({ reading }) => reading));
+  const before = corrected.readings.filter(
+    (reading) => !mistaken.has(reading) && reading.from.every((index) => index < first),
+  );
   const chance = chanceOfSame(countsOf(places.slice(first)), squaresOf(stationsOf(before)), corrected);
   return isTooRare(chance, looks) ? places.slice(first).map((_, i) => first + i) : [];
 }

@@ -6,17 +6,18 @@ import { chanceOf, roundingVariance } from "../scatter.ts";
 import type { Station } from "../stations.ts";
 import { type Check, placesOf, type Surveyed } from "./check.ts";
 import { lowStations } from "./lowStations.ts";
+import { wobbleOf } from "./wobble.ts";
 
 /**
  * Readings that no wear of a screw explains: the numbers mean nothing then. A stiff nut is stopped by the least worn
  * thread it engages, so a low place is at least as wide as the nut, and no station lies below two others that are
- * nearer to each other than that. Elsewhere it is the profile, however it is drawn, that does not reach a station.
+ * nearer to each other than that; but for a wobble once per turn, which is told by itself. Elsewhere it is the
+ * profile, however it is drawn, that does not reach a station.
  */
 export const misfit: Check = (surveyed) => {
   const { settings, lengths } = surveyed;
-  const narrow = lowStations(surveyed)
-    .filter(({ span }) => span <= settings.engagedLength)
-    .map(({ station }) => station);
+  const low = wobbleOf(surveyed) === undefined ? lowStations(surveyed) : [];
+  const narrow = low.filter(({ span }) => span <= settings.engagedLength).map(({ station }) => station);
   const off = offTheProfile(surveyed).filter((station) => !narrow.includes(station));
   return [
     finding(
@@ -50,9 +51,13 @@ function finding(
   ];
 }
 
-/** A mean may lie off the profile by scatter, by the rounding that repeats share, and by what stations add. */
+/**
+ * A mean may lie off the profile by scatter, by the rounding that repeats share, and by what stations add. Nothing is
+ * told of a profile that was drawn through mistakes.
+ */
 function offTheProfile(surveyed: Surveyed): readonly Station[] {
-  const { corrected, stations, sound, scatter, fitted, stationEffect } = surveyed;
+  const { corrected, stations, sound, strays, scatter, fitted, stationEffect } = surveyed;
+  if (strays.length > 0) return [];
   const shared = roundingVariance(corrected) + stationEffect.chance * stationEffect.deviation ** 2;
   return sound.filter(({ position, mean, readings }) => {
     const at = stations.findIndex((station) => Math.abs(station.position - position) <= SAME_PLACE);

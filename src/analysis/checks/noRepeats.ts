@@ -2,7 +2,7 @@ import type { Check } from "./check.ts";
 
 /** No station read twice: how well readings repeat must be guessed. */
 export const noRepeats: Check = ({ corrected, stations }) => {
-  if (stations.length === 0 || stations.some((station) => station.readings.length > 1)) return [];
+  if (stations.some((station) => station.readings.length > 1)) return [];
   return [
     {
       check: "no repeats",

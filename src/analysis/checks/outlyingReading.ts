@@ -7,8 +7,8 @@ import { slipsOf } from "./slip.ts";
 
 /**
  * A reading that does not agree with the others: with its repeats or, where its station was read once, with the
- * profile through the other stations, unless it may be a narrow worn place. Of two repeats, neither can be told from the other. What other checks say of a
- * reading is not said again.
+ * profile through the other stations, unless it may be a narrow worn place. Of two repeats, neither can be told from
+ * the other. What other checks say of a reading is not said again.
  */
 export const outlyingReading: Check = (surveyed) => {
   const explained = new Set([
@@ -28,7 +28,7 @@ function finding(strays: readonly Stray[], { stations, lengths }: Surveyed): Fin
   const isAlone = stations.some(({ readings }) => readings.length === 1 && readings[0] === reading);
   const message =
     strays.length === 1
-      ? `${nameOf(reading, lengths)} is ${figures} where ${isAlone ? "the stations to either side" : "its repeats"} say ${lengths.lostMotion(expected)}.`
+      ? `${nameOf(reading, lengths)} is ${figures} where ${isAlone ? "the other stations" : "its repeats"} say ${lengths.lostMotion(expected)}.`
       : `Readings ${strays.map((stray) => stray.reading.from[0] + 1).join(" and ")} at ${lengths.position(reading.position)} do not agree: ${figures}.`;
   return {
     check: "outlying reading",

@@ -1,6 +1,6 @@
 import { median } from "simple-statistics";
 import type { LostMotion } from "../corrected.ts";
-import { SLIPS, type Slip } from "../slips.ts";
+import { type Slip, slipIn } from "../slips.ts";
 import type { Station } from "../stations.ts";
 import type { Stray } from "../strays.ts";
 import { type Check, nameOf, placesOf, type Surveyed } from "./check.ts";
@@ -18,10 +18,8 @@ export function slipsOf({ strays, sound }: Surveyed): readonly Slipped[] {
   return strays.flatMap((stray) => {
     const { reading, rival, agreement } = stray;
     if (rival !== undefined && !isFarther(reading, rival, sound)) return [];
-    const [best] = SLIPS.map((each) => ({ ...each, chance: agreement(reading.value / each.factor) })).sort(
-      (a, b) => b.chance - a.chance,
-    );
-    return best.chance < MISSED ? [] : [{ ...stray, ...best }];
+    const found = slipIn(reading.value, agreement, MISSED);
+    return found === undefined ? [] : [{ ...stray, ...found }];
   });
 }
 
