@@ -3,8 +3,8 @@ import type { Corrected } from "./corrected.ts";
 import { erfc } from "./profile/evidence.ts";
 import { roundingVariance, type Squares, scatterFrom } from "./scatter.ts";
 
-/** Places between two graduations at which a true value may lie, one as likely as another. */
-const PHASES = Array.from({ length: 16 }, (_, i) => (i + 0.5) / 16 - 0.5);
+/** How far above a graduation a true value may lie, in graduations, each as likely as another and as so far below. */
+const PHASES = Array.from({ length: 8 }, (_, i) => (i + 0.5) / 16);
 /** From so many graduations of scatter on, where a value lies between two of them no longer matters. */
 const COARSE = 1.5;
 
@@ -35,6 +35,11 @@ function sameGraduation(phase: number, scatter: number): number {
   const reach = Math.ceil(5 * scatter) + 1;
   const above = (edge: number): number => 0.5 * erfc((edge - phase) / (scatter * Math.SQRT2));
   let same = 0;
-  for (let mark = -reach; mark <= reach; mark++) same += (above(mark - 0.5) - above(mark + 0.5)) ** 2;
+  let aboveEdge = above(-reach - 0.5);
+  for (let mark = -reach; mark <= reach; mark++) {
+    const aboveNext = above(mark + 0.5);
+    same += (aboveEdge - aboveNext) ** 2;
+    aboveEdge = aboveNext;
+  }
   return same;
 }
