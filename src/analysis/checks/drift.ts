@@ -8,7 +8,10 @@ import type { Check, Surveyed } from "./check.ts";
 /** Readings that wander with the order they were taken in, and whether the first station was read again at the end. */
 export const drift: Check = (surveyed) => [...wandering(surveyed), ...notReadAgain(surveyed)];
 
-/** A slope in repeats against their order that scatter about it does not explain, and that a graduation could show. */
+/**
+ * A slope in repeats against their order, by least squares, that a graduation could show and that is too far from
+ * nothing for normal scatter about it, either way, but in the share of clean surveys that `isTooRare` states.
+ */
 function wandering({ corrected, sound, lengths }: Surveyed): readonly Finding[] {
   const { slope, spread, left } = wanderOf(corrected.readings, sound);
   const total = slope * (corrected.readings.length - 1);

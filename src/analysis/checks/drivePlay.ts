@@ -4,7 +4,8 @@ import { type Check, leastLostMotion } from "./check.ts";
 
 /**
  * Drive play that these readings do not carry, or that comes out larger than the lost motion it is part of by more
- * than scatter and rounding explain, wherever lost motion happens to come out least.
+ * than scatter and rounding explain, wherever lost motion happens to come out least: a normal difference, one way, at
+ * the rate that `isTooRare` states for as many looks as there are stations.
  */
 export const drivePlay: Check = ({ survey, corrected, sound, scatter, lengths }) => {
   const stated = survey.drivePlay ?? 0;

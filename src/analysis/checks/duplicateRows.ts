@@ -13,7 +13,8 @@ type Seen = Pick<Surveyed, "survey" | "corrected" | "strays">;
 /**
  * The same rows twice, as when a block is pasted a second time: they would count as repeats that they are not. Rows
  * are taken for pasted where they carry the time of an earlier one, or where more of them than chance makes alike
- * repeat earlier rows in the same order.
+ * repeat earlier rows in the same order: by the chance that normal scatter, rounded, comes out the same, at the rate
+ * that `isTooRare` states for all the places where a block as long could begin.
  */
 export const duplicateRows = ({ survey, corrected, strays }: Seen): readonly Finding[] => {
   const twins = timedTwice(survey.readings) ?? pastedLast(survey.readings, corrected, strays);

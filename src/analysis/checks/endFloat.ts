@@ -5,7 +5,8 @@ import { type Check, leastLostMotion } from "./check.ts";
 
 /**
  * End float that was not measured, or that comes out larger than the lost motion it is part of by more than the
- * scatter and rounding of both explain, wherever lost motion happens to come out least.
+ * scatter and rounding of both explain, wherever lost motion happens to come out least: a normal difference, one way,
+ * at the rate that `isTooRare` states for as many looks as there are stations.
  */
 export const endFloat: Check = ({ survey, sound, corrected, lengths }) => {
   const measured = survey.endFloat;

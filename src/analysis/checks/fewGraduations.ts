@@ -3,7 +3,8 @@ import type { Check } from "./check.ts";
 
 /**
  * All readings on one graduation, or on two that are neighbours: the indicator is too coarse to show how they differ.
- * Fewer readings than a verdict takes stations may be alike with any indicator.
+ * Fewer readings than a verdict takes stations may be alike with any indicator. It is so or it is not: no
+ * chance enters.
  */
 export const fewGraduations: Check = ({ corrected, lengths }) => {
   const { readings, resolution } = corrected;

@@ -8,7 +8,8 @@ import type { Check } from "./check.ts";
  * Repeats that agree at one end of the travel and scatter at the other: a loose gib. The scatter of the third of the
  * stations at either end is compared with that at the other by Fisher's exact test of two variances, those between
  * left out (Goldfeld and Quandt, J. Amer. Statist. Assoc. 60, 1965). A drift, which parts repeats far from each other
- * in time, is taken out first, and neither end is thought to scatter less than rounding alone brings.
+ * in time, is taken out first, and neither end is thought to scatter less than rounding alone brings. The rate of false
+ * alarms is that of `isTooRare`, for one look at either end.
  */
 export const growingScatter: Check = ({ corrected, sound, lengths }) => {
   const repeated = sound.filter(({ readings }) => readings.length > 1);

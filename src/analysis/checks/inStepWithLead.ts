@@ -7,7 +7,8 @@ import type { Check, Surveyed } from "./check.ts";
 /**
  * Stations that all meet the screw at one angle, which cannot show a wobble once per turn. Over an arc of the turn a
  * wobble changes by no more than its whole height times the sine of half the arc. The angles are one where scatter
- * could hide that much of a wobble which, by itself, would take up all that the limit leaves to an uneven screw.
+ * could hide that much of a wobble which, by itself, would take up all that the limit leaves to an uneven screw: where
+ * the normal difference of two stations reaches it more often than `isTooRare` allows.
  */
 export const inStepWithLead: Check = (surveyed) => {
   const { corrected, stations, settings, lengths } = surveyed;

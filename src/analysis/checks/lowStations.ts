@@ -3,7 +3,10 @@ import { chanceOf, roundingVariance } from "../scatter.ts";
 import type { Station } from "../stations.ts";
 import type { Surveyed } from "./check.ts";
 
-/** A station below both of those beside it, by more than scatter and the rounding of each bring about. */
+/**
+ * A station below both of those beside it, by more than scatter and the rounding of each bring about: two normal
+ * differences, one way, each at the rate that `isTooRare` states for as many looks as stations have two beside them.
+ */
 export interface LowStation {
   readonly station: Station;
   /** From the station before it to the one after. */

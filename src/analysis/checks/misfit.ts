@@ -12,7 +12,8 @@ import { wobbleOf } from "./wobble.ts";
  * Readings that no wear of a screw explains: the numbers mean nothing then. A stiff nut is stopped by the least worn
  * thread it engages, so a low place is at least as wide as the nut, and no station lies below two others that are
  * nearer to each other than that; but for a wobble once per turn, which is told by itself. Elsewhere it is the
- * profile, however it is drawn, that does not reach a station.
+ * profile, however it is drawn, that does not reach a station: a normal difference, either way, at the rate that
+ * `isTooRare` states for as many looks as there are stations.
  */
 export const misfit: Check = (surveyed) => {
   const { settings, lengths } = surveyed;

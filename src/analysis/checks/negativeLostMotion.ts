@@ -3,7 +3,7 @@ import { isTooRare } from "../falseAlarms.ts";
 import { chanceOf } from "../scatter.ts";
 import { type Check, nameOf, placesOf, type Surveyed } from "./check.ts";
 
-/** Readings further below nothing than scatter about nothing brings any of so many. */
+/** Readings further below nothing than normal scatter about it brings any of so many, at the rate of `isTooRare`. */
 export function belowNothing({ corrected, scatter }: Surveyed): readonly LostMotion[] {
   const { readings } = corrected;
   return readings.filter(({ value }) => value < 0 && isTooRare(chanceOf(-value, scatter), readings.length));

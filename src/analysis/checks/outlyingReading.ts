@@ -8,7 +8,8 @@ import { slipsOf } from "./slip.ts";
 /**
  * A reading that does not agree with the others: with its repeats or, where its station was read once, with the
  * profile through the other stations, unless it may be a narrow worn place. Of two repeats, neither can be told from
- * the other. What other checks say of a reading is not said again.
+ * the other. What other checks say of a reading is not said again. What is a stray, and at what rate of false alarms,
+ * is told in `strays.ts` and `loneReadings.ts`.
  */
 export const outlyingReading: Check = (surveyed) => {
   const explained = new Set([

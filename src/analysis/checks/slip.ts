@@ -12,7 +12,8 @@ type Slipped = Stray & Slip;
 
 /**
  * Readings that do not agree with the others, and would if they were ten or 25.4 times as large or as small: a
- * slipped point, or a value in another unit.
+ * slipped point, or a value in another unit. Only strays are asked, so it speaks no oftener in clean surveys than there
+ * are strays (`isTooRare`); the normal scatter of an ordinary reading makes it miss one slip in a hundred.
  */
 export function slipsOf({ strays, sound }: Surveyed): readonly Slipped[] {
   return strays.flatMap((stray) => {

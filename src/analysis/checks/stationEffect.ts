@@ -8,9 +8,9 @@ import { wobbleOf } from "./wobble.ts";
 /**
  * Stations that differ by more than their repeats and the wear of a screw explain, where that is neither a wobble once
  * per turn nor a station that no wear explains. Evidence that makes something so many times as likely as it was
- * thought beforehand misleads at most once in as many surveys (Royall, Statistical Evidence, 1997, section 1.4: the
- * universal bound). High stations alone may be worn places that the profile does not reach, so one must also lie below
- * those beside it.
+ * thought beforehand (`isTooRare`) misleads at most once in as many surveys (Royall, Statistical Evidence, 1997,
+ * section 1.4: the universal bound). High stations alone may be worn places that the profile does not reach, so one
+ * must also lie below those beside it.
  */
 export const stationEffect: Check = (surveyed) => {
   const { corrected, stationEffect, lengths } = surveyed;

@@ -10,7 +10,7 @@ const NOTHING = 1e-9;
  * How far what is left of the stations' means beside the profile rises and falls once per turn of the screw, in
  * millimetres; undefined where chance brings as much. A sine and a cosine of the screw's angle are fitted by least
  * squares; by Fisher's test with 2 and ν degrees of freedom, the chance of leaving no more than a share of the sum of
- * squares unexplained is that share to the power ν/2.
+ * squares unexplained is that share to the power ν/2, held against the rate of `isTooRare`.
  */
 export function wobbleOf({ stations, sound, fitted, settings }: Surveyed): number | undefined {
   const freedom = sound.length - 3;
