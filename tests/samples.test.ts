@@ -27,6 +27,24 @@ const MEANT: readonly (readonly [string, readonly Verdict[]])[] = [
   ["replace-nuts-mill-table.json", ["replace-nuts"]],
 ];
 
+/** What speaks of each sample of a check, besides the check that it is named after. */
+const BESIDES: Readonly<Record<string, readonly string[]>> = {
+  "no repeats": ["first station not read again"],
+  "reading without its partner": ["fewer runs than the standard asks for"],
+  "run given twice": ["reading without its partner"],
+};
+
+/** The names of all checks, as the analysis gives them to its findings. */
+function namesOfChecks(): readonly string[] {
+  const analysis = new URL("../src/analysis/", import.meta.url);
+  const sources = readdirSync(analysis, { recursive: true, encoding: "utf8" }).filter((file) =>
+    file.endsWith(".ts"),
+  );
+  return sources.flatMap((file) =>
+    [...readFileSync(new URL(file, analysis), "utf8").matchAll(/check: "([^"]+)"/g)].map(([, name]) => name),
+  );
+}
+
 function opened(file: string): Inspection {
   const text = readFileSync(new URL(file, FOLDER), "utf8");
   return file.endsWith(".json") ? valueIn(openInspection(text)) : fromLog(text);
@@ -45,7 +63,7 @@ function valueIn<T>(outcome: Outcome<T>): T {
 
 describe("the samples", () => {
   test("are all told of, here and in their README", () => {
-    const files = readdirSync(FOLDER).filter((file) => file !== "README.md");
+    const files = readdirSync(FOLDER).filter((file) => file !== "README.md" && file !== "checks");
     const readme = readFileSync(new URL("README.md", FOLDER), "utf8");
     expect(files.filter((file) => !/\.(svg|html)$/.test(file))).toEqual(MEANT.map(([file]) => file));
     for (const file of files) expect(readme).toContain(`\`${file}\``);
@@ -72,4 +90,23 @@ describe("the samples", () => {
       expect(readings(`${name}.csv`)).toEqual(readings(`${name}.json`));
     },
   );
+});
+
+describe("the samples of checks", () => {
+  const folder = readdirSync(new URL("checks/", FOLDER));
+
+  test("are one of each check, and are told of in the README", () => {
+    const files = namesOfChecks().map((name) => `${name.replaceAll(" ", "-")}.csv`);
+    expect(folder.toSorted()).toEqual([...new Set(files)].sort());
+    const readme = readFileSync(new URL("README.md", FOLDER), "utf8");
+    for (const file of folder) expect(readme).toContain(`\`${file}\``);
+  });
+
+  test.each(folder)("checks/%s shows it", (file) => {
+    const name = file.replace(/\.csv$/, "").replaceAll("-", " ");
+    const { checks, verdict } = valueIn(assessSurvey(opened(`checks/${file}`), "log"));
+    expect(checks.map(({ check }) => check).sort()).toEqual([name, ...(BESIDES[name] ?? [])].sort());
+    const stops = checks.some(({ severity }) => severity === "stop");
+    if (stops) expect(["measure-more", "no-verdict"]).toContain(verdict);
+  });
 });

@@ -4,13 +4,14 @@ import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import type { Inspection, Survey } from "../inspection/schema.ts";
 import type { Assessment, Finding, ProfilePoint, Spot } from "./assessment.ts";
 import { findingsOf } from "./checks/index.ts";
-import { type Corrected, correct } from "./corrected.ts";
+import { type Corrected, correct, type LostMotion } from "./corrected.ts";
 import { type Coverage, coverageOf } from "./coverage.ts";
 import { removedByNewNuts, takenUp } from "./decision.ts";
 import { endFloatEstimate } from "./endFloat.ts";
 import { estimateOf } from "./estimate.ts";
 import { type Given, type Judgement, judge, removed, seenOf, worstLeft } from "./judgement.ts";
 import { condensed } from "./log.ts";
+import { doubtsOf } from "./loneReadings.ts";
 import { nextReadingsOf } from "./nextReadings.ts";
 import { positioningOf } from "./positioning.ts";
 import type { ProfileDraws, ProfileModel } from "./profile/draws.ts";
@@ -47,13 +48,12 @@ export function assessSurvey(
   const prepared = prepare(inspection, surveyId);
   if (!prepared.ok) return prepared;
   const { settings, corrected, lengths, survey } = prepared.value;
-  const judgement = judge(corrected.readings, prepared.value, model);
-  const { stations } = judgement;
-  const coverage = coverageOf(stations, settings);
-  const findings = findingsOf({ ...seenOf(judgement), survey, corrected, settings, coverage, lengths });
-  const checks = withStops(findings, judgement, lengths, (readings) =>
-    judge(readings, prepared.value, model),
-  );
+  const judged = (readings: readonly LostMotion[]): Judgement => judge(readings, prepared.value, model);
+  const judgement = judged(corrected.readings);
+  const coverage = coverageOf(judgement.stations, settings);
+  const { toConfirm, ...doubts } = doubtsOf(judgement, corrected, settings, judged);
+  const seen = { ...seenOf(judgement), ...doubts, survey, corrected, settings, coverage, lengths };
+  const checks = withStops(findingsOf(seen), judgement, toConfirm, lengths, judged);
   return succeeded(assessmentOf(prepared.value, judgement, coverage, checks));
 }
 

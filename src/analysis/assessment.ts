@@ -59,6 +59,8 @@ export interface UncertaintyLine {
   readonly source: string;
   /** Standard uncertainty. */
   readonly standard: number;
+  /** False for what only an indicator's maker or certificate can tell, and nobody said. */
+  readonly stated: boolean;
 }
 
 /** Why a slide gets no verdict, or why more must be measured first. */

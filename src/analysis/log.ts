@@ -29,10 +29,19 @@ export function condensed(corrected: Corrected, settings: Settings): Corrected {
   }
   return {
     ...corrected,
-    readings: [...stretches.values()].map((all) => ({
-      position: median(all.map(({ position }) => position)),
-      value: median(all.map(({ value }) => value)),
-      from: all.flatMap(({ from }) => from),
-    })),
+    readings: [...stretches.values()].map(asOne),
+  };
+}
+
+function asOne(all: readonly LostMotion[]): LostMotion {
+  const value = median(all.map((reading) => reading.value));
+  const advancing = all.flatMap(({ pair }) => (pair === undefined ? [] : [pair.advancing]));
+  return {
+    position: median(all.map(({ position }) => position)),
+    value,
+    from: all.flatMap(({ from }) => from),
+    ...(advancing.length === 0
+      ? {}
+      : { pair: { advancing: median(advancing), retracting: median(advancing) - value } }),
   };
 }

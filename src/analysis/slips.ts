@@ -12,10 +12,16 @@ const SLIPS: readonly Slip[] = [
   { factor: 25.4, words: "25.4 times", cause: "millimetres taken for inches" },
   { factor: 1 / 25.4, words: "1/25.4 of", cause: "inches taken for millimetres" },
 ];
-/** How near the ratio must come to the factor. */
-const NEAR = 0.15;
 
-/** The slip that a lost motion shows against what is expected there; undefined where it shows none. */
-export function slipIn(value: number, expected: number): Slip | undefined {
-  return SLIPS.find(({ factor }) => Math.abs(Math.log(value / expected / factor)) < NEAR);
+/**
+ * The slip that explains a lost motion best, undefined where none does.
+ *
+ * @param agreement how well a value agrees with what is expected there
+ * @param least what a value that was put right must come to
+ */
+export function slipIn(value: number, agreement: (value: number) => number, least: number): Slip | undefined {
+  const [best] = SLIPS.map((slip) => ({ slip, agreement: agreement(value / slip.factor) })).sort(
+    (a, b) => b.agreement - a.agreement,
+  );
+  return best.agreement >= least ? best.slip : undefined;
 }

@@ -5,64 +5,60 @@ import type { LostMotion } from "./corrected.ts";
 import type { Judgement } from "./judgement.ts";
 import { SURE_ENOUGH } from "./verdict.ts";
 
-/** How far a lone reading must stand out from both neighbours, in standard deviations, to be judged without. */
-const FAR = 6;
+/** Checks that doubt some readings and leave it open whether that matters. */
+const DOUBTING = ["outlying reading", "negative lost motion", "outside the travel", "duplicate rows"];
 
 /**
- * A reading that stands out and decides the verdict by itself is asked for again before any verdict is given.
- * Readings that stand out are judged without, all together; where that leads elsewhere, they decide. Those that
- * disagree with their repeats were found by a check, and become a stop; those without repeats are found here.
+ * A reading that stands out and decides the verdict by itself is asked for again before any verdict is given. The
+ * survey is judged without the readings that a check doubts; where that leads elsewhere, they decide, and the
+ * check's warning becomes a stop. So it is with readings that stand out where nothing was read twice, which no check
+ * doubts.
  *
  * @param findings of every check
  * @param withAll what all readings come to
+ * @param lone readings of stations read once that stand out from those beside them
  * @param judged what some of them come to
  */
 export function withStops(
   findings: readonly Finding[],
   withAll: Judgement,
+  lone: readonly LostMotion[],
   lengths: Lengths,
   judged: (readings: readonly LostMotion[]) => Judgement,
 ): readonly Finding[] {
-  const decides = (suspects: ReadonlySet<number>): boolean => {
-    const all = withAll.stations.flatMap((station) => station.readings);
-    const others = all.filter((reading) => !reading.from.some((index) => suspects.has(index)));
+  const all = withAll.stations.flatMap((station) => station.readings);
+  const decide = (suspects: readonly number[]): boolean => {
+    const others = all.filter((reading) => !reading.from.some((index) => suspects.includes(index)));
     return (
       others.length > 0 &&
       others.length < all.length &&
       leading(judged(others).chances) !== leading(withAll.chances)
     );
   };
-  const outlying = new Set(findings.filter(standsOut).flatMap((finding) => finding.readings));
-  const stopped = decides(outlying)
-    ? findings.map((finding) => (standsOut(finding) ? asStop(finding) : finding))
-    : findings;
-  const lone = loneReadings(withAll);
-  const loneSet = new Set(lone.flatMap((reading) => reading.from));
-  return lone.length > 0 && decides(loneSet) ? [...stopped, toReadAgain(lone, lengths)] : stopped;
+  const deciding = DOUBTING.filter((check) =>
+    decide(findings.filter((each) => isDoubt(each, check)).flatMap(({ readings }) => readings)),
+  );
+  const stopped = findings.map((finding) =>
+    deciding.some((check) => isDoubt(finding, check)) ? asStop(finding) : finding,
+  );
+  const named = new Set(
+    stopped.filter(({ severity }) => severity === "stop").flatMap(({ readings }) => readings),
+  );
+  const unnamed = lone.filter(({ from }) => !from.some((index) => named.has(index)));
+  const decides = decide(unnamed.flatMap(({ from }) => from));
+  return decides ? [...stopped, toReadAgain(unnamed, lengths)] : stopped;
 }
 
-function standsOut({ check, severity }: Finding): boolean {
-  return check === "outlying reading" && severity === "warning";
+function isDoubt(finding: Finding, check: string): boolean {
+  return finding.check === check && finding.severity === "warning";
 }
 
 function asStop(finding: Finding): Finding {
   return {
     ...finding,
     severity: "stop",
-    message: `${finding.message} It decides the verdict, so none is given yet.`,
+    message: `${finding.message} This decides the verdict, so none is given yet.`,
   };
-}
-
-/** Readings of stations read once that lie above, or below, everything at the two stations to either side. */
-function loneReadings({ stations, repeatability }: Judgement): readonly LostMotion[] {
-  return stations.flatMap((station, i) => {
-    const near = [...stations.slice(Math.max(0, i - 2), i), ...stations.slice(i + 1, i + 3)];
-    if (station.readings.length > 1 || near.length < 2) return [];
-    const means = near.map(({ mean }) => mean);
-    const above = station.mean - Math.max(...means);
-    const below = Math.min(...means) - station.mean;
-    return Math.max(above, below) > FAR * repeatability ? station.readings : [];
-  });
 }
 
 function toReadAgain(readings: readonly LostMotion[], lengths: Lengths): Finding {
@@ -72,7 +68,7 @@ function toReadAgain(readings: readonly LostMotion[], lengths: Lengths): Finding
   return {
     check: "reading that decides alone",
     severity: "stop",
-    message: `${names.join(", ")} ${readings.length === 1 ? "stands" : "stand"} out from the stations to either side and ${readings.length === 1 ? "decides" : "decide"} the verdict alone. Read ${readings.length === 1 ? "it" : "them"} again before anything is done.`,
+    message: `${names.join(", ")} ${readings.length === 1 ? "stands" : "stand"} out from the stations beside ${readings.length === 1 ? "it" : "them"} and ${readings.length === 1 ? "decides" : "decide"} the verdict alone. Read ${readings.length === 1 ? "it" : "them"} again before anything is done.`,
     readings: readings.flatMap((reading) => reading.from),
   };
 }

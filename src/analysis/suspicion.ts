@@ -29,6 +29,8 @@ const LEAST_REPEATED = 3;
 const NEIGHBOURS = 2;
 /** Between neighbouring stations lost motion does not grow so many times, however sharp the edge of a worn patch. */
 const BEYOND_WEAR = 15;
+/** How near one, as a ratio to what is expected, a figure comes whose slip was put right. */
+const NEAR = 0.86;
 /** Turns a median absolute deviation into a standard deviation, for normal errors. */
 const NORMAL = 1.4826;
 
@@ -146,7 +148,7 @@ function slipped({ value }: LostMotion, expected: number, scale: Scale): Suspici
   if (expected <= 0 || Math.abs(value - expected) <= FAR * deviation + 2 * step) return undefined;
   const told = `${lengths.lostMotion(value)} is`;
   const around = `what the readings around it say (${lengths.lostMotion(expected)})`;
-  const slip = slipIn(value, expected);
+  const slip = slipIn(value, (each) => Math.min(each / expected, expected / each), NEAR);
   if (slip !== undefined) return { kind: "slip", message: `${told} ${slip.words} ${around}: ${slip.cause}?` };
   const isFar = value / expected > BEYOND_WEAR || value / expected < 1 / BEYOND_WEAR;
   return isFar ? { kind: "far", message: `${told} far from ${around}.` } : undefined;

@@ -40,18 +40,23 @@ export function budgetOf(
   const rounding = corrected.resolution.step * Math.sqrt(corrected.roundings / 12);
   const spread = sampleStandardDeviation(profile.draws.map((draw) => draw.loose.backlash));
   const lines: UncertaintyLine[] = [
-    { source: "repeatability", standard: repeatability },
-    { source: "rounding", standard: rounding },
-    { source: "indicator's stated error", standard: (survey.indicator?.error ?? 0) / Math.sqrt(3) },
-    { source: "indicator's hysteresis", standard: (survey.indicator?.hysteresis ?? 0) / Math.sqrt(12) },
-    { source: "end float (part of lost motion as found)", standard: 0 },
+    { source: "repeatability", standard: repeatability, stated: true },
+    { source: "rounding", standard: rounding, stated: true },
+    ofIndicator("indicator's stated error", survey.indicator?.error, Math.sqrt(3)),
+    ofIndicator("indicator's hysteresis", survey.indicator?.hysteresis, Math.sqrt(12)),
+    { source: "end float (part of lost motion as found)", standard: 0, stated: true },
     {
       source: "interpolation between stations",
       standard: Math.sqrt(Math.max(0, spread ** 2 - repeatability ** 2 - rounding ** 2)),
+      stated: true,
     },
   ];
   const combined = Math.hypot(...lines.map((line) => line.standard));
   return { lines, combined, expanded: COVERAGE_FACTOR * combined };
+}
+
+function ofIndicator(source: string, width: number | undefined, divisor: number): UncertaintyLine {
+  return { source, standard: (width ?? 0) / divisor, stated: width !== undefined };
 }
 
 /** Whether lost motion over the working range keeps the limit, in the words of ISO 14253-1. */

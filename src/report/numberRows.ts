@@ -28,9 +28,11 @@ export function numberRows(assessment: Assessment, lengths: Lengths): readonly R
   ];
 }
 
-/** What a nut can take up; of one that cannot be adjusted, the clearance that it has. */
+/** What a nut can take up, as far as it has anything left; of one that cannot be adjusted, the clearance that it has. */
 function inTheNut({ settings, takeUp }: Assessment, lengths: Lengths): Row {
   if (settings.adjustable) {
+    if (takeUp.value > settings.takeUpLeft)
+      return ["Nut can take up", `${lengths.position(settings.takeUpLeft)}, all that it has left`];
     return ["Nut can take up", takeUp.value > 0 ? estimateWords(takeUp, lengths) : "nothing"];
   }
   const clearance: Estimate = {

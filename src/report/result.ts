@@ -45,7 +45,10 @@ export interface Result {
   readonly afterNewNuts: Assessment["afterNewNuts"];
   readonly wornZones: readonly WornZone[];
   readonly repeatability: number;
-  readonly uncertainty: { readonly lines: readonly UncertaintyLine[]; readonly expanded: number };
+  readonly uncertainty: {
+    readonly lines: readonly Pick<UncertaintyLine, "source" | "standard">[];
+    readonly expanded: number;
+  };
   readonly profile: readonly ProfilePoint[];
   readonly nextReadings: readonly NextReading[];
   readonly canBeSettled: boolean;
@@ -90,7 +93,10 @@ export function resultOf(file: string, assessment: Assessment, inspection: Inspe
     afterNewNuts: throughout(assessment.afterNewNuts, length),
     wornZones: assessment.wornZones.map(lengthsOf),
     repeatability: length(assessment.repeatability),
-    uncertainty: { lines: uncertainty.lines.map(lengthsOf), expanded: length(uncertainty.expanded) },
+    uncertainty: {
+      lines: uncertainty.lines.map(({ source, standard }) => ({ source, standard: length(standard) })),
+      expanded: length(uncertainty.expanded),
+    },
     profile: assessment.profile.map(lengthsOf),
     nextReadings: assessment.nextReadings.map(lengthsOf),
     canBeSettled: assessment.canBeSettled,

@@ -13,15 +13,12 @@ export interface UncertaintyWords {
 /** The parts of an uncertainty are smaller than the readings' resolution, in millimetres. */
 const FINE = 0.001;
 
-/** What only its maker or its certificate can tell of an indicator: nothing means that nobody said. */
-const AS_STATED = ["indicator's stated error", "indicator's hysteresis"];
-
 export function uncertaintyWords({ uncertainty }: Assessment, units: Units): UncertaintyWords {
   const { lostMotion } = lengthsIn(units, FINE);
   return {
-    lines: uncertainty.lines.map(({ source, standard }) => [
+    lines: uncertainty.lines.map(({ source, standard, stated }) => [
       source,
-      standard === 0 && AS_STATED.includes(source) ? "not stated" : lostMotion(standard),
+      stated ? lostMotion(standard) : "not stated",
     ]),
     expanded: lostMotion(uncertainty.expanded),
   };

@@ -3,7 +3,7 @@ import { correct } from "../../src/analysis/corrected.ts";
 import { condensed } from "../../src/analysis/log.ts";
 import { normals, seededRandom } from "../../src/analysis/random.ts";
 import type { Settings } from "../../src/analysis/settings.ts";
-import { assessed, inspectionOf, pushPull, SETTINGS } from "./examples.ts";
+import { assessed, inspectionOf, pushPull, SETTINGS, surveyOf } from "./examples.ts";
 
 const TRAVEL = 300;
 const normal = normals(seededRandom(7));
@@ -82,6 +82,20 @@ describe("a log, condensed", () => {
   it("is not a survey by hand of many repeats", () => {
     const repeats = Array.from({ length: 300 }, (_, i) => [2 * (i % 100), 0.2] as const);
     expect(condensed(correct(pushPull(repeats), 4), SETTINGS).readings).toHaveLength(300);
+  });
+
+  it("has pairs whose difference is its value, where it is of pairs", () => {
+    const readings = Array.from({ length: 150 }, (_, i) => ({
+      position: 2 * i,
+      advancing: 0.5 + 0.01 * (i % 2),
+      retracting: 0.3 - 0.01 * (i % 3),
+    }));
+    const pairs = correct(surveyOf({ method: "indicator-pair", readings }), 4);
+    for (const { value, pair } of condensed(pairs, SETTINGS).readings) {
+      expect((pair?.advancing ?? 0) - (pair?.retracting ?? 0)).toBeCloseTo(value, 12);
+      expect(Math.abs((pair?.advancing ?? 0) - 0.505)).toBeLessThan(0.006);
+    }
+    expect(condensed(every2mm(150), SETTINGS).readings.every(({ pair }) => pair === undefined)).toBe(true);
   });
 
   it("keeps its resolution and its kind", () => {

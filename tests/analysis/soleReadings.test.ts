@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Action, Chances, Finding } from "../../src/analysis/assessment.ts";
-import { correct, type LostMotion } from "../../src/analysis/corrected.ts";
+import { correct } from "../../src/analysis/corrected.ts";
 import { judge } from "../../src/analysis/judgement.ts";
 import { withStops } from "../../src/analysis/soleReadings.ts";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
@@ -35,6 +35,40 @@ describe("a reading that decides the verdict alone", () => {
     expect(finding?.message).toContain("Reading 6 at 125 mm (0.53 mm) stands out");
   });
 
+  it("is asked for again at an end, but not two stations that bear each other out there", () => {
+    const lone = assessed(
+      inspectionOf(
+        pushPull(
+          flat((value, i) => (i === 12 ? value + 0.3 : value)),
+          GIVEN,
+        ),
+      ),
+    );
+    expect(lone.checks.filter(({ severity }) => severity === "stop")).toMatchObject([{ readings: [12] }]);
+    const step = assessed(
+      inspectionOf(
+        pushPull(
+          flat((value, i) => (i >= 11 ? value + 0.3 : value)),
+          GIVEN,
+        ),
+      ),
+    );
+    expect(step.verdict).toBe("remake-screw");
+    expect(step.checks.filter(({ severity }) => severity === "stop")).toEqual([]);
+  });
+
+  it("is the only one named, at a station of three", () => {
+    const readings = [
+      ...flat(),
+      ...flat().toReversed(),
+      ...flat((value, i) => (i === 4 ? 10 * value : value)),
+    ];
+    const { checks } = assessed(inspectionOf(pushPull(readings, GIVEN)));
+    expect(checks.filter(({ severity }) => severity !== "note")).toMatchObject([
+      { check: "slip", severity: "stop", readings: [30] },
+    ]);
+  });
+
   it("does not hold up a verdict that it does not change", () => {
     const high = flat((value, i) => (i === 5 ? value + 0.06 : value));
     const { verdict, checks } = assessed(inspectionOf(pushPull([...flat(), ...high.toReversed()], GIVEN)));
@@ -56,25 +90,28 @@ describe("whether a reading decides alone", () => {
     return { ...none, "replace-nuts": 0, "remake-screw": 0, [action]: chance };
   };
 
-  /** Stops among findings, where all readings lead to a remake and the others to what is given. */
+  /** What becomes of findings and readings that stand out, where all lead to a remake and others to what is given. */
   function stopsFor(
     readings: readonly (readonly [position: number, backlash: number])[],
     others: Chances,
-    findings: readonly Finding[] = [],
+    findings: readonly Finding[],
+    standOut: readonly number[] = [],
   ) {
     const corrected = correct(pushPull(readings), 4);
     const given = { settings: SETTINGS, corrected, endFloat: [0], drivePlay: 0 };
     const model = () => drawsOf([0, 300], [[0.2, 0.2]], 0.005);
     const all = { ...judge(corrected.readings, given, model), chances: led("remake-screw", 0.99) };
-    const seen: (readonly LostMotion[])[] = [];
-    const found = withStops(findings, all, lengthsIn("mm", 0.01), (rest) => {
-      seen.push(rest);
+    const seen: (readonly number[])[] = [];
+    const lone = standOut.map((index) => corrected.readings[index]);
+    const found = withStops(findings, all, lone, lengthsIn("mm", 0.01), (rest) => {
+      seen.push(rest.flatMap(({ from }) => from));
       return { ...all, chances: others };
     });
     return { stops: found.filter(({ severity }) => severity === "stop"), found, seen };
   }
 
   const at = (...values: readonly number[]) => values.map((value, i) => [50 * i, value] as const);
+  const FIVE = at(0.2, 0.21, 0.5, 0.2, 0.2);
   const ADJUST = led("adjust-nut", 0.97);
   const outlying: Finding = {
     check: "outlying reading",
@@ -84,53 +121,34 @@ describe("whether a reading decides alone", () => {
   };
 
   it("is judged by what the others lead to without it", () => {
-    const { stops, seen } = stopsFor(at(0.2, 0.21, 0.5, 0.2, 0.2), ADJUST);
-    expect(seen.map((rest) => rest.flatMap(({ from }) => from))).toEqual([[0, 1, 3, 4]]);
+    const { stops, seen } = stopsFor(FIVE, ADJUST, [], [2]);
+    expect(seen).toEqual([[0, 1, 3, 4]]);
     expect(stops).toEqual([
       {
         check: "reading that decides alone",
         severity: "stop",
         message:
-          "Reading 3 at 100 mm (0.50 mm) stands out from the stations to either side and decides the verdict alone. Read it again before anything is done.",
+          "Reading 3 at 100 mm (0.50 mm) stands out from the stations beside it and decides the verdict alone. Read it again before anything is done.",
         readings: [2],
       },
     ]);
   });
 
   it("is told of several together", () => {
-    const { stops, seen } = stopsFor(at(0.2, 0.5, 0.2, 0.2, 0.2, 0.2, 0.01, 0.2), ADJUST);
-    expect(seen).toHaveLength(1);
-    expect(stops[0].readings).toEqual([1, 6]);
-    expect(stops[0].message).toBe(
-      "Reading 2 at 50 mm (0.50 mm), Reading 7 at 300 mm (0.01 mm) stand out from the stations to either side and decide the verdict alone. Read them again before anything is done.",
-    );
+    const { stops, seen } = stopsFor(FIVE, ADJUST, [], [1, 4]);
+    expect(seen).toEqual([[0, 2, 3]]);
+    expect(stops.map(({ readings, message }) => [readings, message])).toEqual([
+      [
+        [1, 4],
+        "Reading 2 at 50 mm (0.21 mm), Reading 5 at 200 mm (0.20 mm) stand out from the stations beside them and decide the verdict alone. Read them again before anything is done.",
+      ],
+    ]);
   });
 
-  // Six times 0.005 mm above, or below, the two stations to either side.
-  it.each([
-    [0.2301, 1],
-    [0.2299, 0],
-    [0.1699, 1],
-    [0.1701, 0],
-  ])("is asked of a lone reading far above or below its neighbours: %f among 0.2", (value, count) => {
-    expect(stopsFor(at(0.2, 0.2, value, 0.2, 0.2), ADJUST).stops).toHaveLength(count);
-  });
-
-  it("is not asked of a reading that one of two stations beside it bears out, or of one without two beside it", () => {
-    const named = (...values: readonly number[]) =>
-      stopsFor(at(...values), ADJUST).stops.flatMap((finding) => finding.readings);
-    expect(named(0.2, 0.2, 0.48, 0.5, 0.2, 0.2)).toEqual([]);
-    expect(named(0.2, 0.48, 0.2, 0.5, 0.2, 0.2)).toEqual([]);
-    expect(named(0.2, 0.2, 0.5, 0.2, 0.48, 0.2)).toEqual([]);
-    expect(named(0.48, 0.2, 0.2, 0.5, 0.2, 0.2)).toEqual([0, 3]);
-    const beside = [[0, 0.2] as const, [0, 0.2] as const, [50, 0.5] as const];
-    expect(stopsFor(beside, ADJUST).stops).toEqual([]);
-    expect(named(0.5, 0.2, 0.2)).toEqual([0]);
-    expect(named(0.2, 0.2, 0.5)).toEqual([2]);
-  });
-
-  it("is not asked of a station that was read twice", () => {
-    expect(stopsFor([...at(0.2, 0.2, 0.5, 0.2, 0.2), [100, 0.5]], ADJUST).stops).toEqual([]);
+  it("is not judged again where a stop has named it, or nothing stands out", () => {
+    const slip: Finding = { check: "slip", severity: "stop", message: "Tenfold.", readings: [2] };
+    expect(stopsFor(FIVE, ADJUST, [slip], [2])).toMatchObject({ found: [slip], seen: [] });
+    expect(stopsFor(FIVE, ADJUST, [])).toMatchObject({ found: [], seen: [] });
   });
 
   it.each([
@@ -138,21 +156,30 @@ describe("whether a reading decides alone", () => {
     ["the same, but not surely", led("remake-screw", 0.9), 1],
     ["another, not surely", led("adjust-nut", 0.9), 1],
   ] as const)("hangs on whether the others lead to %s", (_, others, count) => {
-    expect(stopsFor(at(0.2, 0.2, 0.5, 0.2, 0.2), others).stops).toHaveLength(count);
+    expect(stopsFor(FIVE, others, [], [2]).stops).toHaveLength(count);
   });
 
-  it("makes a stop of the warning of a check that a reading strays from its repeats", () => {
-    const readings = [...at(0.2, 0.2, 0.5, 0.2, 0.2), [100, 0.2] as const];
-    const { found } = stopsFor(readings, ADJUST, [outlying, { ...outlying, check: "drift", readings: [0] }]);
-    expect(found).toEqual([
-      { ...outlying, severity: "stop", message: "Far off. It decides the verdict, so none is given yet." },
-      { ...outlying, check: "drift", readings: [0] },
-    ]);
-    const same = stopsFor(readings, led("remake-screw", 0.96), [outlying]);
-    expect(same.found).toEqual([outlying]);
-    const note: Finding = { ...outlying, severity: "note" };
-    expect(stopsFor(readings, ADJUST, [note]).found).toEqual([note]);
-  });
+  it.each(["outlying reading", "negative lost motion", "outside the travel", "duplicate rows"])(
+    "makes a stop of the warning of %s",
+    (check) => {
+      const doubt = { ...outlying, check };
+      const drift = { ...outlying, check: "drift", readings: [0] };
+      const { found, seen } = stopsFor(FIVE, ADJUST, [doubt, drift]);
+      expect(seen).toEqual([[0, 1, 3, 4]]);
+      expect(found).toEqual([
+        {
+          ...doubt,
+          severity: "stop",
+          message: "Far off. This decides the verdict, so none is given yet.",
+        },
+        drift,
+      ]);
+      const same = stopsFor(FIVE, led("remake-screw", 0.96), [doubt]);
+      expect(same.found).toEqual([doubt]);
+      const note: Finding = { ...doubt, severity: "note" };
+      expect(stopsFor(FIVE, ADJUST, [note]).found).toEqual([note]);
+    },
+  );
 
   it("is not judged by no reading at all", () => {
     const { found, seen } = stopsFor(at(0.2), ADJUST, [{ ...outlying, readings: [0] }]);

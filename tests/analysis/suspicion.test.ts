@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { suspicionsOf } from "../../src/analysis/suspicion.ts";
 import { type MetricSlide, slideInMillimetres } from "../../src/inspection/metric.ts";
 import type { Survey } from "../../src/inspection/schema.ts";
+import { type Fault, NO_FAULT } from "../simulator/faults.ts";
 import { simulateSlide } from "../simulator/simulatedSlide.ts";
 import { pushPull, surveyOf } from "./examples.ts";
 
@@ -97,7 +98,8 @@ test("a screw worn at a sharp edge is not taken for a slip", () => {
 });
 
 describe("on simulated surveys", () => {
-  const simulated = (seed: number, fault: "none" | "slip") => {
+  const SLIPPED: Fault = { name: "slipped point", shows: [], slip: true };
+  const simulated = (seed: number, fault: Fault) => {
     const { inspection } = simulateSlide(seed, fault);
     const [survey] = inspection.surveys;
     if (survey === undefined) throw new Error("A simulated slide has a survey.");
@@ -106,7 +108,7 @@ describe("on simulated surveys", () => {
 
   test("no sound reading is marked, neither when it is entered nor later", () => {
     for (let seed = 1; seed <= 60; seed++) {
-      const { slide, survey } = simulated(seed, "none");
+      const { slide, survey } = simulated(seed, NO_FAULT);
       for (let count = 1; count <= survey.readings.length; count++) {
         const soFar = { ...survey, readings: survey.readings.slice(0, count) };
         expect([...suspicionsOf(slide, soFar, "mm").values()], `seed ${seed}, ${count} readings`).toEqual([]);
@@ -117,7 +119,7 @@ describe("on simulated surveys", () => {
   test("of slips, three in four or more are marked", () => {
     let found = 0;
     for (let seed = 1; seed <= 100; seed++) {
-      const { slide, survey } = simulated(seed, "slip");
+      const { slide, survey } = simulated(seed, SLIPPED);
       if (suspicionsOf(slide, survey, "mm").size > 0) found++;
     }
     expect(found).toBeGreaterThanOrEqual(75);

@@ -55,7 +55,7 @@ export function exampleAssessment(changes: Partial<Assessment> = {}): Assessment
     resolution: 0.01,
     drivePlay: 0,
     repeatability: 0.006,
-    uncertainty: { lines: [{ source: "repeatability", standard: 0.004 }], expanded: 0.012 },
+    uncertainty: { lines: [{ source: "repeatability", standard: 0.004, stated: true }], expanded: 0.012 },
     profile,
     profileAfterAdjusting: profile.map(({ position, backlash }) => ({
       position,

@@ -51,6 +51,18 @@ describe("the assessment on a terminal", () => {
     expect(text).toMatch(/Nut can take up +0\.08 mm, give or take 0\.01\n/);
   });
 
+  it("says of a nut that has little left to take up how much that is", () => {
+    const { settings } = exampleAssessment();
+    const left = (takeUpLeft: number) =>
+      terminalText(
+        "x.json",
+        exampleAssessment({ settings: { ...settings, takeUpLeft } }),
+        exampleInspection(),
+      );
+    expect(left(0.05)).toMatch(/Nut can take up +0\.05 mm, all that it has left\n/);
+    expect(left(0.1)).toMatch(/Nut can take up +0\.08 mm, give or take 0\.01\n/);
+  });
+
   it("tells what new nuts would leave beside adjusting where it is another matter", () => {
     const afterNewNuts = { worst: { value: 0.14, low: 0.13, high: 0.15 }, position: 110 };
     const both = terminalText("x.json", exampleAssessment({ afterNewNuts }), exampleInspection());
@@ -71,9 +83,10 @@ describe("the assessment on a terminal", () => {
 
   it("lays the uncertainty out line by line, and says what was not stated", () => {
     const lines = [
-      { source: "repeatability", standard: 0.004 },
-      { source: "indicator's stated error", standard: 0 },
-      { source: "interpolation between stations", standard: 0 },
+      { source: "repeatability", standard: 0.004, stated: true },
+      { source: "indicator's stated error", standard: 0, stated: false },
+      { source: "indicator's hysteresis", standard: 0, stated: true },
+      { source: "interpolation between stations", standard: 0, stated: true },
     ];
     const budget = terminalText(
       "x.json",
@@ -82,6 +95,7 @@ describe("the assessment on a terminal", () => {
     );
     expect(budget).toMatch(/Repeatability +0\.004 mm\n/);
     expect(budget).toMatch(/Indicator's stated error +not stated\n/);
+    expect(budget).toMatch(/Indicator's hysteresis +0\.000 mm\n/);
     expect(budget).toMatch(/Interpolation between stations +0\.000 mm\n/);
     expect(budget).toMatch(/Expanded, U = 2 u +0\.008 mm\n/);
   });

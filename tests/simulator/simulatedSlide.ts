@@ -1,10 +1,12 @@
 import type { Action } from "../../src/analysis/assessment.ts";
 import { decide, type Extremes } from "../../src/analysis/decision.ts";
-import { drawIndex, normals, type Random, seededRandom } from "../../src/analysis/random.ts";
+import { drawIndex, type Random, seededRandom } from "../../src/analysis/random.ts";
 import { settingsOf } from "../../src/analysis/settings.ts";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
 import { slideInMillimetres } from "../../src/inspection/metric.ts";
-import type { Inspection, Reading } from "../../src/inspection/schema.ts";
+import type { Inspection } from "../../src/inspection/schema.ts";
+import { type Fault, NO_FAULT } from "./faults.ts";
+import { takeSurvey } from "./takeSurvey.ts";
 import { between, SHAPES } from "./wear.ts";
 
 /** What is true of a simulated slide, which no survey knows. */
@@ -25,14 +27,16 @@ export interface SimulatedSlide {
   readonly truth: Truth;
 }
 
-/** Faults that can be laid over a clean survey, one at a time. */
-export type Fault = "none" | "wobble" | "drift" | "slip";
-
-const RESOLUTIONS = [0.001, 0.002, 0.005, 0.01, 0.0127, 0.02, 0.0254];
 const STEPS = 1500;
+/** Apart from the seeds of slides, so that a fault changes nothing else of a slide. */
+const FAULT_SEED = 0x5eed;
 
-/** A slide, its screw's wear, and a survey of it, from the mixture on which the figures are stated. */
-export function simulateSlide(seed: number, fault: Fault = "none"): SimulatedSlide {
+/**
+ * A slide, its screw's wear, and a survey of it, from the mixture on which the figures are stated.
+ *
+ * @param fault what is wrong with the survey, if anything
+ */
+export function simulateSlide(seed: number, fault: Fault = NO_FAULT): SimulatedSlide {
   const random = seededRandom(seed);
   for (let i = 0; i < 20; i++) random();
   const travel = between(random, 60, 600);
@@ -76,24 +80,19 @@ export function simulateSlide(seed: number, fault: Fault = "none"): SimulatedSli
     endFloat,
     drivePlay: 0,
   };
-  const survey = surveyed(random, profile.at, travel, lead, endFloat, fault);
+  const { survey, repeatability, stations } = takeSurvey(
+    random,
+    { slide, backlash: profile.at, endFloat },
+    fault,
+  );
+  const inspection = {
+    format: "tightspot-inspection" as const,
+    version: 1 as const,
+    slide,
+    surveys: [survey],
+  };
   return {
-    inspection: {
-      format: "tightspot-inspection",
-      version: 1,
-      slide,
-      surveys: [
-        {
-          id: "survey",
-          taken: "2026-03-14",
-          stage: "before-repair",
-          method: survey.method,
-          indicator: { resolution: survey.resolution },
-          endFloat: survey.endFloat,
-          readings: survey.readings,
-        },
-      ],
-    },
+    inspection: fault.spoil?.(inspection, seededRandom(seed ^ FAULT_SEED)) ?? inspection,
     truth: {
       shape: shape.name,
       backlash: profile.at,
@@ -101,9 +100,9 @@ export function simulateSlide(seed: number, fault: Fault = "none"): SimulatedSli
       uneven: profile.greatest - profile.least,
       tightAt: profile.leastAt,
       verdict: decide(found, settings),
-      repeatability: survey.repeatability,
+      repeatability,
       endFloat,
-      stations: survey.stations,
+      stations,
     },
   };
 }
@@ -123,6 +122,21 @@ function logBetween(random: Random, low: number, high: number): number {
   return low * (high / low) ** random();
 }
 
+/** The least of every so many neighbouring values. */
+function leastInWindows(values: Float64Array, length: number): Float64Array {
+  const least = new Float64Array(values.length + 1 - length);
+  // Places of values that no later one within the window undercuts, least first.
+  const waiting: number[] = [];
+  let first = 0;
+  for (let i = 0; i < values.length; i++) {
+    while (waiting.length > first && values[waiting[waiting.length - 1]] >= values[i]) waiting.pop();
+    waiting.push(i);
+    if (waiting[first] <= i - length) first++;
+    if (i >= length - 1) least[i + 1 - length] = values[waiting[first]];
+  }
+  return least;
+}
+
 /** Lost motion along the travel: a stiff nut is stopped by the least worn thread it engages, on each flank. */
 function leastEngaged(
   flanks: readonly ((at: number) => number)[],
@@ -135,9 +149,8 @@ function leastEngaged(
     Float64Array.from({ length: STEPS + 1 }, (_, i) => flank(i * thread - engaged / 2)),
   );
   const window = Math.round(engaged / thread);
-  const values = Float64Array.from({ length: STEPS + 1 - window }, (_, i) =>
-    worn.reduce((sum, flank) => sum + Math.min(...flank.subarray(i, i + window + 1)), elsewhere),
-  );
+  const met = worn.map((flank) => leastInWindows(flank, window + 1));
+  const values = met[0].map((_, i) => met.reduce((sum, least) => sum + least[i], elsewhere));
   const step = travel / (values.length - 1);
   const least = Math.min(...values);
   return {
@@ -150,59 +163,5 @@ function leastEngaged(
       const after = Math.min(values.length - 1, before + 1);
       return values[before] + (place - before) * (values[after] - values[before]);
     },
-  };
-}
-
-function surveyed(
-  random: Random,
-  backlash: (at: number) => number,
-  travel: number,
-  lead: number,
-  endFloat: number,
-  fault: Fault,
-) {
-  const normal = normals(random);
-  const resolution = RESOLUTIONS[Math.floor(random() * RESOLUTIONS.length)];
-  const repeatability = between(random, 0.15, 0.6) * Math.max(resolution, 0.008);
-  const count = 8 + Math.floor(random() * 18);
-  const jitter = random() < 0.5 ? 0 : 0.6;
-  const repeats = 1 + Math.floor(random() * 5);
-  const asPairs = random() < 0.3;
-  const places = Array.from({ length: count }, (_, i) => {
-    const share = (i + (i > 0 && i < count - 1 ? jitter * (random() - 0.5) : 0)) / (count - 1);
-    return Math.round(share * travel * 1000) / 1000;
-  });
-  const round = (value: number): number => Math.round(value / resolution) * resolution;
-  const total = count * repeats;
-  const creep = between(random, 0.01, 0.04) * (random() < 0.5 ? -1 : 1);
-  const wobble = between(random, 0.002, 0.012);
-  const phase = between(random, 0, 2 * Math.PI);
-  const origin = between(random, 0.2, 0.8);
-  const slipAt = Math.floor(random() * total);
-  const slipFactor = random() < 0.5 ? 10 : 0.1;
-  const readings: Reading[] = [];
-  for (let repeat = 0; repeat < repeats; repeat++) {
-    const order = repeat % 2 === 0 ? places : [...places].reverse();
-    for (const position of order) {
-      let value = backlash(position);
-      if (fault === "wobble") value += wobble * Math.sin((2 * Math.PI * position) / lead + phase);
-      if (fault === "drift") value += (creep * readings.length) / Math.max(1, total - 1);
-      const factor = fault === "slip" && readings.length === slipAt ? slipFactor : 1;
-      if (asPairs) {
-        const advancing = round(origin + (repeatability / Math.SQRT2) * normal());
-        const retracting = round(origin - value + (repeatability / Math.SQRT2) * normal());
-        readings.push({ position, advancing, retracting: advancing - factor * (advancing - retracting) });
-      } else {
-        readings.push({ position, backlash: round(value + repeatability * normal()) * factor });
-      }
-    }
-  }
-  return {
-    method: asPairs ? ("indicator-pair" as const) : ("push-pull" as const),
-    resolution,
-    repeatability,
-    stations: count,
-    readings,
-    endFloat: [0, 1].map(() => Math.max(0, round(endFloat + repeatability * normal()))),
   };
 }

@@ -1,11 +1,12 @@
-import { median } from "simple-statistics";
 import type { Lengths } from "../../inspection/lengths.ts";
 import type { Survey } from "../../inspection/schema.ts";
 import type { Finding } from "../assessment.ts";
 import type { Corrected, LostMotion } from "../corrected.ts";
 import type { Coverage } from "../coverage.ts";
+import type { Scatter } from "../scatter.ts";
 import type { Settings } from "../settings.ts";
 import type { Station } from "../stations.ts";
+import type { Stray } from "../strays.ts";
 
 /** What a check may look at; lengths in millimetres. */
 export interface Surveyed {
@@ -14,8 +15,12 @@ export interface Surveyed {
   readonly stations: readonly Station[];
   readonly settings: Settings;
   readonly coverage: Coverage;
-  /** One standard deviation of a reading, as the profile's model has it. */
-  readonly repeatability: number;
+  /** How single readings scatter, by their repeats. */
+  readonly scatter: Scatter;
+  /** Readings that do not agree with the others. */
+  readonly strays: readonly Stray[];
+  /** The stations without them. */
+  readonly sound: readonly Station[];
   /** The median profile at each station. */
   readonly fitted: readonly number[];
   /** What stations add that repeats there do not show: the chance that there is such a thing, and its size. */
@@ -35,15 +40,6 @@ export function nameOf(reading: LostMotion, lengths: Lengths): string {
 export function placesOf(readings: readonly LostMotion[], lengths: Lengths): string {
   const places = [...new Set(readings.map((reading) => lengths.position(reading.position)))];
   return `${places.slice(0, 4).join(", ")}${places.length > 4 ? " …" : ""}`;
-}
-
-/** What the other readings lead one to expect of this one: the other repeats, or else the stations to either side. */
-export function expectedOf(reading: LostMotion, stations: readonly Station[]): number | undefined {
-  const index = stations.findIndex((station) => station.readings.includes(reading));
-  const others = stations[index].readings.filter((other) => other !== reading);
-  if (others.length > 0) return median(others.map((other) => other.value));
-  const near = [...stations.slice(Math.max(0, index - 2), index), ...stations.slice(index + 1, index + 3)];
-  return near.length === 0 ? undefined : median(near.map((station) => station.mean));
 }
 
 /** The station with the least lost motion; those below nothing, which are told of by themselves, are passed over. */

@@ -1,7 +1,13 @@
+import { isTooRare } from "../falseAlarms.ts";
+import { chanceOf, roundingVariance } from "../scatter.ts";
 import { type Check, leastLostMotion } from "./check.ts";
 
-/** Drive play that comes out larger than the lost motion it is part of, or that these readings do not carry. */
-export const drivePlay: Check = ({ survey, corrected, stations, repeatability, lengths }) => {
+/**
+ * Drive play that these readings do not carry, or that comes out larger than the lost motion it is part of by more
+ * than scatter and rounding explain, wherever lost motion happens to come out least: a normal difference, one way, at
+ * the rate that `isTooRare` states for as many looks as there are stations.
+ */
+export const drivePlay: Check = ({ survey, corrected, sound, scatter, lengths }) => {
   const stated = survey.drivePlay ?? 0;
   if (stated === 0) return [];
   if (!corrected.asPairs) {
@@ -14,9 +20,11 @@ export const drivePlay: Check = ({ survey, corrected, stations, repeatability, l
       },
     ];
   }
-  const least = leastLostMotion(stations);
+  const least = leastLostMotion(sound);
   if (least === undefined) return [];
-  if (stated - least.mean <= 3 * repeatability + corrected.resolution.step) return [];
+  const times = 1 / least.readings.length;
+  const chance = chanceOf(stated - least.mean, scatter, times, roundingVariance(corrected));
+  if (!isTooRare(chance, sound.length)) return [];
   return [
     {
       check: "drive play larger than lost motion",

@@ -1,28 +1,23 @@
 import type { Reading } from "../../inspection/schema.ts";
 import { isPair, isPositioning } from "../../inspection/schema.ts";
-import type { Check } from "./check.ts";
+import type { Finding } from "../assessment.ts";
+import type { Corrected } from "../corrected.ts";
+import { isTooRare } from "../falseAlarms.ts";
+import { chanceOfSame } from "../sameAgain.ts";
+import { squaresOf } from "../scatter.ts";
+import { stationsOf } from "../stations.ts";
+import type { Surveyed } from "./check.ts";
 
-/** Rows fewer than this could repeat one another by chance. */
-const SHORTEST_BLOCK = 5;
+type Seen = Pick<Surveyed, "survey" | "corrected" | "strays">;
 
-/** The same rows twice, as when a block is pasted a second time: they would count as repeats that they are not. */
-export const duplicateRows: Check = ({ survey }) => {
-  const keys = survey.readings.map(keyOf);
-  const first = new Map<string, number>();
-  keys.forEach((key, index) => {
-    if (!first.has(key)) first.set(key, index);
-  });
-  const half = keys.length / 2;
-  const block =
-    Number.isInteger(half) &&
-    half >= SHORTEST_BLOCK &&
-    new Set(keys.slice(0, half)).size > 2 &&
-    keys.slice(0, half).every((key, i) => key === keys[half + i]);
-  const twins = block
-    ? keys.map((_, index) => index).slice(half)
-    : keys.flatMap((key, index) =>
-        survey.readings[index].time !== undefined && (first.get(key) ?? index) < index ? [index] : [],
-      );
+/**
+ * The same rows twice, as when a block is pasted a second time: they would count as repeats that they are not. Rows
+ * are taken for pasted where they carry the time of an earlier one, or where more of them than chance makes alike
+ * repeat earlier rows in the same order: by the chance that normal scatter, rounded, comes out the same, at the rate
+ * that `isTooRare` states for all the places where a block as long could begin.
+ */
+export const duplicateRows = ({ survey, corrected, strays }: Seen): readonly Finding[] => {
+  const twins = timedTwice(survey.readings) ?? pastedLast(survey.readings, corrected, strays);
   if (twins.length === 0) return [];
   return [
     {
@@ -34,10 +29,74 @@ export const duplicateRows: Check = ({ survey }) => {
   ];
 };
 
-function keyOf(reading: Reading): string {
-  if (isPositioning(reading)) {
-    return [reading.target, reading.direction, reading.reading, reading.run, reading.time].join("|");
+/** Rows with the time of an earlier one; undefined where times are missing, or too coarse to tell rows apart. */
+function timedTwice(readings: readonly Reading[]): readonly number[] | undefined {
+  const rowAt = new Map<string, string>();
+  const twins: number[] = [];
+  for (const [index, reading] of readings.entries()) {
+    if (reading.time === undefined) return undefined;
+    const row = keyOf(reading);
+    const earlier = rowAt.get(reading.time);
+    if (earlier !== undefined && earlier !== row) return undefined;
+    if (earlier === row) twins.push(index);
+    rowAt.set(reading.time, row);
   }
+  return twins;
+}
+
+/** The last rows, as far as they repeat a block of as many earlier ones that chance does not make alike. */
+function pastedLast(
+  readings: readonly Reading[],
+  corrected: Corrected,
+  strays: Seen["strays"],
+): readonly number[] {
+  const rows = readings.map(keyOf);
+  const places = readings.map(placeOf);
+  const alike = lastInCommon(rows);
+  const samePlaces = lastInCommon(places);
+  const lengths = alike.map((common, lag) => Math.min(common, lag));
+  const length = Math.max(0, ...lengths);
+  if (length === 0) return [];
+  const looks = samePlaces.filter((common, lag) => Math.min(common, lag) >= length).length;
+  const first = readings.length - length;
+  // A mistake would make scatter so great that nothing comes out the same twice.
+  const mistaken = new Set(strays.map(({ reading }) => reading));
+  const before = corrected.readings.filter(
+    (reading) => !mistaken.has(reading) && reading.from.every((index) => index < first),
+  );
+  const chance = chanceOfSame(countsOf(places.slice(first)), squaresOf(stationsOf(before)), corrected);
+  return isTooRare(chance, looks) ? places.slice(first).map((_, i) => first + i) : [];
+}
+
+function countsOf(places: readonly string[]): readonly number[] {
+  const counts = new Map<string, number>();
+  for (const place of places) counts.set(place, (counts.get(place) ?? 0) + 1);
+  return [...counts.values()];
+}
+
+/** By how many rows earlier: how many of the last rows are the same as those so much earlier (Gusfield's Z). */
+function lastInCommon(rows: readonly string[]): readonly number[] {
+  const reversed = rows.toReversed();
+  const common = reversed.map(() => 0);
+  let from = 0;
+  let to = 0;
+  for (let lag = 1; lag < reversed.length; lag++) {
+    let count = lag < to ? Math.min(to - lag, common[lag - from]) : 0;
+    while (lag + count < reversed.length && reversed[count] === reversed[lag + count]) count++;
+    common[lag] = count;
+    if (lag + count > to) [from, to] = [lag, lag + count];
+  }
+  return common;
+}
+
+function placeOf(reading: Reading): string {
+  return isPositioning(reading)
+    ? [reading.target, reading.direction, reading.run].join("|")
+    : String(reading.position);
+}
+
+function keyOf(reading: Reading): string {
+  if (isPositioning(reading)) return [placeOf(reading), reading.reading].join("|");
   const values = isPair(reading) ? [reading.advancing, reading.retracting] : [reading.backlash];
-  return [reading.position, ...values, reading.time].join("|");
+  return [placeOf(reading), ...values].join("|");
 }

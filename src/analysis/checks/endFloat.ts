@@ -1,8 +1,14 @@
-import { mean } from "simple-statistics";
+import { mean, sumNthPowerDeviations } from "simple-statistics";
+import { isTooRare } from "../falseAlarms.ts";
+import { chanceOf, roundingVariance, scatterFrom, squaresOf } from "../scatter.ts";
 import { type Check, leastLostMotion } from "./check.ts";
 
-/** End float that was not measured, or that comes out larger than the lost motion it is part of. */
-export const endFloat: Check = ({ survey, stations, corrected, repeatability, lengths }) => {
+/**
+ * End float that was not measured, or that comes out larger than the lost motion it is part of by more than the
+ * scatter and rounding of both explain, wherever lost motion happens to come out least: a normal difference, one way,
+ * at the rate that `isTooRare` states for as many looks as there are stations.
+ */
+export const endFloat: Check = ({ survey, sound, corrected, lengths }) => {
   const measured = survey.endFloat;
   if (measured === undefined || measured.length === 0) {
     return [
@@ -15,10 +21,20 @@ export const endFloat: Check = ({ survey, stations, corrected, repeatability, le
       },
     ];
   }
-  const least = leastLostMotion(stations);
+  const least = leastLostMotion(sound);
   if (least === undefined) return [];
   const value = mean([...measured]);
-  if (value - least.mean <= 3 * repeatability + corrected.resolution.step) return [];
+  const { squares, freedom } = squaresOf(sound);
+  const scatter = scatterFrom(
+    {
+      squares: squares + sumNthPowerDeviations([...measured], 2),
+      freedom: freedom + measured.length - 1,
+    },
+    corrected,
+  );
+  const times = 1 / measured.length + 1 / least.readings.length;
+  const shared = roundingVariance(corrected) + roundingVariance({ ...corrected, roundings: 1 });
+  if (!isTooRare(chanceOf(value - least.mean, scatter, times, shared), sound.length)) return [];
   return [
     {
       check: "end float larger than lost motion",

@@ -2,7 +2,7 @@ import { STANDARD_RUNS } from "../positioning.ts";
 import { targetsOf } from "../targets.ts";
 import type { Check } from "./check.ts";
 
-/** Positioning readings of fewer runs than ISO 230-2 asks for. */
+/** Positioning readings of fewer runs than ISO 230-2 asks for: the standard's count, no chance enters. */
 export const fewRuns: Check = ({ survey }) => {
   const short = targetsOf(survey.readings)
     .flatMap(({ advancing, retracting }) => [advancing, retracting])

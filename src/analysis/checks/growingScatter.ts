@@ -1,23 +1,28 @@
-import { sampleCorrelation } from "simple-statistics";
+import { isTooRare } from "../falseAlarms.ts";
+import { roundingVariance, type Squares } from "../scatter.ts";
+import { fisherTail } from "../tails.ts";
+import { together, wanderOf } from "../wander.ts";
 import type { Check } from "./check.ts";
 
-const FEWEST = 8;
-/** Fisher's z beyond this: once in about a thousand surveys with even scatter. */
-const CLEAR = 3.3;
-
-/** Repeats that agree at one end of the travel and scatter at the other: a loose gib. */
-export const growingScatter: Check = ({ corrected, stations, lengths }) => {
-  const repeated = stations.filter((station) => station.readings.length > 1);
-  if (repeated.length < FEWEST) return [];
-  const ranges = repeated.map((station) => {
-    const values = station.readings.map((reading) => reading.value);
-    return Math.max(...values) - Math.min(...values);
-  });
-  if (Math.max(...ranges) - Math.min(...ranges) <= corrected.resolution.step) return [];
-  const places = repeated.map((station) => station.position);
-  const r = sampleCorrelation(places, ranges);
-  if (Math.abs(Math.atanh(r)) * Math.sqrt(repeated.length - 3) < CLEAR) return [];
-  const end = r > 0 ? places[places.length - 1] : places[0];
+/**
+ * Repeats that agree at one end of the travel and scatter at the other: a loose gib. The scatter of the third of the
+ * stations at either end is compared with that at the other by Fisher's exact test of two variances, those between
+ * left out (Goldfeld and Quandt, J. Amer. Statist. Assoc. 60, 1965). A drift, which parts repeats far from each other
+ * in time, is taken out first, and neither end is thought to scatter less than rounding alone brings. The rate of false
+ * alarms is that of `isTooRare`, for one look at either end.
+ */
+export const growingScatter: Check = ({ corrected, sound, lengths }) => {
+  const repeated = sound.filter(({ readings }) => readings.length > 1);
+  const third = Math.ceil(repeated.length / 3);
+  if (repeated.length < 2) return [];
+  const { left } = wanderOf(corrected.readings, repeated);
+  const [first, last] = [together(left.slice(0, third)), together(left.slice(-third))];
+  const rounding = roundingVariance(corrected);
+  const grows = [chanceOfMore(last, first, rounding), chanceOfMore(first, last, rounding)].findIndex(
+    (chance) => isTooRare(chance, 2),
+  );
+  if (grows < 0) return [];
+  const end = repeated[grows === 0 ? repeated.length - 1 : 0].position;
   return [
     {
       check: "scatter grows along the travel",
@@ -27,3 +32,9 @@ export const growingScatter: Check = ({ corrected, stations, lengths }) => {
     },
   ];
 };
+
+/** Chance that scatter at one end comes out so much more than at the other, where it is the same at both. */
+function chanceOfMore(more: Squares, less: Squares, rounding: number): number {
+  const quiet = Math.max(less.squares / less.freedom, rounding);
+  return fisherTail(more.squares / more.freedom / quiet, more.freedom, less.freedom);
+}

@@ -1,17 +1,25 @@
-import type { Check } from "./check.ts";
+import { mean } from "simple-statistics";
+import { isTooRare } from "../falseAlarms.ts";
+import { SAME_PLACE } from "../samePlace.ts";
+import { chanceOf, roundingVariance } from "../scatter.ts";
+import type { Check, Surveyed } from "./check.ts";
 
-/** A share of a turn within which stations meet the screw at one angle. */
-const SAME_ANGLE = 0.04;
-
-/** Stations all a whole number of turns apart, which cannot show a wobble once per turn of the screw. */
-export const inStepWithLead: Check = ({ corrected, stations, settings, lengths }) => {
+/**
+ * Stations that all meet the screw at one angle, which cannot show a wobble once per turn. Over an arc of the turn a
+ * wobble changes by no more than its whole height times the sine of half the arc. The angles are one where scatter
+ * could hide that much of a wobble which, by itself, would take up all that the limit leaves to an uneven screw: where
+ * the normal difference of two stations reaches it more often than `isTooRare` allows.
+ */
+export const inStepWithLead: Check = (surveyed) => {
+  const { corrected, stations, settings, lengths } = surveyed;
+  // Any two stations are in step with some lead.
   if (stations.length < 3) return [];
-  const first = stations[0].position;
-  const inStep = stations.every((station) => {
-    const turns = (station.position - first) / settings.lead;
-    return Math.abs(turns - Math.round(turns)) <= SAME_ANGLE;
-  });
-  if (!inStep) return [];
+  const arc = arcOf(stations.map(({ position }) => position / settings.lead));
+  const exact = SAME_PLACE / settings.lead;
+  const hidden = isHidden(1, surveyed)
+    ? arc <= exact
+    : arc < 0.5 && isHidden(Math.sin(Math.PI * arc), surveyed);
+  if (!hidden) return [];
   return [
     {
       check: "in step with the lead",
@@ -21,3 +29,17 @@ export const inStepWithLead: Check = ({ corrected, stations, settings, lengths }
     },
   ];
 };
+
+/** Whether scatter may bring as great a difference between two stations as this share of the wobble. */
+function isHidden(share: number, { corrected, stations, scatter, settings }: Surveyed): boolean {
+  const height = settings.limit - settings.runningClearance - settings.endFloatAttainable;
+  const times = 2 / mean(stations.map(({ readings }) => readings.length));
+  return !isTooRare(2 * chanceOf(share * height, scatter, times, 2 * roundingVariance(corrected)));
+}
+
+/** The shortest arc that holds all angles, as a share of a turn. */
+function arcOf(turns: readonly number[]): number {
+  const angles = turns.map((turn) => turn - Math.floor(turn)).sort((a, b) => a - b);
+  const gaps = angles.map((angle, i) => (angles[i + 1] ?? angles[0] + 1) - angle);
+  return 1 - Math.max(...gaps);
+}

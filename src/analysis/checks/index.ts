@@ -18,6 +18,7 @@ import { outsideTravel } from "./outsideTravel.ts";
 import { slip } from "./slip.ts";
 import { stationEffect } from "./stationEffect.ts";
 import { withoutPartner } from "./withoutPartner.ts";
+import { wobble } from "./wobble.ts";
 
 /** Every check, in the order in which findings are told. A new check is one file and one line here. */
 const CHECKS: readonly Check[] = [
@@ -30,6 +31,7 @@ const CHECKS: readonly Check[] = [
   duplicateRows,
   withoutPartner,
   drift,
+  wobble,
   stationEffect,
   growingScatter,
   endFloat,

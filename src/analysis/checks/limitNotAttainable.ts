@@ -1,7 +1,7 @@
 import { limitAttainable } from "../decision.ts";
 import type { Check } from "./check.ts";
 
-/** A limit that parts in perfect order could not keep. */
+/** A limit that parts in perfect order could not keep: a rule of decision, no chance enters. */
 export const limitNotAttainable: Check = ({ settings, lengths }) => {
   if (limitAttainable(settings)) return [];
   const least = settings.runningClearance + settings.endFloatAttainable;

@@ -1,24 +1,68 @@
-import { type Check, placesOf } from "./check.ts";
+import type { Lengths } from "../../inspection/lengths.ts";
+import type { Finding } from "../assessment.ts";
+import { isTooRare } from "../falseAlarms.ts";
+import { SAME_PLACE } from "../samePlace.ts";
+import { chanceOf, roundingVariance } from "../scatter.ts";
+import type { Station } from "../stations.ts";
+import { type Check, placesOf, type Surveyed } from "./check.ts";
+import { lowStations } from "./lowStations.ts";
+import { wobbleOf } from "./wobble.ts";
 
-/** Standard deviations of a station's mean that no clean survey among thousands reaches. */
-const FAR = 7;
+/**
+ * Readings that no wear of a screw explains: the numbers mean nothing then. A stiff nut is stopped by the least worn
+ * thread it engages, so a low place is at least as wide as the nut, and no station lies below two others that are
+ * nearer to each other than that; but for a wobble once per turn, which is told by itself. Elsewhere it is the
+ * profile, however it is drawn, that does not reach a station: a normal difference, either way, at the rate that
+ * `isTooRare` states for as many looks as there are stations.
+ */
+export const misfit: Check = (surveyed) => {
+  const { settings, lengths } = surveyed;
+  const low = wobbleOf(surveyed) === undefined ? lowStations(surveyed) : [];
+  const narrow = low.filter(({ span }) => span <= settings.engagedLength).map(({ station }) => station);
+  const off = offTheProfile(surveyed).filter((station) => !narrow.includes(station));
+  return [
+    finding(
+      narrow,
+      (places) =>
+        `No nut as long as this one meets so little lost motion at ${places}, with more of it on both sides`,
+      lengths,
+    ),
+    finding(
+      off,
+      (places) => `No wear of a screw that this program can draw passes through the readings at ${places}`,
+      lengths,
+    ),
+  ].flat();
+};
 
-/** Readings that no wear of a screw explains, however it is drawn through them: the numbers mean nothing then. */
-export const misfit: Check = ({ corrected, stations, repeatability, fitted, stationEffect, lengths }) => {
-  const { resolution, roundings } = corrected;
-  const rounding = (roundings * resolution.step ** 2) / 12;
-  const far = stations.filter(({ mean, readings }, i) => {
-    const variance = repeatability ** 2 / readings.length + rounding + stationEffect.deviation ** 2;
-    return Math.abs(mean - fitted[i]) > FAR * Math.sqrt(variance);
-  });
-  if (far.length === 0) return [];
-  const readings = far.flatMap((station) => station.readings);
+function finding(
+  stations: readonly Station[],
+  why: (places: string) => string,
+  lengths: Lengths,
+): readonly Finding[] {
+  if (stations.length === 0) return [];
+  const readings = stations.flatMap((station) => station.readings);
   return [
     {
       check: "readings fit no worn screw",
       severity: "stop",
-      message: `No wear of a screw passes through the readings at ${placesOf(readings, lengths)}. Read ${far.length === 1 ? "this station" : "these stations"} again, and look at the sheet for figures that were swapped.`,
+      message: `${why(placesOf(readings, lengths))}. Read ${stations.length === 1 ? "this station" : "these stations"} again, and look at the sheet for figures that were swapped.`,
       readings: readings.flatMap((reading) => reading.from),
     },
   ];
-};
+}
+
+/**
+ * A mean may lie off the profile by scatter, by the rounding that repeats share, and by what stations add. Nothing is
+ * told of a profile that was drawn through mistakes.
+ */
+function offTheProfile(surveyed: Surveyed): readonly Station[] {
+  const { corrected, stations, sound, strays, scatter, fitted, stationEffect } = surveyed;
+  if (strays.length > 0) return [];
+  const shared = roundingVariance(corrected) + stationEffect.chance * stationEffect.deviation ** 2;
+  return sound.filter(({ position, mean, readings }) => {
+    const at = stations.findIndex((station) => Math.abs(station.position - position) <= SAME_PLACE);
+    const chance = 2 * chanceOf(Math.abs(mean - fitted[at]), scatter, 1 / readings.length, shared);
+    return isTooRare(chance, sound.length);
+  });
+}

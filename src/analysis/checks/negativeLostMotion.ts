@@ -1,11 +1,21 @@
-import { type Check, nameOf, placesOf } from "./check.ts";
+import type { LostMotion } from "../corrected.ts";
+import { isTooRare } from "../falseAlarms.ts";
+import { chanceOf } from "../scatter.ts";
+import { type Check, nameOf, placesOf, type Surveyed } from "./check.ts";
+
+/** Readings further below nothing than normal scatter about it brings any of so many, at the rate of `isTooRare`. */
+export function belowNothing({ corrected, scatter }: Surveyed): readonly LostMotion[] {
+  const { readings } = corrected;
+  return readings.filter(({ value }) => value < 0 && isTooRare(chanceOf(-value, scatter), readings.length));
+}
 
 /** Lost motion below nothing by more than noise: two readings were swapped, an approach was too short, or the sign is. */
-export const negativeLostMotion: Check = ({ corrected, repeatability, lengths }) => {
-  const { readings, resolution } = corrected;
-  const below = readings.filter((reading) => reading.value < -3 * repeatability - resolution.step / 2);
+export const negativeLostMotion: Check = (surveyed) => {
+  const { corrected, lengths } = surveyed;
+  const below = belowNothing(surveyed);
   if (below.length === 0) return [];
-  const reversed = below.length > readings.length / 2;
+  // What most readings have is the sign that their reader gave them.
+  const reversed = below.length > corrected.readings.length / 2;
   const [first] = below;
   const which =
     below.length === 1

@@ -1,32 +1,40 @@
-import { type Check, expectedOf, nameOf } from "./check.ts";
+import type { Finding } from "../assessment.ts";
+import { groupedByPlace } from "../samePlace.ts";
+import type { Stray } from "../strays.ts";
+import { type Check, nameOf, type Surveyed } from "./check.ts";
+import { belowNothing } from "./negativeLostMotion.ts";
+import { slipsOf } from "./slip.ts";
 
-/** Standard deviations beyond which one reading among fifty would stray once in more than ten thousand surveys. */
-const FAR = 5;
-
-/** A reading that does not agree with the other repeats at its station; of two, neither can be told from the other. */
-export const outlyingReading: Check = ({ corrected, stations, repeatability, lengths }) => {
-  const allowed = FAR * repeatability * Math.SQRT2 + corrected.resolution.step;
-  return stations.flatMap((station) => {
-    const far = station.readings.filter((reading) => {
-      const expected = expectedOf(reading, stations);
-      return (
-        station.readings.length > 1 && expected !== undefined && Math.abs(reading.value - expected) > allowed
-      );
-    });
-    if (far.length === 0) return [];
-    const [first] = far;
-    const figures = far.map((reading) => lengths.lostMotion(reading.value)).join(" and ");
-    const message =
-      far.length === 1
-        ? `${nameOf(first, lengths)} is ${figures} where its repeats say ${lengths.lostMotion(expectedOf(first, stations) ?? 0)}.`
-        : `Readings ${far.map(({ from }) => from[0] + 1).join(" and ")} at ${lengths.position(station.position)} do not agree: ${figures}.`;
-    return [
-      {
-        check: "outlying reading",
-        severity: "warning" as const,
-        message: `${message} Read this station again; strike, with the reason, what was a mistake.`,
-        readings: far.flatMap((reading) => reading.from),
-      },
-    ];
-  });
+/**
+ * A reading that does not agree with the others: with its repeats or, where its station was read once, with the
+ * profile through the other stations, unless it may be a narrow worn place. Of two repeats, neither can be told from
+ * the other. What other checks say of a reading is not said again. What is a stray, and at what rate of false alarms,
+ * is told in `strays.ts` and `loneReadings.ts`.
+ */
+export const outlyingReading: Check = (surveyed) => {
+  const explained = new Set([
+    ...slipsOf(surveyed).flatMap(({ reading, rival }) => [reading, rival]),
+    ...belowNothing(surveyed),
+  ]);
+  const left = surveyed.strays.filter(
+    ({ reading, rival, mayBeWear }) =>
+      !mayBeWear && !explained.has(reading) && !(rival !== undefined && explained.has(rival)),
+  );
+  return groupedByPlace(left, ({ reading }) => reading.position).map((strays) => finding(strays, surveyed));
 };
+
+function finding(strays: readonly Stray[], { stations, lengths }: Surveyed): Finding {
+  const [{ reading, expected }] = strays;
+  const figures = strays.map((stray) => lengths.lostMotion(stray.reading.value)).join(" and ");
+  const isAlone = stations.some(({ readings }) => readings.length === 1 && readings[0] === reading);
+  const message =
+    strays.length === 1
+      ? `${nameOf(reading, lengths)} is ${figures} where ${isAlone ? "the other stations" : "its repeats"} say ${lengths.lostMotion(expected)}.`
+      : `Readings ${strays.map((stray) => stray.reading.from[0] + 1).join(" and ")} at ${lengths.position(reading.position)} do not agree: ${figures}.`;
+  return {
+    check: "outlying reading",
+    severity: "warning",
+    message: `${message} Read this station again; strike, with the reason, what was a mistake.`,
+    readings: strays.flatMap((stray) => stray.reading.from),
+  };
+}

@@ -1,18 +1,43 @@
-import { slipIn } from "../slips.ts";
-import { type Check, expectedOf, nameOf, placesOf } from "./check.ts";
+import { median } from "simple-statistics";
+import type { LostMotion } from "../corrected.ts";
+import { type Slip, slipIn } from "../slips.ts";
+import type { Station } from "../stations.ts";
+import type { Stray } from "../strays.ts";
+import { type Check, nameOf, placesOf, type Surveyed } from "./check.ts";
 
-/** Standard deviations within which two readings may differ without a slip. */
-const FAR = 5;
+/** A slip put right is an ordinary reading: in so many of them, scatter alone makes it look like none. */
+const MISSED = 0.01;
 
-/** A reading that is ten or 25.4 times too large or too small: a slipped point, or a value in another unit. */
-export const slip: Check = ({ corrected, stations, repeatability, lengths }) => {
-  const allowed = FAR * repeatability + 2 * corrected.resolution.step;
-  const slipped = corrected.readings.flatMap((reading) => {
-    const expected = expectedOf(reading, stations);
-    if (expected === undefined || expected <= 0 || Math.abs(reading.value - expected) <= allowed) return [];
-    const found = slipIn(reading.value, expected);
-    return found === undefined ? [] : [{ reading, ...found }];
+type Slipped = Stray & Slip;
+
+/**
+ * Readings that do not agree with the others, and would if they were ten or 25.4 times as large or as small: a
+ * slipped point, or a value in another unit. Only strays are asked, so it speaks no oftener in clean surveys than there
+ * are strays (`isTooRare`); the normal scatter of an ordinary reading makes it miss one slip in a hundred.
+ */
+export function slipsOf({ strays, sound }: Surveyed): readonly Slipped[] {
+  return strays.flatMap((stray) => {
+    const { reading, rival, agreement } = stray;
+    if (rival !== undefined && !isFarther(reading, rival, sound)) return [];
+    const found = slipIn(reading.value, agreement, MISSED);
+    return found === undefined ? [] : [{ ...stray, ...found }];
   });
+}
+
+/** Of two readings, the one whose ratio to the stations on either side is farther from one may have slipped. */
+function isFarther(reading: LostMotion, rival: LostMotion, sound: readonly Station[]): boolean {
+  const before = sound.filter(({ position }) => position < reading.position).slice(-2);
+  const after = sound.filter(({ position }) => position > reading.position).slice(0, 2);
+  const near = [...before, ...after].map(({ mean }) => mean);
+  if (near.length === 0) return true;
+  const usual = median(near);
+  const ratio = ({ value }: LostMotion): number => Math.abs(Math.log(Math.max(value, 0) / usual));
+  return ratio(reading) >= ratio(rival);
+}
+
+export const slip: Check = (surveyed) => {
+  const { lengths } = surveyed;
+  const slipped = slipsOf(surveyed);
   const [first] = slipped;
   if (first === undefined) return [];
   const message =

@@ -8,7 +8,7 @@ const MOST_NAMED = 4;
 
 /**
  * Positioning readings with none from the other side at the same target in the same run, and runs that hold more
- * than one reading from one side at one target.
+ * than one reading from one side at one target. It is so or it is not: no chance enters.
  */
 export const withoutPartner: Check = ({ survey, lengths }) => {
   const targets = targetsOf(survey.readings);

@@ -1,12 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { duplicateRows } from "../../../src/analysis/checks/duplicateRows.ts";
+import { correct } from "../../../src/analysis/corrected.ts";
 import type { Reading } from "../../../src/inspection/schema.ts";
 import { surveyOf } from "../examples.ts";
 import { CLEAN, surveyed } from "./surveyed.ts";
 
 const twinsIn = (readings: readonly Reading[]) => {
   const method = readings.some((item) => "target" in item) ? "positioning" : "indicator-pair";
-  return duplicateRows(surveyed(surveyOf({ method, readings })));
+  const survey = surveyOf({ method, readings });
+  return duplicateRows({ survey, corrected: correct(survey, 4), strays: [] });
 };
 const named = (readings: readonly Reading[]) => twinsIn(readings).map((finding) => finding.readings);
 
@@ -18,13 +20,13 @@ const twice = (block: readonly Reading[]) => [...block, ...block];
 
 describe("duplicate rows", () => {
   it("are warned of where a block was pasted twice", () => {
-    expect(twinsIn(twice(rows(5)))).toEqual([
+    expect(twinsIn(twice(rows(30)))).toEqual([
       {
         check: "duplicate rows",
         severity: "warning",
         message:
-          "5 rows are the same as earlier ones, to the last digit. If they were pasted twice, strike them: they are not repeats.",
-        readings: [5, 6, 7, 8, 9],
+          "30 rows are the same as earlier ones, to the last digit. If they were pasted twice, strike them: they are not repeats.",
+        readings: Array.from({ length: 30 }, (_, i) => 30 + i),
       },
     ]);
   });
@@ -36,20 +38,32 @@ describe("duplicate rows", () => {
   it("are not rows of which one differs, in whatever column", () => {
     const block = rows(6);
     const [first, ...others] = block;
-    expect(twinsIn([...block, { ...first, backlash: 0.9 }, ...others])).toEqual([]);
+    const mistaken = surveyOf({
+      method: "push-pull",
+      readings: [...block, { ...first, backlash: 0.9 }, ...others],
+    });
+    expect(duplicateRows(surveyed(mistaken))).toEqual([]);
     expect(twinsIn([...block, { ...first, position: 5 }, ...others])).toEqual([]);
     expect(twinsIn([...block, { ...first, time: "09:00" }, ...others])).toEqual([]);
     expect(twinsIn([...block, ...block.toReversed()])).toEqual([]);
   });
 
-  it("are not an odd number of rows", () => {
-    expect(twinsIn([...twice(rows(5)), { position: 90, backlash: 0.5 }])).toEqual([]);
+  it("are not a block with another row after it", () => {
+    expect(twinsIn([...twice(rows(30)), { position: 990, backlash: 0.5 }])).toEqual([]);
+  });
+
+  it("are found behind rows that were not pasted", () => {
+    expect(named([{ position: 990, backlash: 0.5 }, ...twice(rows(30))])).toEqual([
+      Array.from({ length: 30 }, (_, i) => 31 + i),
+    ]);
   });
 
   it("are not a few values again and again, as repeats at one place are", () => {
     const repeats = (values: readonly number[]) => values.map((backlash) => ({ position: 0, backlash }));
-    expect(twinsIn(twice(repeats([0.2, 0.2, 0.21, 0.2, 0.21])))).toEqual([]);
-    expect(twinsIn(twice(repeats([0.2, 0.22, 0.21, 0.2, 0.21])))).toHaveLength(1);
+    const few = Array.from({ length: 12 }, (_, i) => (i % 3 === 0 ? 0.21 : 0.2));
+    const many = Array.from({ length: 12 }, (_, i) => 0.2 + 0.01 * ((5 * i) % 12));
+    expect(twinsIn(twice(repeats(few)))).toEqual([]);
+    expect(twinsIn(twice(repeats(many)))).toHaveLength(1);
   });
 
   it("are single rows where each has its time", () => {
@@ -106,6 +120,6 @@ describe("duplicate rows", () => {
   });
 
   it("are none in a clean survey", () => {
-    expect(duplicateRows(surveyed(CLEAN))).toEqual([]);
+    expect(duplicateRows({ survey: CLEAN, corrected: correct(CLEAN, 4), strays: [] })).toEqual([]);
   });
 });

@@ -1,25 +1,27 @@
 import { describe, expect, it } from "vitest";
 import { growingScatter } from "../../../src/analysis/checks/growingScatter.ts";
-import { CLEAN, found, surveyed } from "./surveyed.ts";
+import { pushPull } from "../examples.ts";
+import { CLEAN, surveyed } from "./surveyed.ts";
 
-/** Stations 40 mm apart whose three readings range over so many hundredths. */
+/**
+ * Stations 40 mm apart whose three readings range over so many hundredths. The middle one is off, so that nothing
+ * wanders with order: with a range r, their squares come to r² × 2/3.
+ */
 function ranging(...hundredths: readonly number[]) {
-  return found(
-    growingScatter,
-    hundredths.flatMap((range, i): [number, number][] => {
-      const least = 0.2 + 0.05 * ((3 * i) % 5);
-      return [
-        [40 * i, least],
-        [40 * i, least + 0.01 * range],
-        [40 * i, least + 0.005 * range],
-      ];
-    }),
+  const survey = pushPull(
+    hundredths.flatMap((range, i): [number, number][] => [
+      [40 * i, 0.2],
+      [40 * i, 0.2 + 0.01 * range],
+      [40 * i, 0.2],
+    ]),
   );
+  const seen = surveyed(survey);
+  return growingScatter({ ...seen, sound: seen.stations });
 }
 
 describe("scatter that grows along the travel", () => {
   it("is warned of, with the end it grows towards", () => {
-    expect(ranging(0, 1, 2, 3, 4, 5, 6, 7)).toEqual([
+    expect(ranging(1, 1, 1, 3, 3, 6, 6, 6)).toEqual([
       {
         check: "scatter grows along the travel",
         severity: "warning",
@@ -28,32 +30,26 @@ describe("scatter that grows along the travel", () => {
         readings: Array.from({ length: 24 }, (_, i) => i),
       },
     ]);
-    expect(ranging(7, 6, 5, 4, 3, 2, 1, 0)[0].message).toContain("nearer they are to 0 mm");
+    expect(ranging(6, 6, 6, 3, 3, 1, 1, 1)[0].message).toContain("nearer they are to 0 mm");
   });
 
-  it("is looked for in eight repeated stations or more", () => {
-    expect(ranging(0, 1, 2, 3, 4, 5, 6)).toEqual([]);
+  // Fisher's F of 6 and 6 degrees of freedom at 1 in 1000 for either end: 20.03, so that ranges are as 4.476 to 1.
+  it("is not what chance explains in one of five hundred clean surveys", () => {
+    expect(ranging(1, 1, 1, 9, 9, 4.46, 4.46, 4.46)).toEqual([]);
+    expect(ranging(1, 1, 1, 9, 9, 4.49, 4.49, 4.49)).toHaveLength(1);
+    expect(ranging(4.46, 4.46, 4.46, 0, 0, 1, 1, 1)).toEqual([]);
+    expect(ranging(4.49, 4.49, 4.49, 0, 0, 1, 1, 1)).toHaveLength(1);
+  });
+
+  // Against r²/12 of one graduation: a third of the range squared over 0.01²/12 comes to 20.03 at 2.238 hundredths.
+  it("is not thought to be less than rounding at the quiet end", () => {
+    expect(ranging(0, 0, 0, 1, 1, 2.23, 2.23, 2.23)).toEqual([]);
+    expect(ranging(0, 0, 0, 1, 1, 2.25, 2.25, 2.25)).toHaveLength(1);
   });
 
   it("is not asked of stations that were read once", () => {
-    const readings = [0, 1, 2, 3, 4, 5, 6].flatMap((i): [number, number][] => [
-      [40 * i, 0.2],
-      [40 * i, 0.2 + 0.01 * i],
-    ]);
-    expect(found(growingScatter, [...readings, [280, 0.2]])).toEqual([]);
-    expect(found(growingScatter, [...readings, [270, 0.2], [280, 0.2], [280, 0.27]])).toHaveLength(1);
-  });
-
-  it("is not what chance explains: 3.3 of Fisher's z", () => {
-    // Correlations in numpy of 0.90139 and 0.90053: atanh r × √5 = 3.308 and 3.298.
-    expect(ranging(0, 0, 2, 4, 6, 8, 9, 6)).toHaveLength(1);
-    expect(ranging(0, 0, 4, 2, 6, 5, 9, 7)).toEqual([]);
-  });
-
-  it("is not a difference of one graduation", () => {
-    expect(ranging(0, 0, 0, 0, 0.99, 0.99, 0.99, 0.99)).toEqual([]);
-    expect(ranging(0, 0.2, 0.4, 0.6, 0.8, 1, 1.2, 1.4)).toHaveLength(1);
-    expect(ranging(3, 3.1, 3.2, 3.3, 3.4, 3.5, 3.6, 3.7)).toEqual([]);
+    const once = pushPull([0, 0.05, 0.1, 0.3].map((value, i) => [50 * i, value] as const));
+    expect(growingScatter(surveyed(once))).toEqual([]);
   });
 
   it("is none in a clean survey", () => {

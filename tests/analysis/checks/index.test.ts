@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { findingsOf } from "../../../src/analysis/checks/index.ts";
 import { pushPull, SETTINGS } from "../examples.ts";
-import { CLEAN, surveyed } from "./surveyed.ts";
+import { CLEAN, CLEAN_PLACES, surveyed } from "./surveyed.ts";
 
 describe("the checks", () => {
   it("find nothing in a clean survey", () => {
@@ -9,11 +9,16 @@ describe("the checks", () => {
   });
 
   it("tell findings in one order, whichever reading they are about", () => {
-    // Five stations a whole number of turns apart and far apart, one of them beyond the travel and one tenfold.
-    const readings = [0, 60, 120, 180, 400].map(
-      (position) => [position, position === 120 ? 2 : 0.2] as const,
+    // Stations a whole number of turns apart and far apart, one beyond the travel; three mistakes among sixty readings.
+    const readings = [0, 60, 120, 180, 240, 400].flatMap((position) =>
+      Array.from({ length: 10 }, (_, i) => [position, 0.2 + (i % 2) / 100] as const),
     );
-    const survey = pushPull([...readings, [0, -0.2]]);
+    const mistaken = [
+      [120, 2],
+      [60, 0.3],
+      [240, -0.2],
+    ] as const;
+    const survey = pushPull([...readings, ...mistaken]);
     const findings = findingsOf(surveyed(survey, { settings: { ...SETTINGS, limit: 0.03 } }));
     expect([...new Set(findings.map(({ check }) => check))]).toEqual([
       "limit not attainable",
@@ -21,6 +26,7 @@ describe("the checks", () => {
       "outlying reading",
       "negative lost motion",
       "outside the travel",
+      "first station not read again",
       "end float not measured",
       "gap in coverage",
       "in step with the lead",
@@ -28,17 +34,19 @@ describe("the checks", () => {
   });
 
   it("include what only surveys of another kind show", () => {
-    const noRepeats = findingsOf(surveyed(pushPull([0, 25, 51, 77].map((position) => [position, 0.2]))));
+    const noRepeats = findingsOf(surveyed(pushPull([0, 25, 51, 77, 102].map((position) => [position, 0.2]))));
     expect(noRepeats.map(({ check }) => check)).toEqual(
       expect.arrayContaining(["no repeats", "one or two graduations", "first station not read again"]),
     );
-    const rows = CLEAN.readings.slice(0, 13);
+    const rows = Array.from({ length: 30 }, (_, i) => ({ position: 10 * i, backlash: 0.2 + 0.01 * i }));
     const pasted = findingsOf(surveyed({ ...CLEAN, readings: [...rows, ...rows] }));
     expect(pasted.map(({ check }) => check)).toContain("duplicate rows");
-    const growing = CLEAN.readings.map((_, i) => ({
-      position: 25 * (i % 13),
-      backlash: i < 13 ? 0.2 : 0.2 + 0.01 * (i - 13),
-    }));
+    const growing = [0, 1, 2].flatMap((repeat) =>
+      CLEAN_PLACES.map((position, i) => ({
+        position,
+        backlash: 0.2 + (repeat === 1 ? 0.01 * (i < 7 ? 1 : 6) : 0),
+      })),
+    );
     expect(findingsOf(surveyed({ ...CLEAN, readings: growing })).map(({ check }) => check)).toContain(
       "scatter grows along the travel",
     );

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { slip } from "../../../src/analysis/checks/slip.ts";
+import reference from "../../reference/scatter.json";
 import { CLEAN, found, surveyed } from "./surveyed.ts";
 
 /** A station of four readings of which the last may have slipped, between two others. */
@@ -32,28 +33,32 @@ describe("a slipped reading", () => {
     ]);
   });
 
-  // The ratio may be off by a factor of e^0.15 = 1.162: from 8.61 to 11.62, and from 21.86 to 29.51.
-  it.each([
-    [1.73, 1],
-    [1.71, 0],
-    [2.32, 1],
-    [2.33, 0],
-    [4.38, 1],
-    [4.36, 0],
-    [5.89, 1],
-    [5.91, 0],
-    [0.0231, 1],
-    [0.0233, 0],
-    [0.0173, 1],
-    [0.0171, 0],
-  ])("is one whose ratio to the others comes near to the factor: %f to 0.2", (value, count) => {
-    expect(among(value)).toHaveLength(count);
+  it("is one that comes to agree with the others once it is put right, as 99 of 100 ordinary readings would", () => {
+    for (const [factor, side] of [
+      [10, 1],
+      [10, -1],
+      [25.4, 1],
+      [0.1, -1],
+    ] as const) {
+      expect(among(factor * (0.2 + 0.99 * side * reference.slipPutRight))).toHaveLength(1);
+      expect(among(factor * (0.2 + 1.01 * side * reference.slipPutRight))).toHaveLength(0);
+    }
   });
 
-  it("is not one that repeatability and graduation explain", () => {
-    // Five times 0.004 and two graduations of 0.01: 0.04 mm.
-    expect(among(0.005, 0.046)).toHaveLength(1);
-    expect(among(0.004, 0.0439)).toHaveLength(0);
+  it("is not one that its repeats explain as it is", () => {
+    expect(among(0.004, 0.02)).toEqual([]);
+  });
+
+  it.each([2, 3, 4])("is the only one of %i repeats that is named", (count) => {
+    const repeats = Array.from({ length: count }, (_, i) => [50, i === 1 ? 2.1 : 0.2] as const);
+    const around = [0, 100].flatMap((place) => [[place, 0.21] as const, [place, 0.2] as const]);
+    expect(found(slip, [...around, ...repeats]).map(({ readings }) => readings)).toEqual([[5]]);
+  });
+
+  it("is the smaller of two where the stations around bear the larger out", () => {
+    const around = [0, 100].flatMap((place) => [[place, 0.21] as const, [place, 0.2] as const]);
+    const readings = [...around, [50, 0.2] as const, [50, 0.02] as const];
+    expect(found(slip, readings).map((finding) => finding.readings)).toEqual([[5]]);
   });
 
   it("is found between its neighbours where it has no repeats", () => {
@@ -70,7 +75,6 @@ describe("a slipped reading", () => {
   it("is not looked for where nothing is expected, or lost motion below nothing", () => {
     expect(found(slip, [[0, 0.2]])).toEqual([]);
     expect(among(-2)).toEqual([]);
-    expect(among(-2, -0.2)).toEqual([]);
     expect(among(2, 0)).toEqual([]);
   });
 

@@ -1,0 +1,28 @@
+import { isTooRare } from "../falseAlarms.ts";
+import { chanceOf, roundingVariance } from "../scatter.ts";
+import type { Station } from "../stations.ts";
+import type { Surveyed } from "./check.ts";
+
+/**
+ * A station below both of those beside it, by more than scatter and the rounding of each bring about: two normal
+ * differences, one way, each at the rate that `isTooRare` states for as many looks as stations have two beside them.
+ */
+export interface LowStation {
+  readonly station: Station;
+  /** From the station before it to the one after. */
+  readonly span: number;
+}
+
+/** Every such station, in order of position. */
+export function lowStations({ corrected, sound, scatter }: Surveyed): readonly LowStation[] {
+  const rounding = roundingVariance(corrected);
+  const isBelow = (station: Station, other: Station): boolean => {
+    const times = 1 / station.readings.length + 1 / other.readings.length;
+    return isTooRare(chanceOf(other.mean - station.mean, scatter, times, 2 * rounding), sound.length - 2);
+  };
+  return sound.slice(1, -1).flatMap((station, i) => {
+    const [before, after] = [sound[i], sound[i + 2]];
+    if (!isBelow(station, before) || !isBelow(station, after)) return [];
+    return [{ station, span: after.position - before.position }];
+  });
+}
