@@ -153,7 +153,8 @@ function leastEngaged(
   };
 }
 
-function surveyed(
+/** Reads a slide all along its travel, with a gauge, hands and habits of chance. */
+export function surveyed(
   random: Random,
   backlash: (at: number) => number,
   travel: number,
