@@ -190,7 +190,7 @@ function assessmentOf(
     wornZones:
       inspection.slide.nut?.kind === "two-halves"
         ? []
-        : wornZonesOf(profile, settings.engagedLength, resolution),
+        : wornZonesOf(profile, settings.engagedLength, resolution, threadThickness(inspection, settings)),
     resolution,
     drivePlay,
     repeatability,
@@ -206,6 +206,11 @@ function assessmentOf(
     stations,
     positioning,
   };
+}
+
+/** At the pitch line, in millimetres: half the pitch in every form that is as thick as it is wide. */
+function threadThickness({ slide }: Inspection, { pitch }: Settings): number | undefined {
+  return slide.screw.form === undefined ? undefined : pitch / 2;
 }
 
 function asksForMore({ verdict, reasons }: Ruling): boolean {

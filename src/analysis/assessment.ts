@@ -39,6 +39,13 @@ export interface WornZone {
   readonly from: number;
   readonly to: number;
   readonly atLeast: number;
+  /** The same bound where it is greatest within the stretch, from draw to draw. */
+  readonly deepest: Estimate;
+  /**
+   * Share of the thread's thickness, half the pitch at the pitch line, that is left at most where the wear is
+   * deepest; null where the thread's form is not stated.
+   */
+  readonly thicknessLeft: Estimate | null;
 }
 
 export type NextReading =

@@ -1,5 +1,5 @@
-import type { WornZone } from "./assessment.ts";
-import { quantileOf } from "./estimate.ts";
+import type { Estimate, WornZone } from "./assessment.ts";
+import { estimateOf, quantileOf } from "./estimate.ts";
 import type { ProfileDraws } from "./profile/draws.ts";
 
 /** Zones are told where the screw has worn by at least so much with this chance. */
@@ -15,37 +15,57 @@ const SURE = 0.975;
  *
  * @param engagedLength in millimetres
  * @param least smallest wear worth telling, in millimetres
+ * @param thickness of the thread at the pitch line when it was new, in millimetres, where it is known
  */
 export function wornZonesOf(
   profile: ProfileDraws,
   engagedLength: number,
   least: number,
+  thickness?: number,
 ): readonly WornZone[] {
-  const { positions } = profile;
-  const bound = boundOf(profile, engagedLength);
+  const { positions, draws } = profile;
+  const risen = draws.map(({ backlash, tight }) =>
+    widened(positions, backlash, engagedLength / 2, tight.backlash),
+  );
+  const bound = surelyExceeded(risen, positions.length);
   const zones: WornZone[] = [];
   for (const [start, end] of stretches(bound, least)) {
     const peak = Math.max(...bound.slice(start, end + 1));
     const level = Math.max(least, peak / 2);
     for (const [from, to] of stretches(bound.slice(start, end + 1), level)) {
-      zones.push({ from: positions[start + from], to: positions[start + to], atLeast: level });
+      const deepest = estimateOf(risen.map((rise) => greatestWithin(rise, start + from, start + to)));
+      zones.push({
+        from: positions[start + from],
+        to: positions[start + to],
+        atLeast: level,
+        deepest,
+        thicknessLeft: thickness === undefined ? null : leftOf(thickness, deepest),
+      });
     }
   }
   return zones;
 }
 
 /** The wear that is surely exceeded at each position. */
-function boundOf(profile: ProfileDraws, engagedLength: number): number[] {
-  const { positions, draws } = profile;
-  const risen = draws.map(({ backlash, tight }) =>
-    widened(positions, backlash, engagedLength / 2, tight.backlash),
-  );
-  return Array.from(positions, (_, i) =>
+function surelyExceeded(risen: readonly Float64Array[], count: number): number[] {
+  return Array.from({ length: count }, (_, i) =>
     quantileOf(
       risen.map((rise) => rise[i]),
       1 - SURE,
     ),
   );
+}
+
+function greatestWithin(rise: Float64Array, first: number, last: number): number {
+  let greatest = rise[first];
+  for (let i = first + 1; i <= last; i++) if (rise[i] > greatest) greatest = rise[i];
+  return greatest;
+}
+
+/** Wear of both flanks together is what the thread has lost of its thickness. */
+function leftOf(thickness: number, { value, low, high }: Estimate): Estimate {
+  const left = (wear: number): number => Math.max(0, 1 - wear / thickness);
+  return { value: left(value), low: left(high), high: left(low) };
 }
 
 /** The greatest rise above the least value within reach of each position. */

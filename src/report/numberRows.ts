@@ -19,13 +19,19 @@ export function numberRows(assessment: Assessment, lengths: Lengths): readonly R
     inTheNut(assessment, lengths),
     ...left(assessment, lengths),
     ...assessment.wornZones.map(
-      ({ from, to, atLeast }): Row => [
+      ({ from, to, atLeast, deepest, thicknessLeft }): Row => [
         "Screw worn",
-        `by at least ${lengths.lostMotion(atLeast)} from about ${lengths.spot(from)} to ${lengths.spot(to)}`,
+        `by at least ${lengths.lostMotion(atLeast)} from about ${lengths.spot(from)} to ${lengths.spot(to)}, at the deepest by at least ${estimateWords(deepest, lengths)}${thicknessWords(thicknessLeft)}`,
       ],
     ),
     ["Repeatability of a reading", `${lengths.position(repeatability)}, one standard deviation`],
   ];
+}
+
+/** To whole per cent, and never more than is sure: the share cannot be known better than the thread's first shape. */
+function thicknessWords(left: Estimate | null): string {
+  if (left === null) return "";
+  return `; ${Math.ceil(100 * left.value)} % of the thread's thickness is left there at most`;
 }
 
 /** What a nut can take up, as far as it has anything left; of one that cannot be adjusted, the clearance that it has. */

@@ -88,7 +88,10 @@ export function resultOf(file: string, assessment: Assessment, inspection: Inspe
     loosestSpot: lengthsOf(assessment.loosestSpot),
     afterAdjusting: throughout(assessment.afterAdjusting, length),
     afterNewNuts: throughout(assessment.afterNewNuts, length),
-    wornZones: assessment.wornZones.map(lengthsOf),
+    wornZones: assessment.wornZones.map(({ thicknessLeft, ...zone }) => ({
+      ...throughout(zone, length),
+      thicknessLeft: thicknessLeft === null ? null : mapNumbers(thicknessLeft, finite),
+    })),
     repeatability: length(assessment.repeatability),
     uncertainty: {
       lines: uncertainty.lines.map(({ source, standard }) => ({ source, standard: length(standard) })),

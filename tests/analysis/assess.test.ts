@@ -271,7 +271,7 @@ describe("what the readings are about", () => {
     const withStep = (resolution: number) =>
       assess({ ...SURVEY, indicator: { resolution } }, {}, bump).wornZones;
     // Rises of 0.018 mm at 150 mm and of 0.009 mm beside it.
-    expect(withStep(0.01)).toEqual([{ from: 150, to: 150, atLeast: 0.01 }]);
+    expect(withStep(0.01)).toMatchObject([{ from: 150, to: 150, atLeast: 0.01 }]);
     expect(withStep(0.02)).toEqual([]);
   });
 

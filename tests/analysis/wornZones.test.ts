@@ -22,6 +22,24 @@ describe("worn zones", () => {
     expect(zone.atLeast).toBeCloseTo(0.1, 12);
   });
 
+  it("tell the deepest wear with its spread from draw to draw, and how much of the thread that leaves", () => {
+    // Rises of 0.1, 0.11 … 0.3 mm: type 7 quantiles of 21 evenly spaced values.
+    const draws = Array.from({ length: 21 }, (_, i) => profile({ 50: 0.1 + 0.01 * i, 60: 0.05 }));
+    const [zone] = wornZonesOf(drawsOf(POSITIONS, draws), 20, 0.01, 2);
+    expect(zone.deepest.value).toBeCloseTo(0.2, 12);
+    expect(zone.deepest.low).toBeCloseTo(0.105, 12);
+    expect(zone.deepest.high).toBeCloseTo(0.295, 12);
+    expect(zone.thicknessLeft?.value).toBeCloseTo(0.9, 12);
+    expect(zone.thicknessLeft?.low).toBeCloseTo(0.8525, 12);
+    expect(zone.thicknessLeft?.high).toBeCloseTo(0.9475, 12);
+    expect(zones(draws)[0].thicknessLeft).toBeNull();
+  });
+
+  it("leave nothing, not less, of a thread that has worn through", () => {
+    const [zone] = wornZonesOf(drawsOf(POSITIONS, [profile({ 50: 3 })]), 20, 0.01, 2);
+    expect(zone.thicknessLeft?.value).toBe(0);
+  });
+
   it("reach no further than the nut", () => {
     const [zone] = zones([profile({ 50: 0.2 })], 19.9);
     expect([zone.from, zone.to]).toEqual([50, 50]);
@@ -72,7 +90,7 @@ describe("worn zones", () => {
 
   it("are told where the wear is just the least worth telling", () => {
     const quarters = POSITIONS.map((position) => (position === 50 ? 0.5 : 0.25));
-    expect(zones([quarters], 20, 0.25)).toEqual([{ from: 40, to: 60, atLeast: 0.25 }]);
+    expect(zones([quarters], 20, 0.25)).toMatchObject([{ from: 40, to: 60, atLeast: 0.25 }]);
   });
 
   it("are none on an even screw", () => {

@@ -15,10 +15,12 @@ describe("alternatives to a new screw", () => {
   });
 
   it("name recutting up to a tenth of the thread's thickness, half the pitch", () => {
-    const recut = (atLeast: number): boolean =>
-      alternativesOf(exampleAssessment({ wornZones: [{ from: 75, to: 145, atLeast }] }), slide).some((text) =>
+    const recut = (atLeast: number): boolean => {
+      const wornZones = exampleAssessment().wornZones.map((zone) => ({ ...zone, atLeast }));
+      return alternativesOf(exampleAssessment({ wornZones }), slide).some((text) =>
         /Recut.*no more than 0.2 mm/.test(text),
       );
+    };
     // Pitch 4 mm: thread 2 mm thick, a tenth is 0.2 mm.
     expect(recut(0.15)).toBe(true);
     expect(recut(0.21)).toBe(false);

@@ -51,7 +51,15 @@ export function exampleAssessment(changes: Partial<Assessment> = {}): Assessment
     loosestSpot: { position: 110, backlash: 0.31 },
     afterAdjusting: { worst: { value: 0.235, low: 0.215, high: 0.255 }, position: 110 },
     afterNewNuts: { worst: { value: 0.235, low: 0.215, high: 0.255 }, position: 110 },
-    wornZones: [{ from: 75, to: 145, atLeast: 0.15 }],
+    wornZones: [
+      {
+        from: 75,
+        to: 145,
+        atLeast: 0.15,
+        deepest: { value: 0.312, low: 0.3, high: 0.324 },
+        thicknessLeft: { value: 0.844, low: 0.838, high: 0.85 },
+      },
+    ],
     resolution: 0.01,
     drivePlay: 0,
     repeatability: 0.006,

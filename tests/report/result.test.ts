@@ -19,6 +19,9 @@ describe("the result", () => {
     expect(inches.loosestSpot.position).toBe(4.330709);
     expect(inches.afterAdjusting.position).toBe(4.330709);
     expect(inches.wornZones[0]?.atLeast).toBe(0.005906);
+    // 0.312 mm over 25.4; a share of the thread's thickness is the same in every unit.
+    expect(inches.wornZones[0]?.deepest.value).toBe(0.012283);
+    expect(inches.wornZones[0]?.thicknessLeft?.value).toBe(0.844);
     expect(inches.repeatability).toBe(0.000236);
     expect(inches.uncertainty.lines[0]?.standard).toBe(0.000157);
     expect(inches.profile.at(-1)?.position).toBe(11.811024);

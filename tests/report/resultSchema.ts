@@ -82,7 +82,15 @@ export const resultSchema = z.strictObject({
   loosestSpot: spot,
   afterAdjusting: left,
   afterNewNuts: left,
-  wornZones: z.array(z.strictObject({ from: z.number(), to: z.number(), atLeast: z.number() })),
+  wornZones: z.array(
+    z.strictObject({
+      from: z.number(),
+      to: z.number(),
+      atLeast: z.number(),
+      deepest: estimate,
+      thicknessLeft: z.nullable(estimate),
+    }),
+  ),
   repeatability: z.number(),
   uncertainty: z.strictObject({
     lines: z.array(z.strictObject({ source: z.string(), standard: z.number() })),
