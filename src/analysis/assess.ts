@@ -7,7 +7,7 @@ import { findingsOf } from "./checks/index.ts";
 import { type Corrected, correct, type LostMotion } from "./corrected.ts";
 import { type Coverage, coverageOf } from "./coverage.ts";
 import { removedByNewNuts, takenUp } from "./decision.ts";
-import { endFloatEstimate } from "./endFloat.ts";
+import { type EndFloat, endFloatEstimate } from "./endFloat.ts";
 import { estimateOf } from "./estimate.ts";
 import { type Given, type Judgement, judge, removed, seenOf, worstLeft } from "./judgement.ts";
 import { condensed } from "./log.ts";
@@ -34,6 +34,17 @@ interface Prepared extends Given {
   readonly assumed: readonly string[];
 }
 
+/** An assessment with what it was made from, for what is worked out of several surveys. Millimetres. */
+export interface AssessedSurvey {
+  readonly assessment: Assessment;
+  readonly survey: Survey;
+  /** Whether drive play is part of each lost motion. */
+  readonly asPairs: boolean;
+  readonly coverage: Coverage;
+  readonly profile: ProfileDraws;
+  readonly endFloat: EndFloat;
+}
+
 /**
  * The assessment of one survey of an inspection: readings → corrected stations → draws of the profile → decision.
  * Fails where there is no such survey or where it holds no readings.
@@ -45,6 +56,16 @@ export function assessSurvey(
   surveyId: string,
   model: ProfileModel = screwProfile,
 ): Outcome<Assessment> {
+  const assessed = assessWithDraws(inspection, surveyId, model);
+  return assessed.ok ? succeeded(assessed.value.assessment) : assessed;
+}
+
+/** The same with the draws that it rests on. */
+export function assessWithDraws(
+  inspection: Inspection,
+  surveyId: string,
+  model: ProfileModel = screwProfile,
+): Outcome<AssessedSurvey> {
   const prepared = prepare(inspection, surveyId);
   if (!prepared.ok) return prepared;
   const { settings, corrected, lengths, survey } = prepared.value;
@@ -54,7 +75,14 @@ export function assessSurvey(
   const { toConfirm, ...doubts } = doubtsOf(judgement, corrected, settings, judged);
   const seen = { ...seenOf(judgement), ...doubts, survey, corrected, settings, coverage, lengths };
   const checks = withStops(findingsOf(seen), judgement, toConfirm, lengths, judged);
-  return succeeded(assessmentOf(prepared.value, judgement, coverage, checks));
+  return succeeded({
+    assessment: assessmentOf(prepared.value, judgement, coverage, checks),
+    survey,
+    asPairs: corrected.asPairs,
+    coverage,
+    profile: judgement.profile,
+    endFloat: judgement.endFloat,
+  });
 }
 
 function prepare(inspection: Inspection, surveyId: string): Outcome<Prepared> {

@@ -48,6 +48,7 @@ export const SURVEY_QUANTITIES: readonly Quantity[] = [
   quantity("method", "method", "text"),
   quantity("note", "note", "text"),
   quantity("hoursOfUse", "hours of use", "number"),
+  quantity("indicator.name", "which indicator", "text"),
   quantity("indicator.resolution", "indicator's resolution", "length"),
   quantity("indicator.error", "indicator's limit of error", "length"),
   quantity("indicator.hysteresis", "indicator's hysteresis", "length"),

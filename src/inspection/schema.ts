@@ -130,6 +130,8 @@ export const READING_SHAPES =
 const reading = z.union([pairReading, backlashReading, positioningReading], `needs ${READING_SHAPES}`);
 
 const indicator = z.looseObject({
+  /** Which indicator it is, such as its number: surveys that name the same one share its error. */
+  name: z.optional(text),
   resolution: z.optional(positive),
   /** Limit of error as its maker or certificate states it, ±. */
   error: z.optional(notNegative),

@@ -1,0 +1,49 @@
+import { dayNumber } from "../../inspection/dates.ts";
+import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
+import type { Inspection, Survey } from "../../inspection/schema.ts";
+
+/** The ids of the two surveys to compare; what is left out is chosen. */
+export interface Choice {
+  readonly from?: string | undefined;
+  readonly to?: string | undefined;
+}
+
+export interface Chosen {
+  readonly from: string;
+  readonly to: string;
+}
+
+/**
+ * The two surveys to compare. Not named: the latest, against the last one before it that was taken before a repair,
+ * or else against the first. Fails where one named is not there, or where there are no two.
+ */
+export function chooseSurveys({ surveys }: Inspection, choice: Choice): Outcome<Chosen> {
+  const inTime = surveysInTime(surveys);
+  const ids = inTime.map(({ id }) => id);
+  for (const id of [choice.from, choice.to]) {
+    if (id !== undefined && !ids.includes(id)) {
+      const known = ids.join(", ") || "none";
+      return failed("", `there is no survey "${id}" of this slide`, `Its surveys: ${known}.`);
+    }
+  }
+  const to = choice.to ?? ids.findLast((id) => id !== choice.from);
+  const earlier = inTime.slice(0, to === undefined ? 0 : ids.indexOf(to));
+  const before = earlier.findLast(({ stage }) => stage === "before-repair");
+  const from = choice.from ?? before?.id ?? ids.find((id) => id !== to);
+  if (from === undefined || to === undefined) {
+    return failed(
+      "",
+      `there ${ids.length === 1 ? "is only one survey" : "are no surveys"} of this slide, and comparing takes two`,
+      "Survey the slide again, and give the file with both surveys or both files.",
+    );
+  }
+  if (from === to) {
+    return failed("", `the survey "${from}" would be compared with itself`, "Name two different surveys.");
+  }
+  return succeeded({ from, to });
+}
+
+/** Surveys from the first taken to the last; those of one time stay in their order. */
+export function surveysInTime(surveys: readonly Survey[]): readonly Survey[] {
+  return surveys.toSorted((one, other) => dayNumber(one.taken) - dayNumber(other.taken));
+}
