@@ -1,5 +1,6 @@
 import { parseArgs } from "node:util";
 import { checks } from "./checks.ts";
+import { compare } from "./compare.ts";
 import { csv } from "./csv.ts";
 import { further } from "./further.ts";
 import { speed } from "./speed.ts";
@@ -8,7 +9,7 @@ import { verdicts } from "./verdicts.ts";
 /**
  * How the analysis fares on simulated slides whose truth is known, and how fast it is.
  *
- *   npm run bench -- [--cases 500] [--full] [--seed 1] [--only verdicts|checks|further|speed|csv]
+ *   npm run bench -- [--cases 500] [--full] [--seed 1] [--only verdicts|checks|further|compare|speed|csv]
  */
 const { values } = parseArgs({
   options: {
@@ -25,6 +26,7 @@ const parts = {
   verdicts: () => verdicts(cases, base),
   checks: () => checks(Math.ceil(cases / 2), base + 17),
   further: () => further(Math.ceil(cases / 5), base + 31),
+  compare: () => compare(Math.ceil(cases / 2), base + 43),
   speed,
   csv,
 };

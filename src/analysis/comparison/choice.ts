@@ -1,6 +1,6 @@
-import { dayNumber } from "../../inspection/dates.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
-import type { Inspection, Survey } from "../../inspection/schema.ts";
+import type { Inspection } from "../../inspection/schema.ts";
+import { surveysInTime } from "../surveysInTime.ts";
 
 /** The ids of the two surveys to compare; what is left out is chosen. */
 export interface Choice {
@@ -41,9 +41,4 @@ export function chooseSurveys({ surveys }: Inspection, choice: Choice): Outcome<
     return failed("", `the survey "${from}" would be compared with itself`, "Name two different surveys.");
   }
   return succeeded({ from, to });
-}
-
-/** Surveys from the first taken to the last; those of one time stay in their order. */
-export function surveysInTime(surveys: readonly Survey[]): readonly Survey[] {
-  return surveys.toSorted((one, other) => dayNumber(one.taken) - dayNumber(other.taken));
 }

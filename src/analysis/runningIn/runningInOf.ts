@@ -1,0 +1,139 @@
+import { type Outcome, succeeded } from "../../inspection/problem.ts";
+import type { Inspection } from "../../inspection/schema.ts";
+import { type AssessedSurvey, assessWithDraws } from "../assess.ts";
+import type { Estimate } from "../assessment.ts";
+import { drawError, type ReadingError, sameIndicator, withoutError } from "../comparison/indicatorError.ts";
+import { estimateOf } from "../estimate.ts";
+import { type Random, seededRandom } from "../random.ts";
+import { TREND_KINDS } from "./kinds.ts";
+import { limitReachedOf, reachingTimes } from "./limitReached.ts";
+import { lookAgainOf } from "./lookAgain.ts";
+import type { RunningIn, TooLittle, TrendPoint } from "./runningIn.ts";
+import { sinceLastRepair, timesOf } from "./series.ts";
+import type { Observation } from "./sums.ts";
+import { type TrendDraw, trendOf } from "./trend.ts";
+
+/** A trend is not told from fewer surveys, nor from surveys at fewer times. */
+export const LEAST_SURVEYS = 3;
+
+const SEED = 20260417;
+const DRAWS = 2000;
+/** Half the width of a 95 % interval in standard deviations of a normal distribution. */
+const HALF_WIDTH = 1.96;
+/** The trend is told at so many times, from the first survey on for twice as long as it was watched. */
+const STEPS = 40;
+const SHOWN_TO = 2;
+
+/**
+ * How the uniform part has changed over the surveys since the last repair, and when the limit is expected to be
+ * reached. Too few surveys are answered with how many there are; fails where a survey holds no readings.
+ */
+export function runningInOf(inspection: Inspection): Outcome<RunningIn | TooLittle> {
+  const series = sinceLastRepair(inspection);
+  if (series.length < LEAST_SURVEYS) return succeeded({ surveys: series.length, why: "surveys" });
+  const { by, times } = timesOf(series);
+  if (new Set(times).size < LEAST_SURVEYS) return succeeded({ surveys: series.length, why: "times" });
+  const assessed: AssessedSurvey[] = [];
+  for (const { id } of series) {
+    const one = assessWithDraws(inspection, id);
+    if (!one.ok) return one;
+    assessed.push(one.value);
+  }
+  return succeeded(historyOf(assessed, by, times));
+}
+
+function historyOf(
+  surveys: readonly AssessedSurvey[],
+  by: RunningIn["by"],
+  times: readonly number[],
+): RunningIn {
+  const random = seededRandom(SEED);
+  const [first, last] = [times[0], times[times.length - 1]];
+  const timeOf = (trendTime: number): number => first + trendTime * (last - first);
+  const latest = surveys[surveys.length - 1];
+  const shared = surveys.every(({ survey }) => sameIndicator(survey, latest.survey));
+  const observations = surveys.map((each, i) =>
+    observationOf(each, (times[i] - first) / (last - first), shared),
+  );
+  const { draws: asRead, chances } = trendOf(observations, DRAWS, random);
+  const errors = commonErrors(surveys, shared, random);
+  const draws = asRead.map(
+    ({ at, ...rest }, i): TrendDraw => ({
+      ...rest,
+      at: (time) => withoutError(at(time), errors[i]),
+    }),
+  );
+  const { limit } = latest.assessment.settings;
+  const reaching = reachingTimes(draws, unevenOf(latest, errors, random), limit);
+  return {
+    by,
+    surveys: surveys.map(({ survey, assessment }, i) => ({
+      survey: survey.id,
+      taken: survey.taken,
+      at: times[i],
+      uniform: assessment.uniform,
+    })),
+    chances,
+    likeliest: TREND_KINDS.reduce((best, kind) => (chances[kind] > chances[best] ? kind : best)),
+    growth: estimateOf(draws.map(({ at }) => at(1) - at(0))),
+    scatter: draws.reduce((sum, { scatter }) => sum + scatter, 0) / draws.length,
+    trend: trendPoints(draws, timeOf),
+    limit,
+    limitReached: limitReachedOf(reaching, timeOf),
+    lookAgain: lookAgainOf(reaching, timeOf),
+    resolution: Math.max(...surveys.map(({ assessment }) => assessment.resolution)),
+  };
+}
+
+/** An indicator that is not the same in every survey errs anew in each, beside what the survey's own draws spread. */
+function observationOf({ assessment, survey }: AssessedSurvey, time: number, shared: boolean): Observation {
+  const { uniform, greatest } = assessment;
+  const own = deviationOf(uniform);
+  const { error = 0, hysteresis = 0 } = survey.indicator ?? {};
+  const scale = greatest.value > 0 ? (error * uniform.value) / greatest.value : 0;
+  const ofIndicator = shared ? 0 : Math.hypot(scale / Math.sqrt(3), hysteresis / Math.sqrt(12));
+  return { time, value: uniform.value, deviation: Math.hypot(own, ofIndicator) };
+}
+
+/** Draws that all agree are still not certain to less than this, in millimetres. */
+const LEAST_DEVIATION = 1e-5;
+
+function deviationOf({ low, high }: Estimate): number {
+  return Math.max((high - low) / (2 * HALF_WIDTH), LEAST_DEVIATION);
+}
+
+/** One indicator through all surveys has one error, which no trend shows: it moves the whole course. */
+function commonErrors(
+  surveys: readonly AssessedSurvey[],
+  shared: boolean,
+  random: Random,
+): readonly ReadingError[] {
+  const latest = surveys[surveys.length - 1];
+  const greatest = Math.max(...surveys.map(({ assessment }) => assessment.greatest.value));
+  return Array.from({ length: DRAWS }, () =>
+    shared ? drawError(latest.survey, greatest, random) : { factor: 1, offset: 0 },
+  );
+}
+
+/** The uneven part as the last survey has it: what lost motion at its greatest is above the uniform part. */
+function unevenOf(
+  { profile }: AssessedSurvey,
+  errors: readonly ReadingError[],
+  random: Random,
+): readonly number[] {
+  return errors.map(({ factor }) => {
+    const { loose, tight } = profile.draws[Math.floor(random() * profile.draws.length)];
+    return (loose.backlash - tight.backlash) / factor;
+  });
+}
+
+function trendPoints(
+  draws: readonly TrendDraw[],
+  timeOf: (trendTime: number) => number,
+): readonly TrendPoint[] {
+  return Array.from({ length: STEPS + 1 }, (_, step) => {
+    const time = (SHOWN_TO * step) / STEPS;
+    const { value, low, high } = estimateOf(draws.map(({ at }) => at(time)));
+    return { at: timeOf(time), uniform: value, low, high };
+  });
+}

@@ -1,0 +1,39 @@
+import { dayNumber } from "../../inspection/dates.ts";
+import type { Inspection, Survey } from "../../inspection/schema.ts";
+import { surveysInTime } from "../surveysInTime.ts";
+
+/** The surveys that follow the last repair, from the first to the last; all of them where none is known of. */
+export function sinceLastRepair({ surveys, events = [] }: Inspection): readonly Survey[] {
+  const repairs = events
+    .filter(({ kind }) => kind !== "other")
+    .map(({ date }) => Math.floor(dayNumber(date)));
+  const inTime = surveysInTime(surveys);
+  if (inTime.at(-1)?.stage === "before-repair") return [];
+  const start = inTime.findLastIndex(
+    (survey, i) => i > 0 && isRepairedBetween(inTime[i - 1], survey, repairs),
+  );
+  return inTime.slice(Math.max(0, start));
+}
+
+/** By a stage that comes before or after a repair, or by an event. */
+function isRepairedBetween(previous: Survey, survey: Survey, repairs: readonly number[]): boolean {
+  const [from, to] = [dayNumber(previous.taken), dayNumber(survey.taken)];
+  const followsRepair = survey.stage === "after-adjusting" || survey.stage === "after-repair";
+  return (
+    previous.stage === "before-repair" ||
+    (followsRepair && survey.stage !== previous.stage) ||
+    repairs.some((day) => day > Math.floor(from) && day <= to)
+  );
+}
+
+/** Times of a series: hours of use where every survey has them, else days since 1970-01-01. */
+export function timesOf(series: readonly Survey[]): {
+  readonly by: "date" | "hours";
+  readonly times: readonly number[];
+} {
+  const hours = series.flatMap(({ hoursOfUse }) => hoursOfUse ?? []);
+  const rising = hours.every((each, i) => i === 0 || each >= hours[i - 1]);
+  return hours.length === series.length && rising
+    ? { by: "hours", times: hours }
+    : { by: "date", times: series.map(({ taken }) => dayNumber(taken)) };
+}
