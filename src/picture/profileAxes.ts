@@ -11,7 +11,10 @@ const ARROW = 7;
 const DIMENSION_HEIGHT = 14;
 
 /** Grid, ticks and the labels of both axes. */
-export function profileAxes({ xAxis, yAxis }: ProfilePicture, frame: ProfileFrame): string {
+export function profileAxes(
+  { xAxis, yAxis }: Pick<ProfilePicture, "xAxis" | "yAxis">,
+  frame: Pick<ProfileFrame, "plot" | "x" | "y">,
+): string {
   const { plot } = frame;
   const bottom = plot.y + plot.height;
   const right = plot.x + plot.width;

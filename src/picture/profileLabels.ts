@@ -23,7 +23,7 @@ interface Wish extends LabelRequest {
 
 /** Mean width of a letter of a bold sans-serif type, in parts of its size: wide enough for any weight. */
 const LETTER_WIDTH = 0.61;
-const LINE_HEIGHT = LABEL_SIZE * 1.25;
+export const LINE_HEIGHT = LABEL_SIZE * 1.25;
 const GAP = 12;
 /** A label farther than this from what it marks gets a line to it. */
 const LEADER_FROM = 14;
@@ -32,7 +32,7 @@ const FAR = 12;
 const FAR_FROM_MARK = 50;
 const WRONG_SIDE = 20;
 const READING_SIZE = 9;
-const LINE_SAMPLE = 5;
+export const LINE_SAMPLE = 5;
 const BAND_EDGE = 1.5;
 
 /** Finds a place beside what it names for every label of the plot. */
@@ -104,7 +104,7 @@ function around(mark: Point, side: "above" | "below") {
 }
 
 /** Places above and below a level line, from its right end leftwards. */
-function alongLevel(level: number, plot: Box) {
+export function alongLevel(level: number, plot: Box) {
   return (width: number): readonly Candidate[] =>
     [1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1, 0].flatMap((share) => {
       const x = plot.x + GAP + share * (plot.width - width - 2 * GAP);
@@ -119,7 +119,7 @@ function alongLevel(level: number, plot: Box) {
 }
 
 /** Places above and below a line, all along it, near it and near its right end first. */
-function alongLine(line: readonly Point[], plot: Box) {
+export function alongLine(line: readonly Point[], plot: Box) {
   return (width: number): readonly Candidate[] =>
     line.flatMap(({ x, y }) => {
       const fromRight = (plot.x + plot.width - x) / plot.width;
@@ -152,12 +152,12 @@ function obstaclesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Box
   ];
 }
 
-function square({ x, y }: Point, size: number): Box {
+export function square({ x, y }: Point, size: number): Box {
   return { x: x - size / 2, y: y - size / 2, width: size, height: size };
 }
 
 /** Points along a line no farther apart than a sample is wide. */
-function sampled(line: readonly Point[]): readonly Point[] {
+export function sampled(line: readonly Point[]): readonly Point[] {
   return line.flatMap((point, index) => {
     const before = line[index - 1];
     if (before === undefined) return [point];

@@ -6,7 +6,7 @@ import type { ProfilePicture } from "./profilePicture.ts";
 import { screwStrip } from "./screwStrip.ts";
 import { element, escapeMarkup, pathThrough, textElement } from "./svg.ts";
 
-const FONT = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif";
+export const FONT = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif";
 const HATCH_ID = "exceeding-the-limit";
 const HATCH_STEP = 7;
 

@@ -13,13 +13,13 @@ import type {
 } from "../analysis/assessment.ts";
 import type { Positioning } from "../analysis/positioning.ts";
 import { lengthsIn } from "../inspection/lengths.ts";
-import { isPlain } from "../inspection/parts.ts";
 import type { Inspection } from "../inspection/schema.ts";
-import { fromMillimetres, roundTo, type Units } from "../inspection/units.ts";
+import { fromMillimetres, type Units } from "../inspection/units.ts";
 import { alternativesOf } from "./alternatives.ts";
 import { cautionsOf } from "./cautions.ts";
 import { roundedShares } from "./roundedShares.ts";
 import { summaryOf } from "./summary.ts";
+import { DECIMALS, finite, mapNumbers, throughout } from "./writtenNumbers.ts";
 
 /** What the command answers with `--json`: the assessment with its words, lengths in the inspection's units. */
 export interface Result {
@@ -56,9 +56,6 @@ export interface Result {
   /** The quantities of ISO 230-2, where the survey holds positioning readings. */
   readonly positioning: Positioning | null;
 }
-
-/** Finer than any reading, coarse enough to hide the traces of binary fractions. */
-const DECIMALS = 6;
 
 /**
  * The result of one survey's assessment.
@@ -104,28 +101,4 @@ export function resultOf(file: string, assessment: Assessment, inspection: Inspe
     positioning:
       positioning === undefined ? null : { ...throughout(positioning, length), runs: positioning.runs },
   };
-}
-
-/** The object with each number of its own replaced; what is not a number stays. */
-function mapNumbers<Source extends object>(source: Source, change: (value: number) => number): Source {
-  return Object.fromEntries(
-    Object.entries(source).map(([key, value]) => [key, typeof value === "number" ? change(value) : value]),
-  ) as Source;
-}
-
-/** The same in every part of it, lists and objects alike. */
-function throughout<Source>(source: Source, change: (value: number) => number): Source {
-  const changed = (value: unknown): unknown => {
-    if (typeof value === "number") return change(value);
-    if (Array.isArray(value)) return value.map(changed);
-    if (!isPlain(value)) return value;
-    return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, changed(part)]));
-  };
-  return changed(source) as Source;
-}
-
-/** JSON has no infinities: a number that is not finite is a fault of the analysis. */
-function finite(value: number): number {
-  if (!Number.isFinite(value)) throw new RangeError(`The result holds ${value}.`);
-  return roundTo(value, DECIMALS);
 }

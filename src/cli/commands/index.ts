@@ -1,8 +1,9 @@
 import type { Command } from "../command.ts";
 import { assess } from "./assess.ts";
+import { compare } from "./compare.ts";
 import { convert } from "./convert.ts";
 import { plan } from "./plan.ts";
 import { serve } from "./serve.ts";
 
 /** Every command of the program, in the order in which help tells them. */
-export const COMMANDS: readonly Command[] = [assess, plan, convert, serve];
+export const COMMANDS: readonly Command[] = [assess, compare, plan, convert, serve];

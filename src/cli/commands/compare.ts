@@ -1,0 +1,113 @@
+import { compareSurveys } from "../../analysis/comparison/compareSurveys.ts";
+import type { Comparison } from "../../analysis/comparison/comparison.ts";
+import type { RunningIn, TooLittle } from "../../analysis/runningIn/runningIn.ts";
+import { runningInOf } from "../../analysis/runningIn/runningInOf.ts";
+import { ofOneSlide } from "../../inspection/oneSlide.ts";
+import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
+import type { Inspection } from "../../inspection/schema.ts";
+import { WHOLE } from "../../intake/missing.ts";
+import { comparisonPicture } from "../../picture/comparison/comparisonPicture.ts";
+import { comparisonSvg } from "../../picture/comparison/comparisonSvg.ts";
+import { comparisonResult } from "../../report/comparison/result.ts";
+import { comparisonText } from "../../report/comparison/terminal.ts";
+import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
+import type { FileRead } from "../fileRead.ts";
+import { fileReader } from "../fileReader.ts";
+import { LOG_OPTIONS } from "../logOptions.ts";
+import { complain, write, writeOut } from "../output.ts";
+import { OVERRIDES } from "../overrides.ts";
+import { sourceName } from "../source.ts";
+
+/** Two surveys of one slide against each other, and the trend since its last repair. */
+export const compare: Command = {
+  name: "compare",
+  operands: "FILE…",
+  summary: "two surveys of one slide, before and after, and how it runs in",
+  options: [
+    { name: "from", value: "ID", help: "the earlier survey; else the last before the repair" },
+    { name: "to", value: "ID", help: "the later survey; else the latest" },
+    { name: "json", help: "one JSON object" },
+    { name: "picture", value: "OUT.svg", help: "draw both profiles and their difference" },
+    { name: "slide", value: "SLIDE.json", help: "the slide that CSVs' readings were taken on" },
+    ...LOG_OPTIONS,
+    ...OVERRIDES,
+  ],
+  run,
+};
+
+/** The surveys of one slide, with what was taken from elsewhere than the files. */
+interface Gathered {
+  readonly inspection: Inspection;
+  readonly assumed: readonly string[];
+}
+
+interface Compared extends Gathered {
+  readonly comparison: Comparison;
+  readonly history: RunningIn | TooLittle;
+}
+
+async function run(line: CommandLine): Promise<ExitCode> {
+  const { read, refused } = await readAll(line);
+  for (const { problem, file } of refused) complain(problem, file);
+  const compared = read.ok ? comparedIn(read.value, line) : read;
+  if (!compared.ok) {
+    complain(compared.problem);
+    return 2;
+  }
+  const { inspection, comparison, history, assumed } = compared.value;
+  const file = line.operands.map(sourceName).join(", ");
+  await write(
+    line.options.json === true
+      ? `${JSON.stringify(comparisonResult(file, comparison, "trend" in history ? history : null, inspection, assumed))}\n`
+      : comparisonText(file, comparison, history, inspection, assumed),
+  );
+  const picture = textOf(line, "picture");
+  const written =
+    picture === undefined
+      ? succeeded(undefined)
+      : await writeOut(picture, comparisonSvg(comparisonPicture(comparison, inspection.slide.units)));
+  if (!written.ok) complain(written.problem);
+  return written.ok && refused.length === 0 ? 0 : 2;
+}
+
+interface Refused {
+  readonly problem: Problem;
+  readonly file: string;
+}
+
+/** Every file's surveys as surveys of one slide, and the rows of logs that could not be read. */
+async function readAll(
+  line: CommandLine,
+): Promise<{ readonly read: Outcome<Gathered>; readonly refused: readonly Refused[] }> {
+  const refused: Refused[] = [];
+  const reader = await fileReader(line, WHOLE);
+  if (!reader.ok) return { read: reader, refused };
+  const files: FileRead[] = [];
+  for (const file of line.operands) {
+    const read = await reader.value(file);
+    if (!read.ok) {
+      const { where, what, cure } = read.problem;
+      const place = [sourceName(file), where].filter((part) => part !== "").join(": ");
+      return { read: failed(place, what, cure), refused };
+    }
+    refused.push(...read.value.refused.map((problem) => ({ problem, file: sourceName(file) })));
+    files.push(read.value);
+  }
+  const [first, ...others] = files;
+  if (first === undefined) {
+    return { read: failed("compare", "no file was named", "Name an inspection with both surveys."), refused };
+  }
+  const inspection = ofOneSlide([first.inspection, ...others.map((each) => each.inspection)]);
+  const assumed = [...new Set(files.flatMap(({ surveys }) => surveys.flatMap((each) => each.assumed)))];
+  return { read: inspection.ok ? succeeded({ inspection: inspection.value, assumed }) : inspection, refused };
+}
+
+function comparedIn({ inspection, assumed }: Gathered, line: CommandLine): Outcome<Compared> {
+  const comparison = compareSurveys(inspection, { from: textOf(line, "from"), to: textOf(line, "to") });
+  if (!comparison.ok) return comparison;
+  const history = runningInOf(inspection);
+  if (!history.ok) return history;
+  const { from, to } = comparison.value;
+  const all = new Set([...assumed, ...from.assessment.assumed, ...to.assessment.assumed]);
+  return succeeded({ inspection, comparison: comparison.value, history: history.value, assumed: [...all] });
+}

@@ -1,0 +1,123 @@
+import type { ComparedSurvey, Comparison } from "../../analysis/comparison/comparison.ts";
+import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
+import { fromMillimetres, type Units } from "../../inspection/units.ts";
+import { type Axis, exactAxis, wideAxis } from "../axis.ts";
+import type { BandPoint, LabelledLine, LabelledStretch } from "../profilePicture.ts";
+
+export interface BandedLine extends LabelledLine {
+  /** The pointwise 95 % band about the line. */
+  readonly band: readonly BandPoint[];
+}
+
+/**
+ * What the picture of two surveys shows, in the reader's unit: both profiles over the travel, and under them what has
+ * changed. A plain object, so that whatever draws it draws the same.
+ */
+export interface ComparisonPicture {
+  readonly title: string;
+  /** The picture in words, for those who cannot see it. */
+  readonly description: string;
+  readonly units: Units;
+  readonly xAxis: Axis;
+  readonly yAxis: Axis;
+  readonly changeAxis: Axis;
+  readonly before: BandedLine;
+  readonly after: BandedLine;
+  /** The later lost motion less the earlier. */
+  readonly change: BandedLine;
+  readonly limit: { readonly y: number; readonly label: string };
+  /** Null where it is the whole travel. */
+  readonly workingRange: LabelledStretch | null;
+}
+
+const POSITION_TICKS = 10;
+const LOST_MOTION_TICKS = 5;
+const CHANGE_TICKS = 4;
+/** Room above the highest thing shown, for its label. */
+const HEADROOM = 1.12;
+
+/** Describes a comparison as a picture in the given unit. */
+export function comparisonPicture(comparison: Comparison, units: Units): ComparisonPicture {
+  const lengths = lengthsIn(units, comparison.resolution);
+  const length = (millimetres: number): number => fromMillimetres(millimetres, units);
+  const { from, to, difference } = comparison;
+  const { travel, workingRange, limit } = to.assessment.settings;
+  const before = profileOf(from, length);
+  const after = profileOf(to, length);
+  const change: BandedLine = {
+    label: "what has changed",
+    points: difference.map((point) => ({ x: length(point.position), y: length(point.change) })),
+    band: difference.map(({ position, low, high }) => ({
+      x: length(position),
+      low: length(low),
+      high: length(high),
+    })),
+  };
+  const lows = (line: BandedLine): readonly number[] => line.band.map(({ low }) => low);
+  const highs = (line: BandedLine): readonly number[] => line.band.map(({ high }) => high);
+  const isNarrower = workingRange.from > travel.from || workingRange.to < travel.to;
+  return {
+    title: titleOf(comparison, lengths),
+    description: describe(comparison, lengths),
+    units,
+    xAxis: exactAxis(
+      `Position along the travel (${units})`,
+      length(travel.from),
+      length(travel.to),
+      POSITION_TICKS,
+    ),
+    yAxis: wideAxis(
+      `Lost motion (${units})`,
+      Math.min(...lows(before), ...lows(after)),
+      Math.max(length(limit), ...highs(before), ...highs(after)) * HEADROOM,
+      LOST_MOTION_TICKS,
+    ),
+    changeAxis: wideAxis(
+      `Change of lost motion (${units}), less than nothing where there is less of it`,
+      Math.min(...lows(change)),
+      Math.max(...highs(change)) * HEADROOM,
+      CHANGE_TICKS,
+    ),
+    before,
+    after,
+    change,
+    limit: { y: length(limit), label: `limit ${lengths.position(limit)}` },
+    workingRange: isNarrower
+      ? { from: length(workingRange.from), to: length(workingRange.to), label: "working range" }
+      : null,
+  };
+}
+
+function profileOf({ id, assessment }: ComparedSurvey, length: (millimetres: number) => number): BandedLine {
+  return {
+    label: id,
+    points: assessment.profile.map(({ position, backlash }) => ({
+      x: length(position),
+      y: length(backlash),
+    })),
+    band: assessment.profile.map(({ position, low, high }) => ({
+      x: length(position),
+      low: length(low),
+      high: length(high),
+    })),
+  };
+}
+
+function titleOf({ from, to, change }: Comparison, lengths: Lengths): string {
+  const amount = `${change.uniform.value > 0 ? "+" : ""}${lengths.lostMotion(change.uniform.value)}`;
+  return `Lost motion, ${from.id} and ${to.id}: uniform part ${amount}`;
+}
+
+function describe({ from, to, difference, acceptance }: Comparison, lengths: Lengths): string {
+  const changes = difference.map(({ change }) => change);
+  const extremes = ({ assessment: { tightSpot, loosestSpot } }: ComparedSurvey): string =>
+    `from ${lengths.lostMotion(tightSpot.backlash)} at its least to ${lengths.lostMotion(loosestSpot.backlash)} at its greatest`;
+  const sentences = [
+    `Lost motion along the travel in two surveys, and the difference of the two under it`,
+    `${from.id}: ${extremes(from)}`,
+    `${to.id}: ${extremes(to)}`,
+    `The change along the travel lies between ${lengths.lostMotion(Math.min(...changes))} and ${lengths.lostMotion(Math.max(...changes))}`,
+    `The limit is ${lengths.position(acceptance.limit)}`,
+  ];
+  return `${sentences.join(". ")}.`;
+}

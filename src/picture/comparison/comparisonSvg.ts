@@ -1,0 +1,112 @@
+import { LIGHT_PALETTE as COLOUR } from "../palette.ts";
+import { type LabelRequest, placeLabels } from "../placeLabels.ts";
+import { profileAxes } from "../profileAxes.ts";
+import { LABEL_SIZE, TITLE_SIZE } from "../profileFrame.ts";
+import {
+  alongLevel,
+  alongLine,
+  LINE_HEIGHT,
+  LINE_SAMPLE,
+  sampled,
+  square,
+  textWidth,
+} from "../profileLabels.ts";
+import { FONT } from "../profileSvg.ts";
+import { type Attributes, element, escapeMarkup, pathThrough, textElement } from "../svg.ts";
+import { comparisonFrame, type PlotFrame } from "./comparisonFrame.ts";
+import type { BandedLine, ComparisonPicture } from "./comparisonPicture.ts";
+
+/** The earlier profile is dashed and grey, the later one drawn through: colour alone tells nothing. */
+const BEFORE: Attributes = { stroke: COLOUR.screw, "stroke-width": 2, "stroke-dasharray": "3 4" };
+const AFTER: Attributes = { stroke: COLOUR.ink, "stroke-width": 2.5 };
+
+/** The picture of a comparison as a self-contained SVG document, described for screen readers. */
+export function comparisonSvg(picture: ComparisonPicture): string {
+  const { width, height, profiles, change } = comparisonFrame(picture);
+  const { title, description, xAxis, yAxis, changeAxis, before, after, limit } = picture;
+  const svg = element(
+    "svg",
+    {
+      xmlns: "http://www.w3.org/2000/svg",
+      viewBox: `0 0 ${width} ${height}`,
+      width,
+      height,
+      role: "img",
+      "font-family": FONT,
+    },
+    element("title", {}, escapeMarkup(title)),
+    element("desc", {}, escapeMarkup(description)),
+    element("rect", { width, height, fill: COLOUR.paper }),
+    textElement(24, 34, title, { size: TITLE_SIZE, fill: COLOUR.ink, weight: 600 }),
+    outsideWorkingRange(picture, profiles),
+    profileAxes({ xAxis, yAxis }, profiles),
+    band(before, profiles, COLOUR.screwBody),
+    band(after, profiles, COLOUR.band),
+    line(before, profiles, BEFORE),
+    line(after, profiles, AFTER),
+    level(limit.y, profiles, { stroke: COLOUR.limit, "stroke-width": 1.75, "stroke-dasharray": "9 5" }),
+    ...labels(picture, profiles),
+    profileAxes({ xAxis, yAxis: changeAxis }, change),
+    band(picture.change, change, COLOUR.band),
+    level(0, change, { stroke: COLOUR.paleInk, "stroke-width": 1 }),
+    line(picture.change, change, AFTER),
+  );
+  return `${svg}\n`;
+}
+
+function band({ band }: BandedLine, frame: PlotFrame, fill: string): string {
+  const upper = band.map(({ x, high }) => frame.at({ x, y: high }));
+  const lower = band.map(({ x, low }) => frame.at({ x, y: low })).reverse();
+  return element("path", { d: `${pathThrough([...upper, ...lower])}Z`, fill, "fill-opacity": 0.7 });
+}
+
+function line({ points }: BandedLine, frame: PlotFrame, look: Attributes): string {
+  return element("path", {
+    d: pathThrough(points.map(frame.at)),
+    fill: "none",
+    "stroke-linejoin": "round",
+    ...look,
+  });
+}
+
+function level(amount: number, { plot, y }: PlotFrame, look: Attributes): string {
+  return element("line", { x1: plot.x, y1: y(amount), x2: plot.x + plot.width, y2: y(amount), ...look });
+}
+
+function outsideWorkingRange({ workingRange }: ComparisonPicture, { plot, x }: PlotFrame): string {
+  if (workingRange === null) return "";
+  const [from, to] = [x(workingRange.from), x(workingRange.to)];
+  const grey = (left: number, width: number): string =>
+    width <= 0 ? "" : element("rect", { ...plot, x: left, width, fill: COLOUR.outside });
+  const words = textElement((from + to) / 2, plot.y - 8, workingRange.label, {
+    size: LABEL_SIZE,
+    fill: COLOUR.paleInk,
+    anchor: "middle",
+  });
+  return grey(plot.x, from - plot.x) + grey(to, plot.x + plot.width - to) + words;
+}
+
+/** The names of the limit and of both profiles, each beside its line. */
+function labels({ before, after, limit }: ComparisonPicture, frame: PlotFrame): readonly string[] {
+  const { plot } = frame;
+  const lines = [before, after].map(({ points }) => points.map(frame.at));
+  const wishes = [
+    { text: limit.label, fill: COLOUR.limit, candidatesFor: alongLevel(frame.y(limit.y), plot) },
+    { text: after.label, fill: COLOUR.ink, candidatesFor: alongLine(lines[1] ?? [], plot) },
+    { text: before.label, fill: COLOUR.screw, candidatesFor: alongLine(lines[0] ?? [], plot) },
+  ];
+  const requests = wishes.map(({ text, candidatesFor }): LabelRequest => {
+    const width = textWidth(text);
+    return { width, height: LINE_HEIGHT, candidates: candidatesFor(width) };
+  });
+  const limitLine = [plot.x, plot.x + plot.width].map((x) => ({ x, y: frame.y(limit.y) }));
+  const obstacles = [...lines, limitLine].flatMap((each) =>
+    sampled(each).map((point) => square(point, LINE_SAMPLE)),
+  );
+  return placeLabels(requests, obstacles, plot).flatMap((box, i) => {
+    const wish = wishes[i];
+    if (box === null || wish === undefined) return [];
+    const style = { size: LABEL_SIZE, fill: wish.fill, anchor: "middle", rim: COLOUR.paper } as const;
+    return [textElement(box.x + box.width / 2, box.y + LABEL_SIZE, wish.text, style)];
+  });
+}

@@ -1,0 +1,81 @@
+import type { TrendKind } from "../../analysis/runningIn/kinds.ts";
+import type { RunningIn, TooLittle } from "../../analysis/runningIn/runningIn.ts";
+import { dateOfDay } from "../../inspection/dates.ts";
+import type { Lengths } from "../../inspection/lengths.ts";
+import { estimateWords, inAHundred } from "../words.ts";
+
+const COURSE: Readonly<Record<TrendKind, string>> = {
+  constant: "it does not grow",
+  steady: "it grows at a steady rate",
+  settling: "it grew fast at first and is coming to rest",
+  slowing: "it grew fast at first and grows ever more slowly",
+  "settling-then-steady": "it grew fast at first and now grows at a steady rate",
+};
+
+/** A course is told as the one found from this chance on. */
+const TOLD_FROM = 0.6;
+
+/** The trend since the last repair in a few plain sentences. */
+export function runningInSummary(runningIn: RunningIn, lengths: Lengths): string {
+  return [
+    growthSentence(runningIn, lengths),
+    courseSentence(runningIn),
+    limitSentence(runningIn, lengths),
+    lookAgainSentence(runningIn),
+  ].join(" ");
+}
+
+/** Why nothing is said of running in yet. */
+export function tooLittleWords({ surveys, why }: TooLittle): string {
+  return why === "times"
+    ? "The surveys since the last repair were taken at fewer than three different times: too few to tell a trend."
+    : `A trend takes three surveys since the last repair; there ${surveys === 1 ? "is one" : `are ${surveys === 0 ? "none" : surveys}`}.`;
+}
+
+/** A time of the trend: a date, or hours of use. */
+export function timeWords(at: number, by: RunningIn["by"]): string {
+  return by === "date" ? dateOfDay(at) : `${Math.round(at)} h of use`;
+}
+
+function growthSentence({ growth, surveys, by }: RunningIn, lengths: Lengths): string {
+  const [first, last] = [surveys[0], surveys.at(-1)].map((point) => timeWords(point?.at ?? 0, by));
+  const over = `Over ${surveys.length} surveys since the last repair, from ${first} to ${last}, the uniform part`;
+  return lengths.figure(growth.low) === lengths.figure(0)
+    ? `${over} has not grown as far as the readings show, by ${lengths.lostMotion(growth.high)} at most.`
+    : `${over} grew by ${estimateWords(growth, lengths)}.`;
+}
+
+function courseSentence({ chances, likeliest }: RunningIn): string {
+  const chance = chances[likeliest];
+  return chance >= TOLD_FROM
+    ? `As they have it, ${COURSE[likeliest]} (${inAHundred(chance)}).`
+    : `In what way it goes on they do not tell yet; the likeliest is that ${COURSE[likeliest]} (${inAHundred(chance)}).`;
+}
+
+function limitSentence({ limit, limitReached, by }: RunningIn, lengths: Lengths): string {
+  const { value, low, high, chanceAlready, horizon } = limitReached;
+  const words = lengths.position(limit);
+  const time = (at: number): string => timeWords(at, by);
+  if (chanceAlready >= 0.5) {
+    return `The limit of ${words} is reached already, where lost motion is greatest (${inAHundred(chanceAlready)}).`;
+  }
+  if (low === null) {
+    return `The limit of ${words} is not expected to be reached before ${time(horizon)}; further than that the trend is not carried.`;
+  }
+  if (value === null || high === null) {
+    const likeliest = value === null ? "" : `, most likely about ${time(value)}`;
+    return `Where lost motion is greatest, the limit of ${words} may be reached from ${time(low)} on${likeliest}, or not before ${time(horizon)}.`;
+  }
+  return `Where lost motion is greatest, the limit of ${words} is expected to be reached about ${time(value)}, between ${time(low)} and ${time(high)}.`;
+}
+
+function lookAgainSentence({ lookAgain: { at, why }, by }: RunningIn): string {
+  switch (why) {
+    case "now":
+      return "Survey again now: the limit may have been reached.";
+    case "limit":
+      return `Survey again by ${timeWords(at, by)}, when the chance that the limit is reached comes to 5 in 100.`;
+    case "watched":
+      return `Survey again by ${timeWords(at, by)}: the trend is worth no more than as long again as it was watched.`;
+  }
+}
