@@ -25,10 +25,10 @@ const CHANCES: Readonly<Record<TrendKind, number>> = {
   "settling-then-steady": 0.2,
 };
 
-/** Time that the fast part takes for most of its growing, as shares of the time watched. */
-const SETTLING_TIMES = [0.05, 0.1, 0.2, 0.4, 0.8, 1.6];
+/** Time that the fast part takes for most of its growing, as shares of the time watched: each 1.5 times the last. */
+const SETTLING_TIMES = Array.from({ length: 10 }, (_, i) => 0.04 * 1.5 ** i);
 /** How much of the growth is steady where it settles and is then steady. */
-const STEADY_SHARES = [0.1, 0.3, 0.5, 0.7, 0.9];
+const STEADY_SHARES = Array.from({ length: 10 }, (_, i) => (i + 0.5) / 10);
 
 const steady: Growth = (time) => time;
 

@@ -52,9 +52,10 @@ function courseSentence({ chances, likeliest }: RunningIn): string {
     : `In what way it goes on they do not tell yet; the likeliest is that ${COURSE[likeliest]} (${inAHundred(chance)}).`;
 }
 
-function limitSentence({ limit, limitReached, by }: RunningIn, lengths: Lengths): string {
+function limitSentence({ limit, limitReached, by, surveys }: RunningIn, lengths: Lengths): string {
   const { value, low, high, chanceAlready, horizon } = limitReached;
   const words = lengths.position(limit);
+  const lastAt = surveys.at(-1)?.at ?? 0;
   const time = (at: number): string => timeWords(at, by);
   if (chanceAlready >= 0.5) {
     return `The limit of ${words} is reached already, where lost motion is greatest (${inAHundred(chanceAlready)}).`;
@@ -62,11 +63,10 @@ function limitSentence({ limit, limitReached, by }: RunningIn, lengths: Lengths)
   if (low === null) {
     return `The limit of ${words} is not expected to be reached before ${time(horizon)}; further than that the trend is not carried.`;
   }
-  if (value === null || high === null) {
-    const likeliest = value === null ? "" : `, most likely about ${time(value)}`;
-    return `Where lost motion is greatest, the limit of ${words} may be reached from ${time(low)} on${likeliest}, or not before ${time(horizon)}.`;
-  }
-  return `Where lost motion is greatest, the limit of ${words} is expected to be reached about ${time(value)}, between ${time(low)} and ${time(high)}.`;
+  const earliest = low <= lastAt ? `already (${inAHundred(chanceAlready)})` : `from ${time(low)} on`;
+  const likeliest = value === null ? "" : `, most likely about ${time(value)}`;
+  const latest = high === null ? `perhaps not before ${time(horizon)}` : `by ${time(high)} at the latest`;
+  return `Where lost motion is greatest, the limit of ${words} may be reached ${earliest}${likeliest}, and ${latest}.`;
 }
 
 function lookAgainSentence({ lookAgain: { at, why }, by }: RunningIn): string {

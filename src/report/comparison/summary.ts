@@ -88,7 +88,9 @@ const WITHHELD: Readonly<Record<Withheld, string>> = {
 };
 
 function acceptanceSentence({ acceptance, to }: Comparison, lengths: Lengths): string {
-  return `In the survey "${to.id}", lost motion over the working range is ${estimateWords(acceptance.greatest, lengths)}, at its greatest: that it keeps the limit of ${lengths.position(acceptance.limit)} is ${conformanceWords(acceptance)}.`;
+  const greatest = estimateWords(acceptance.greatest, lengths);
+  const limit = lengths.position(acceptance.limit);
+  return `In the survey "${to.id}", the greatest lost motion over the working range is ${greatest}: that it keeps the limit of ${limit} is ${conformanceWords(acceptance)}.`;
 }
 
 /** `proven`, `disproven`, or `not proven` with what stood against a claim. */

@@ -12,7 +12,8 @@ import { comparisonSummary, conformanceWords } from "./summary.ts";
 const WIDTH = 80;
 /** Places along the travel at which the profiles are told. */
 const PLACES = 9;
-const COLUMN = 14;
+const COLUMN = 12;
+const BAND_COLUMN = 20;
 
 /** The comparison of two surveys as text for a terminal, and the trend where there is one. */
 export function comparisonText(
@@ -97,8 +98,10 @@ function alongTheTravel({ from, to, difference }: Comparison, lengths: Lengths):
   });
   const heading = ["position", "before", "after", "change", "95 %"];
   return [
-    `Along the travel, lost motion in ${lengths.units}`,
-    ...[heading, ...rows].map((cells) => cells.map((cell) => cell.padStart(COLUMN)).join("")),
+    `Lost motion along the travel (${lengths.units})`,
+    ...[heading, ...rows].map((cells) =>
+      cells.map((cell, i) => cell.padStart(i < 4 ? COLUMN : BAND_COLUMN)).join(""),
+    ),
   ];
 }
 
