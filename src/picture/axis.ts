@@ -29,8 +29,9 @@ export function exactAxis(label: string, from: number, to: number, parts: number
 /** An axis that is widened to the next tick at either end, for quantities: it always shows zero. */
 export function wideAxis(label: string, least: number, greatest: number, parts: number): Axis {
   const from = Math.min(0, least);
-  const step = roundStep(Math.max(greatest, 0) - from, parts);
-  return axis(label, Math.floor(from / step) * step, Math.ceil(greatest / step - 1e-9) * step, step);
+  const to = Math.max(0, greatest);
+  const step = roundStep(to - from, parts);
+  return axis(label, Math.floor(from / step) * step, Math.ceil(to / step - 1e-9) * step, step);
 }
 
 function axis(label: string, from: number, to: number, step: number): Axis {

@@ -2,11 +2,17 @@ import type { ComparedSurvey, Comparison } from "../../analysis/comparison/compa
 import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
 import { fromMillimetres, type Units } from "../../inspection/units.ts";
 import { type Axis, exactAxis, wideAxis } from "../axis.ts";
+import type { Point } from "../linesAbove.ts";
 import type { BandPoint, LabelledLine, LabelledStretch } from "../profilePicture.ts";
 
 export interface BandedLine extends LabelledLine {
   /** The pointwise 95 % band about the line. */
   readonly band: readonly BandPoint[];
+}
+
+/** A survey's profile with the readings that it rests on. */
+export interface SurveyLine extends BandedLine {
+  readonly readings: readonly Point[];
 }
 
 /**
@@ -21,8 +27,8 @@ export interface ComparisonPicture {
   readonly xAxis: Axis;
   readonly yAxis: Axis;
   readonly changeAxis: Axis;
-  readonly before: BandedLine;
-  readonly after: BandedLine;
+  readonly before: SurveyLine;
+  readonly after: SurveyLine;
   /** The later lost motion less the earlier. */
   readonly change: BandedLine;
   readonly limit: { readonly y: number; readonly label: string };
@@ -45,7 +51,7 @@ export function comparisonPicture(comparison: Comparison, units: Units): Compari
   const before = profileOf(from, length);
   const after = profileOf(to, length);
   const change: BandedLine = {
-    label: "what has changed",
+    label: changeLabel(comparison, lengths),
     points: difference.map((point) => ({ x: length(point.position), y: length(point.change) })),
     band: difference.map(({ position, low, high }) => ({
       x: length(position),
@@ -55,6 +61,11 @@ export function comparisonPicture(comparison: Comparison, units: Units): Compari
   };
   const lows = (line: BandedLine): readonly number[] => line.band.map(({ low }) => low);
   const highs = (line: BandedLine): readonly number[] => line.band.map(({ high }) => high);
+  const amounts = [before, after].flatMap((line) => [
+    ...lows(line),
+    ...highs(line),
+    ...line.readings.map(({ y }) => y),
+  ]);
   const isNarrower = workingRange.from > travel.from || workingRange.to < travel.to;
   return {
     title: titleOf(comparison, lengths),
@@ -68,12 +79,12 @@ export function comparisonPicture(comparison: Comparison, units: Units): Compari
     ),
     yAxis: wideAxis(
       `Lost motion (${units})`,
-      Math.min(...lows(before), ...lows(after)),
-      Math.max(length(limit), ...highs(before), ...highs(after)) * HEADROOM,
+      Math.min(...amounts),
+      Math.max(length(limit), ...amounts) * HEADROOM,
       LOST_MOTION_TICKS,
     ),
     changeAxis: wideAxis(
-      `Change of lost motion (${units}), less than nothing where there is less of it`,
+      `Change of lost motion (${units})`,
       Math.min(...lows(change)),
       Math.max(...highs(change)) * HEADROOM,
       CHANGE_TICKS,
@@ -88,7 +99,7 @@ export function comparisonPicture(comparison: Comparison, units: Units): Compari
   };
 }
 
-function profileOf({ id, assessment }: ComparedSurvey, length: (millimetres: number) => number): BandedLine {
+function profileOf({ id, assessment }: ComparedSurvey, length: (millimetres: number) => number): SurveyLine {
   return {
     label: id,
     points: assessment.profile.map(({ position, backlash }) => ({
@@ -100,12 +111,22 @@ function profileOf({ id, assessment }: ComparedSurvey, length: (millimetres: num
       low: length(low),
       high: length(high),
     })),
+    readings: assessment.stations.flatMap(({ readings }) =>
+      readings.map(({ position, value }) => ({ x: length(position), y: length(value) })),
+    ),
   };
 }
 
 function titleOf({ from, to, change }: Comparison, lengths: Lengths): string {
-  const amount = `${change.uniform.value > 0 ? "+" : ""}${lengths.lostMotion(change.uniform.value)}`;
-  return `Lost motion, ${from.id} and ${to.id}: uniform part ${amount}`;
+  const { value } = change.uniform;
+  const amount = lengths.lostMotion(Math.abs(value));
+  return `Lost motion, ${from.id} and ${to.id}: uniform part ${value < 0 ? "less" : "more"} by ${amount}`;
+}
+
+function changeLabel({ change, sameEverywhere }: Comparison, lengths: Lengths): string {
+  if (!sameEverywhere) return "what has changed, with 95 % band";
+  const { value } = change.uniform;
+  return `${lengths.lostMotion(Math.abs(value))} ${value < 0 ? "less" : "more"} all along`;
 }
 
 function describe({ from, to, difference, acceptance }: Comparison, lengths: Lengths): string {

@@ -1,3 +1,4 @@
+import type { Point } from "../linesAbove.ts";
 import { LIGHT_PALETTE as COLOUR } from "../palette.ts";
 import { type LabelRequest, placeLabels } from "../placeLabels.ts";
 import { profileAxes } from "../profileAxes.ts";
@@ -14,7 +15,7 @@ import {
 import { FONT } from "../profileSvg.ts";
 import { type Attributes, element, escapeMarkup, pathThrough, textElement } from "../svg.ts";
 import { comparisonFrame, type PlotFrame } from "./comparisonFrame.ts";
-import type { BandedLine, ComparisonPicture } from "./comparisonPicture.ts";
+import type { BandedLine, ComparisonPicture, SurveyLine } from "./comparisonPicture.ts";
 
 /** The earlier profile is dashed and grey, the later one drawn through: colour alone tells nothing. */
 const BEFORE: Attributes = { stroke: COLOUR.screw, "stroke-width": 2, "stroke-dasharray": "3 4" };
@@ -42,6 +43,8 @@ export function comparisonSvg(picture: ComparisonPicture): string {
     profileAxes({ xAxis, yAxis }, profiles),
     band(before, profiles, COLOUR.screwBody),
     band(after, profiles, COLOUR.band),
+    ...readings(before, profiles, COLOUR.screw),
+    ...readings(after, profiles, COLOUR.ink),
     line(before, profiles, BEFORE),
     line(after, profiles, AFTER),
     level(limit.y, profiles, { stroke: COLOUR.limit, "stroke-width": 1.75, "stroke-dasharray": "9 5" }),
@@ -50,6 +53,11 @@ export function comparisonSvg(picture: ComparisonPicture): string {
     band(picture.change, change, COLOUR.band),
     level(0, change, { stroke: COLOUR.paleInk, "stroke-width": 1 }),
     line(picture.change, change, AFTER),
+    ...placed(
+      [wishAlong(picture.change, change, COLOUR.ink)],
+      [picture.change.points.map(change.at)],
+      change,
+    ),
   );
   return `${svg}\n`;
 }
@@ -86,23 +94,51 @@ function outsideWorkingRange({ workingRange }: ComparisonPicture, { plot, x }: P
   return grey(plot.x, from - plot.x) + grey(to, plot.x + plot.width - to) + words;
 }
 
+function readings({ readings }: SurveyLine, frame: PlotFrame, stroke: string): readonly string[] {
+  return readings
+    .map(frame.at)
+    .map(({ x, y }) =>
+      element("circle", { cx: x, cy: y, r: 2.5, fill: COLOUR.paper, stroke, "stroke-width": 1 }),
+    );
+}
+
+/** A label with the places where it may stand. */
+interface Wish {
+  readonly text: string;
+  readonly fill: string;
+  readonly candidatesFor: (width: number) => LabelRequest["candidates"];
+}
+
 /** The names of the limit and of both profiles, each beside its line. */
 function labels({ before, after, limit }: ComparisonPicture, frame: PlotFrame): readonly string[] {
   const { plot } = frame;
-  const lines = [before, after].map(({ points }) => points.map(frame.at));
-  const wishes = [
-    { text: limit.label, fill: COLOUR.limit, candidatesFor: alongLevel(frame.y(limit.y), plot) },
-    { text: after.label, fill: COLOUR.ink, candidatesFor: alongLine(lines[1] ?? [], plot) },
-    { text: before.label, fill: COLOUR.screw, candidatesFor: alongLine(lines[0] ?? [], plot) },
-  ];
+  const limitLine = [plot.x, plot.x + plot.width].map((x) => ({ x, y: frame.y(limit.y) }));
+  return placed(
+    [
+      { text: limit.label, fill: COLOUR.limit, candidatesFor: alongLevel(frame.y(limit.y), plot) },
+      wishAlong(after, frame, COLOUR.ink),
+      wishAlong(before, frame, COLOUR.screw),
+    ],
+    [before.points.map(frame.at), after.points.map(frame.at), limitLine],
+    frame,
+  );
+}
+
+function wishAlong({ label, points }: BandedLine, frame: PlotFrame, fill: string): Wish {
+  return { text: label, fill, candidatesFor: alongLine(points.map(frame.at), frame.plot) };
+}
+
+/** The labels where they cover least of the lines. */
+function placed(
+  wishes: readonly Wish[],
+  lines: readonly (readonly Point[])[],
+  { plot }: PlotFrame,
+): readonly string[] {
   const requests = wishes.map(({ text, candidatesFor }): LabelRequest => {
     const width = textWidth(text);
     return { width, height: LINE_HEIGHT, candidates: candidatesFor(width) };
   });
-  const limitLine = [plot.x, plot.x + plot.width].map((x) => ({ x, y: frame.y(limit.y) }));
-  const obstacles = [...lines, limitLine].flatMap((each) =>
-    sampled(each).map((point) => square(point, LINE_SAMPLE)),
-  );
+  const obstacles = lines.flatMap((each) => sampled(each).map((point) => square(point, LINE_SAMPLE)));
   return placeLabels(requests, obstacles, plot).flatMap((box, i) => {
     const wish = wishes[i];
     if (box === null || wish === undefined) return [];
