@@ -1,0 +1,83 @@
+import { describe, expect, it } from "vitest";
+import type { RunningIn } from "../../../src/analysis/runningIn/runningIn.ts";
+import { runningInOf } from "../../../src/analysis/runningIn/runningInOf.ts";
+import type { Survey } from "../../../src/inspection/schema.ts";
+import { inspection, level } from "../comparison/slides.ts";
+
+const HOURS = [0, 100, 200, 300, 400];
+
+/** Surveys at so many hours of use, of lost motion that is the same everywhere. */
+function surveys(backlash: (hours: number) => number, part: Partial<Survey> = {}): readonly Survey[] {
+  return HOURS.map((hoursOfUse) =>
+    level(`${hoursOfUse}`, backlash(hoursOfUse), { hoursOfUse, stage: "running-in", ...part }),
+  );
+}
+
+function history(each: readonly Survey[], backlashLimit = 0.15): RunningIn {
+  const outcome = runningInOf(inspection(each, { backlashLimit }));
+  if (!outcome.ok) throw new Error(outcome.problem.what);
+  if (!("trend" in outcome.value)) throw new Error("There are surveys enough.");
+  return outcome.value;
+}
+
+describe("running in", () => {
+  it("finds steady growth and when it comes to the limit", () => {
+    // 0.05 mm + 0.02 mm in each hundred hours: 0.15 mm at 500 hours.
+    const found = history(surveys((hours) => 0.05 + 0.0002 * hours));
+    expect(found.by).toBe("hours");
+    expect(found.growth.value).toBeCloseTo(0.08, 2.3);
+    expect(found.likeliest).toBe("steady");
+    expect(found.limitReached.value).toBeGreaterThan(440);
+    expect(found.limitReached.value).toBeLessThan(520);
+    expect(found.limitReached.high ?? 0).toBeGreaterThan(500);
+    expect(found.lookAgain.at).toBeLessThan(500);
+    expect(found.trend[0]?.at).toBe(0);
+    expect(found.trend.at(-1)?.at).toBe(800);
+  });
+
+  it("finds no growth where there is none, and no date", () => {
+    const found = history(surveys(() => 0.05));
+    expect(found.chances.constant).toBeGreaterThan(0.4);
+    expect(found.growth.low).toBeLessThan(0.002);
+    expect(found.limitReached.value).toBe(null);
+    expect(found.lookAgain).toEqual({ at: 800, why: "watched" });
+  });
+
+  it("tells of a limit that is reached already", () => {
+    const found = history(surveys(() => 0.2));
+    expect(found.limitReached.chanceAlready).toBe(1);
+    expect(found.lookAgain).toEqual({ at: 400, why: "now" });
+  });
+
+  it("lets the error of one indicator move the whole trend, and that of several each survey", () => {
+    const indicator = { resolution: 0.001, error: 0.01 };
+    const grown = (name: (survey: Survey) => string): RunningIn =>
+      history(
+        surveys((hours) => 0.05 + 0.0002 * hours).map((survey) => ({
+          ...survey,
+          indicator: { ...indicator, name: name(survey) },
+        })),
+      );
+    const one = grown(() => "no. 4").growth;
+    const several = grown(({ id }) => id).growth;
+    expect(one.high - one.low).toBeLessThan(0.75 * (several.high - several.low));
+  });
+
+  it.each([
+    ["two surveys", surveys(() => 0.05).slice(0, 2), { surveys: 2, why: "surveys" }],
+    [
+      "surveys at two times",
+      surveys(() => 0.05).map((survey, i) => ({ ...survey, hoursOfUse: i < 3 ? 10 : 20 })),
+      { surveys: 5, why: "times" },
+    ],
+  ])("is not told from %s", (_, each, expected) => {
+    expect(runningInOf(inspection(each))).toEqual({ ok: true, value: expected });
+  });
+
+  it("fails where a survey of the history holds no readings", () => {
+    const [first, ...others] = surveys(() => 0.05);
+    expect(first).toBeDefined();
+    const outcome = runningInOf(inspection([...(first ? [{ ...first, readings: [] }] : []), ...others]));
+    expect(outcome.ok).toBe(false);
+  });
+});
