@@ -15,6 +15,7 @@ const FOLDER = new URL("../sample-data/", import.meta.url);
 const MEANT: readonly (readonly [string, readonly Verdict[]])[] = [
   ["adjust-nut-lathe-2-cross-slide.csv", ["adjust-nut"]],
   ["adjust-nut-lathe-2-cross-slide.json", ["adjust-nut"]],
+  ["before-and-after-lathe-1-cross-slide.json", ["adjust-nut", "leave-alone"]],
   ["before-and-after-mill-saddle.json", ["replace-nuts", "leave-alone"]],
   ["correct-end-float-surface-grinder-cross-feed.json", ["correct-end-float"]],
   ["leave-alone-drilling-table.json", ["leave-alone"]],
@@ -25,6 +26,7 @@ const MEANT: readonly (readonly [string, readonly Verdict[]])[] = [
   ["remake-screw-worn-at-one-end-shaper-table.json", ["remake-screw"]],
   ["remake-screw-worn-middle-boring-mill-table.json", ["remake-screw"]],
   ["replace-nuts-mill-table.json", ["replace-nuts"]],
+  ["running-in-boring-mill-saddle.json", Array(6).fill("leave-alone")],
 ];
 
 /** What speaks of each sample of a check, besides the check that it is named after. */

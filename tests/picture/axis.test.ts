@@ -50,4 +50,9 @@ describe("an axis of lost motion", () => {
   it("reaches below zero where a reading does", () => {
     expect(wideAxis("mm", -0.03, 0.2, 5).from).toBe(-0.05);
   });
+
+  it("ends at zero where everything lies below it", () => {
+    const axis = wideAxis("mm", -0.2, -0.18, 4);
+    expect([axis.from, axis.to]).toEqual([-0.2, 0]);
+  });
 });

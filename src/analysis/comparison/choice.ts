@@ -1,6 +1,6 @@
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
-import { surveysInTime } from "../surveysInTime.ts";
+import { isRead, surveysInTime } from "../surveysInTime.ts";
 
 /** The ids of the two surveys to compare; what is left out is chosen. */
 export interface Choice {
@@ -15,7 +15,8 @@ export interface Chosen {
 
 /**
  * The two surveys to compare. Not named: the latest, against the last one before it that was taken before a repair,
- * or else against the first. Fails where one named is not there, or where there are no two.
+ * or else against the first; surveys without readings are passed over. Fails where one named is not there, or where
+ * there are no two.
  */
 export function chooseSurveys({ surveys }: Inspection, choice: Choice): Outcome<Chosen> {
   const inTime = surveysInTime(surveys);
@@ -26,14 +27,16 @@ export function chooseSurveys({ surveys }: Inspection, choice: Choice): Outcome<
       return failed("", `there is no survey "${id}" of this slide`, `Its surveys: ${known}.`);
     }
   }
-  const to = choice.to ?? ids.findLast((id) => id !== choice.from);
-  const earlier = inTime.slice(0, to === undefined ? 0 : ids.indexOf(to));
+  const read = inTime.filter(isRead);
+  const to = choice.to ?? read.findLast(({ id }) => id !== choice.from)?.id;
+  const others = read.filter(({ id }) => id !== to);
+  const earlier = to === undefined ? [] : others.filter(({ id }) => ids.indexOf(id) < ids.indexOf(to));
   const before = earlier.findLast(({ stage }) => stage === "before-repair");
-  const from = choice.from ?? before?.id ?? ids.find((id) => id !== to);
+  const from = choice.from ?? (before ?? others[0])?.id;
   if (from === undefined || to === undefined) {
     return failed(
       "",
-      `there ${ids.length === 1 ? "is only one survey" : "are no surveys"} of this slide, and comparing takes two`,
+      `there ${read.length === 1 ? "is only one survey" : "are no surveys"} with readings of this slide, and comparing takes two`,
       "Survey the slide again, and give the file with both surveys or both files.",
     );
   }

@@ -1,13 +1,16 @@
 import { dayNumber } from "../../inspection/dates.ts";
 import type { Inspection, Survey } from "../../inspection/schema.ts";
-import { surveysInTime } from "../surveysInTime.ts";
+import { isRead, surveysInTime } from "../surveysInTime.ts";
 
-/** The surveys that follow the last repair, from the first to the last; all of them where none is known of. */
+/**
+ * The surveys that follow the last repair, from the first to the last, but for those without readings;
+ * all where no repair is known of.
+ */
 export function sinceLastRepair({ surveys, events = [] }: Inspection): readonly Survey[] {
   const repairs = events
     .filter(({ kind }) => kind !== "other")
     .map(({ date }) => Math.floor(dayNumber(date)));
-  const inTime = surveysInTime(surveys);
+  const inTime = surveysInTime(surveys).filter(isRead);
   if (inTime.at(-1)?.stage === "before-repair") return [];
   const start = inTime.findLastIndex(
     (survey, i) => i > 0 && isRepairedBetween(inTime[i - 1], survey, repairs),

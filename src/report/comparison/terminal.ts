@@ -26,7 +26,7 @@ export function comparisonText(
   const lengths = lengthsIn(slide.units, comparison.resolution);
   const { from, to } = comparison;
   const sections: readonly (readonly string[])[] = [
-    [`${slide.name}, ${called(from)} against ${called(to)} (${file})`],
+    [`${slide.name} (${file})`, ...wrapped(`${called(from)} against ${called(to)}`, WIDTH)],
     ["BEFORE AND AFTER", ...wrapped(comparisonSummary(comparison, lengths), WIDTH)],
     ["Numbers", ...columns(numberRows(comparison, lengths), WIDTH)],
     alongTheTravel(comparison, lengths),

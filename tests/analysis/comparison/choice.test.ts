@@ -35,6 +35,12 @@ describe("the surveys to compare", () => {
     expect(chosen(HISTORY, { from: "latest" })).toEqual(["latest", "repaired"]);
   });
 
+  it("pass over a survey that was only prepared", () => {
+    const prepared = { ...survey("next", "2026-09-01", "running-in"), readings: [] };
+    expect(chosen([...HISTORY, prepared])).toEqual(["worn", "latest"]);
+    expect(chosen([...HISTORY, prepared], { to: "next" })).toEqual(["worn", "next"]);
+  });
+
   it.each([
     ["one that is not there", HISTORY, { to: "other" }, /no survey "other".*/],
     ["one with itself", HISTORY, { from: "worn", to: "worn" }, /with itself/],

@@ -116,7 +116,10 @@ describe("a comparison", () => {
   });
 
   it("fails where a survey holds no readings", () => {
-    const outcome = compareSurveys(inspection([level("before", 0.3), level("after", 0.1, { readings: [] })]));
+    const outcome = compareSurveys(
+      inspection([level("before", 0.3), level("after", 0.1, { readings: [] })]),
+      { to: "after" },
+    );
     expect(outcome).toMatchObject({ ok: false, problem: { where: 'survey "after"' } });
   });
 });

@@ -74,10 +74,21 @@ describe("running in", () => {
     expect(runningInOf(inspection(each))).toEqual({ ok: true, value: expected });
   });
 
-  it("fails where a survey of the history holds no readings", () => {
+  it("passes over a survey that was only prepared", () => {
+    const found = history(
+      surveys(() => 0.05).map((survey) => (survey.id === "400" ? { ...survey, readings: [] } : survey)),
+    );
+    expect(found.surveys.map(({ survey }) => survey)).toEqual(["0", "100", "200", "300"]);
+  });
+
+  it("fails where readings come to no lost motion", () => {
     const [first, ...others] = surveys(() => 0.05);
-    expect(first).toBeDefined();
-    const outcome = runningInOf(inspection([...(first ? [{ ...first, readings: [] }] : []), ...others]));
-    expect(outcome.ok).toBe(false);
+    const alone = level("alone", 0, {
+      stage: "running-in",
+      method: "positioning",
+      hoursOfUse: first?.hoursOfUse,
+      readings: [{ target: 0, direction: "advancing", reading: 0, run: 1 }],
+    });
+    expect(runningInOf(inspection([alone, ...others])).ok).toBe(false);
   });
 });
