@@ -22,7 +22,7 @@ export function alternativesOf(assessment: Assessment, slide: Slide): readonly s
 /** Ruled out where the wear that shows already exceeds what recutting may remove. */
 function recut({ settings, wornZones }: Assessment, _slide: Slide, lengths: Lengths): string | null {
   const allowed = (RECUT_SHARE * settings.pitch) / 2;
-  if (wornZones.some(({ atLeast }) => atLeast > allowed)) return null;
+  if (wornZones.some(({ deepest }) => deepest.low > allowed)) return null;
   return `Recut the screw to an even thread, with nuts to suit, if its deepest wear, measured on the thread itself, is no more than ${lengths.position(allowed)}, a tenth of the thread's thickness.`;
 }
 

@@ -15,8 +15,9 @@ describe("alternatives to a new screw", () => {
   });
 
   it("name recutting up to a tenth of the thread's thickness, half the pitch", () => {
-    const recut = (atLeast: number): boolean => {
-      const wornZones = exampleAssessment().wornZones.map((zone) => ({ ...zone, atLeast }));
+    const recut = (low: number): boolean => {
+      const deepest = { value: low + 0.02, low, high: low + 0.04 };
+      const wornZones = exampleAssessment().wornZones.map((zone) => ({ ...zone, deepest }));
       return alternativesOf(exampleAssessment({ wornZones }), slide).some((text) =>
         /Recut.*no more than 0.2 mm/.test(text),
       );
