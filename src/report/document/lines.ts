@@ -1,0 +1,6 @@
+import { html, type Markup } from "../markup.ts";
+
+/** Sentences below one another. */
+export function lines(sentences: readonly string[]): Markup {
+  return html`<ul class="lines">${sentences.map((sentence) => html`<li>${sentence}</li>`)}</ul>`;
+}
