@@ -10,11 +10,11 @@ import { section } from "../document/section.ts";
 import { signature } from "../document/signature.ts";
 import { html, type Markup } from "../markup.ts";
 import { STAGE_WORDS } from "../stageWords.ts";
+import { chances } from "./chances.ts";
 import { keyFigures } from "./keyFigures.ts";
 import type { Reported, SectionMaker } from "./reported.ts";
 import { alternatives } from "./sections/alternatives.ts";
 import { assumed } from "./sections/assumed.ts";
-import { chances } from "./sections/chances.ts";
 import { checks } from "./sections/checks.ts";
 import { measured } from "./sections/measured.ts";
 import { method } from "./sections/method.ts";
@@ -30,7 +30,6 @@ import { verdictBlock } from "./verdictBlock.ts";
 
 /** In the order in which they are told: what follows from the readings first, then what it rests on. */
 const SECTIONS: readonly SectionMaker[] = [
-  chances,
   profile,
   screw,
   nextReadings,
@@ -64,7 +63,7 @@ export function assessmentReport(inspection: Inspection, assessment: Assessment)
     content: [
       head(reported),
       verdictBlock(assessment, lengths),
-      keyFigures(assessment, lengths),
+      overview(reported),
       cautions(reported),
       ...SECTIONS.flatMap((make) => make(reported) ?? []).map(section),
       signature(),
@@ -81,6 +80,12 @@ function head({ slide, survey }: Reported): Markup {
   }</div>
 <p class="when">Survey of ${dateWords(survey.taken)}, ${stage}</p>
 </header>`;
+}
+
+/** The figures, and beside them how sure each step is. */
+function overview({ assessment, lengths }: Reported): Markup {
+  const sure = chances(assessment);
+  return html`<div class="overview ${sure.length === 0 ? "" : "halves"}">${keyFigures(assessment, lengths)}${sure}</div>`;
 }
 
 function cautions({ assessment }: Reported): Markup {

@@ -8,7 +8,7 @@ export function keyFigures(assessment: Assessment, lengths: Lengths): Markup {
   const { greatest, uniform, uneven, settings, conformance } = assessment;
   const estimate = (name: string, of: Estimate): Markup =>
     figure(name, lengths.lostMotion(of.value), intervalWords(of, lengths));
-  return html`<dl class="figures-row">${estimate("Greatest lost motion", greatest)}${figure(
+  return html`<dl class="key">${estimate("Greatest lost motion", greatest)}${figure(
     "Limit",
     lengths.position(settings.limit),
     `keeping it is ${conformance}`,

@@ -39,7 +39,7 @@ function pageMargins(foot: string): string {
   const short = letters.length > LONGEST_FOOT ? `${letters.slice(0, LONGEST_FOOT - 1).join("")}…` : foot;
   return `
 @page {
-  margin: 15mm 14mm 17mm;
+  margin: 12mm 14mm 14mm;
   @bottom-left { content: ${cssText(short)}; width: 78%; }
   @bottom-right { content: "Page " counter(page) " of " counter(pages); width: 22%; text-align: right; }
 }`;

@@ -1,6 +1,7 @@
 import { html, type Markup } from "../markup.ts";
 
-/** A drawing with the words that go with it. */
-export function figure(svg: string, caption: string): Markup {
-  return html`<figure>${{ markup: svg }}<figcaption>${caption}</figcaption></figure>`;
+/** A drawing, with what has to be said of it that it does not say itself. */
+export function figure(svg: string, caption?: string): Markup {
+  const words = caption === undefined ? [] : html`<figcaption>${caption}</figcaption>`;
+  return html`<figure>${{ markup: svg }}${words}</figure>`;
 }

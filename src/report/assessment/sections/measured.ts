@@ -13,6 +13,7 @@ import type { Reported, SectionMaker } from "../reported.ts";
 /** How the readings were taken, with what and under which conditions, and which other surveys there are. */
 export const measured: SectionMaker = (reported) => ({
   title: "How it was measured",
+  as: "whole",
   content: [facts(factsOf(reported)), surveys(reported)],
 });
 

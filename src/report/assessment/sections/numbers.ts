@@ -8,6 +8,7 @@ import type { SectionMaker } from "../reported.ts";
 /** The numbers that the verdict rests on, each with its interval, and the places that they belong to. */
 export const numbers: SectionMaker = ({ assessment, lengths }) => ({
   title: "The numbers",
+  as: "whole",
   content: facts([...numberRows(assessment, lengths), ...spots(assessment, lengths), ...unworn(assessment)]),
 });
 

@@ -8,5 +8,9 @@ import type { SectionMaker } from "../reported.ts";
 export const screw: SectionMaker = ({ assessment, slide, lengths }) => {
   const bindsAt = evennessOf(assessment, lengths) === "uneven" ? assessment.tightSpot.position : undefined;
   const picture = screwPicture(assessment, slide, bindsAt);
-  return { title: "Wear of the screw", whole: true, content: figure(screwSvg(picture), picture.description) };
+  return {
+    title: "Wear of the screw",
+    as: "drawing",
+    content: figure(screwSvg(picture), picture.description),
+  };
 };

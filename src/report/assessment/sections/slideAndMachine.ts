@@ -15,6 +15,7 @@ export const slideAndMachine: SectionMaker = ({ slide, assessment, lengths }) =>
   const stated = (value: unknown): string => (value === undefined ? " (assumed)" : "");
   return {
     title: "Slide and machine",
+    as: "whole",
     content: facts([
       ["Slide", slide.name],
       ...(slide.machine === undefined ? [] : [["Machine", slide.machine] as const]),

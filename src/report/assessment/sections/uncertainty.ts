@@ -10,7 +10,7 @@ export const uncertainty: SectionMaker = ({ assessment, slide, lengths }) => {
   const { settings, conformance, greatest } = assessment;
   return {
     title: "Uncertainty, and the limit",
-    whole: true,
+    as: "whole",
     content: [
       table(
         [
