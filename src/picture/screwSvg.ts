@@ -8,7 +8,9 @@ import { element, escapeMarkup, FONT, pathThrough, textElement } from "./svg.ts"
 
 const WIDTH = 960;
 const MARGIN = 24;
-const CREST = { top: 118, bottom: 182 };
+const HEIGHT = 64;
+/** The screw's upper edge: under what is written above it, where there is anything. */
+const TOP = { labelled: 118, bare: 62 };
 const LEAST_DEPTH = 5;
 const MOST_DEPTH = 12;
 /** Thickness of the nut above and below the screw. */
@@ -46,11 +48,12 @@ export function screwSvg(picture: ScrewPicture): string {
   return `${svg}\n`;
 }
 
-function frameFor({ axis, thread }: ScrewPicture): ScrewFrame {
+function frameFor({ axis, thread, spots, nut }: ScrewPicture): ScrewFrame {
   const scale = (WIDTH - 2 * MARGIN) / (axis.to - axis.from);
+  const top = spots.length > 0 || nut !== null ? TOP.labelled : TOP.bare;
   return {
-    crestTop: CREST.top,
-    crestBottom: CREST.bottom,
+    crestTop: top,
+    crestBottom: top + HEIGHT,
     depth: Math.min(MOST_DEPTH, Math.max(LEAST_DEPTH, (thread.pitch * scale) / 2)),
     x: (position) => MARGIN + (position - axis.from) * scale,
   };

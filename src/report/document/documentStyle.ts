@@ -84,7 +84,8 @@ th, td { padding: 0.9mm 2.5mm; border-bottom: 0.2mm solid ${RULE}; vertical-alig
 :is(th, td):first-child { padding-left: 0; }
 :is(th, td):last-child { padding-right: 0; }
 th { border-bottom: 0.35mm solid ${COLOUR.ink}; color: ${COLOUR.paleInk}; font-size: 8.5pt; vertical-align: bottom; }
-.words { text-align: left; }
+.words { min-width: 22mm; text-align: left; }
+.compact :is(th, td) { padding-block: 0.5mm; }
 .figures { text-align: right; white-space: nowrap; }
 .side-by-side { columns: 2; column-gap: 12mm; }
 .total td { border-top: 0.35mm solid ${COLOUR.ink}; border-bottom: 0; font-weight: 700; }

@@ -3,8 +3,9 @@ import { html } from "../../markup.ts";
 import { readingColumns } from "../readingColumns.ts";
 import type { SectionMaker } from "../reported.ts";
 
-/** Wider tables than this leave no room for a second one beside them. */
-const MOST_SIDE_BY_SIDE = 4;
+/** A table with more columns than these, or with fewer rows, is not broken into two beside one another. */
+const MOST_COLUMNS = 4;
+const LEAST_ROWS = 12;
 
 /** Every reading as it was read, in the order in which it was taken, struck ones with their reason. */
 export const readings: SectionMaker = (reported) => {
@@ -13,12 +14,15 @@ export const readings: SectionMaker = (reported) => {
     cells: columns.map(({ cells }) => cells[index] ?? ""),
     ...(excluded === undefined ? {} : { as: "struck" as const }),
   }));
-  const isNarrow = columns.length <= MOST_SIDE_BY_SIDE && columns.every(({ holds }) => holds === "figures");
+  const isHalved =
+    rows.length >= LEAST_ROWS &&
+    columns.length <= MOST_COLUMNS &&
+    columns.every(({ holds }) => holds === "figures");
   return {
     title: "All readings",
     content: [
       html`<p>As they were read, in their order. Struck readings do not count.</p>`,
-      html`<div class="${isNarrow ? "side-by-side" : ""}">${table(columns, rows)}</div>`,
+      html`<div class="compact ${isHalved ? "side-by-side" : ""}">${table(columns, rows)}</div>`,
     ],
   };
 };
