@@ -86,7 +86,8 @@ th, td { padding: 0.9mm 2.5mm; border-bottom: 0.2mm solid ${RULE}; vertical-alig
 th { border-bottom: 0.35mm solid ${COLOUR.ink}; color: ${COLOUR.paleInk}; font-size: 8.5pt; vertical-align: bottom; }
 .words { min-width: 22mm; text-align: left; }
 .compact :is(th, td) { padding-block: 0.5mm; }
-.figures { text-align: right; white-space: nowrap; }
+.figures { text-align: right; }
+td.figures { white-space: nowrap; }
 .side-by-side { columns: 2; column-gap: 12mm; }
 .total td { border-top: 0.35mm solid ${COLOUR.ink}; border-bottom: 0; font-weight: 700; }
 .struck .figures { text-decoration: line-through; }

@@ -5,9 +5,8 @@ import { dateWords } from "../../dateWords.ts";
 import { type Fact, facts } from "../../document/facts.ts";
 import { table } from "../../document/table.ts";
 import { html, type Markup } from "../../markup.ts";
-import { METHODS } from "../../plan/method.ts";
 import { STAGE_WORDS } from "../../stageWords.ts";
-import { capitalised } from "../../words.ts";
+import { WAY_WORDS } from "../../wayWords.ts";
 import type { Reported, SectionMaker } from "../reported.ts";
 
 /** How the readings were taken, with what and under which conditions, and which other surveys there are. */
@@ -19,13 +18,12 @@ export const measured: SectionMaker = (reported) => ({
 
 function factsOf({ survey, assessment, slide, lengths }: Reported): readonly Fact[] {
   const length = (value: number): string => lengths.position(toMillimetres(value, slide.units));
-  const { name, how } = wayOf(survey);
   const { stations } = assessment;
   const optional = (fact: string, words: string | undefined): readonly Fact[] =>
     words === undefined || words === "" ? [] : [[fact, words]];
   return [
     ["Survey", `${survey.id}, ${dateWords(survey.taken)}, ${STAGE_WORDS[survey.stage]}`],
-    ["Way of measuring", `${capitalised(name)}. ${how}`],
+    ["Way of measuring", WAY_WORDS[survey.method]],
     ["Readings", readingsWords(survey.readings, stations.length)],
     ["Indicator", indicatorWords(survey, length)],
     ...optional("Handwheel's dial", dialWords(survey, length)),
@@ -35,14 +33,6 @@ function factsOf({ survey, assessment, slide, lengths }: Reported): readonly Fac
     ...optional("Hours of use", survey.hoursOfUse === undefined ? undefined : `${survey.hoursOfUse} h`),
     ...optional("Note", survey.note),
   ];
-}
-
-function wayOf({ method }: Survey): { readonly name: string; readonly how: string } {
-  if (method !== "positioning") return METHODS[method];
-  return {
-    name: "positions at targets",
-    how: "The slide was brought to each target from either side, and its true position read each time. Lost motion is the difference of the two.",
-  };
 }
 
 function readingsWords(readings: readonly Reading[], stations: number): string {
