@@ -155,7 +155,9 @@ describe("options of assess", () => {
     await tightspot(["assess", "--report", twice, "--limit", "0.16", worn]);
     const report = readFileSync(once, "utf8");
     expect(report).toMatch(/^<!doctype html>[\s\S]*Remake the screw, with nuts to match[\s\S]*<\/html>\n$/);
-    expect(report).toContain("The limit is 0.16 mm, as the command says (the file says 0.15 mm).");
+    expect(report.replaceAll("\u00a0", " ")).toContain(
+      "The limit is 0.16 mm, as the command says (the file says 0.15 mm).",
+    );
     expect(readFileSync(twice, "utf8")).toBe(report);
   });
 

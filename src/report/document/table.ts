@@ -1,4 +1,5 @@
 import { html, type Markup } from "../markup.ts";
+import { unitsKept } from "./unitsKept.ts";
 
 export interface Column {
   readonly name: string;
@@ -18,7 +19,7 @@ export function table(columns: readonly Column[], rows: readonly Row[], caption?
 <thead><tr>${columns.map(({ name, holds }) => html`<th scope="col" class="${holds}">${name}</th>`)}</tr></thead>
 <tbody>${rows.map(
     ({ cells, as = "" }) =>
-      html`<tr class="${as}">${cells.map((cell, index) => html`<td class="${columns[index]?.holds ?? "words"}">${cell}</td>`)}</tr>
+      html`<tr class="${as}">${cells.map((cell, index) => html`<td class="${columns[index]?.holds ?? "words"}">${typeof cell === "string" ? unitsKept(cell) : cell}</td>`)}</tr>
 `,
   )}</tbody></table>`;
 }
