@@ -18,8 +18,9 @@ const scratch = mkdtempSync(join(tmpdir(), "tightspot-readme-"));
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 function run(command: string) {
-  const elsewhere = command.replace(/profile\.(?:svg|csv)|change\.svg|log-sheet\.html/, (name) =>
-    join(scratch, name),
+  const elsewhere = command.replace(
+    /profile\.(?:svg|csv)|change\.svg|log-sheet\.html|(?<=--report )report\.html/,
+    (name) => join(scratch, name),
   );
   return spawnSync("bash", ["-c", elsewhere], { cwd: ROOT, encoding: "utf8" });
 }
@@ -73,6 +74,16 @@ describe("the README", () => {
     expect(read.value.refused).toEqual([]);
     expect(read.value.readings).toHaveLength(4);
     expect(read.value.slideData.slide).toMatchObject({ travel: { from: 0, to: 160 }, backlashLimit: 0.15 });
+  });
+
+  it("shows the report that the command writes", () => {
+    const written = join(scratch, "written-report.html");
+    run(
+      `npx tightspot assess --report ${written} sample-data/remake-screw-worn-middle-boring-mill-table.json`,
+    );
+    const shown = "sample-data/report-boring-mill-table.html";
+    expect(readme).toContain(shown);
+    expect(readFileSync(written, "utf8")).toBe(readFileSync(join(ROOT, shown), "utf8"));
   });
 
   it("shows the picture that the command draws", () => {

@@ -1,18 +1,17 @@
 #!/usr/bin/env node
+import { PROGRAM_VERSION } from "../inspection/programVersion.ts";
 import type { ExitCode } from "./command.ts";
 import { readCommandLine } from "./commandLine.ts";
 import { COMMANDS } from "./commands/index.ts";
 import { commandHelp, programHelp } from "./help.ts";
 import { complain, endQuietlyOnClosedPipe, tellFault, write } from "./output.ts";
 
-declare const __TIGHTSPOT_VERSION__: string;
-
 const HELP = ["--help", "-h"];
 
 async function main([name, ...args]: readonly string[]): Promise<ExitCode> {
   if (name === "help" && args[0] !== undefined) return main([...args, "--help"]);
   if (name === "help" || HELP.includes(name ?? "")) return say(programHelp(COMMANDS));
-  if (name === "--version") return say(`${__TIGHTSPOT_VERSION__}\n`);
+  if (name === "--version") return say(`${PROGRAM_VERSION}\n`);
   const command = COMMANDS.find((each) => each.name === name);
   if (command === undefined) {
     const what = name === undefined ? "no command was given" : "there is no such command";

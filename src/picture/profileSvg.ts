@@ -4,9 +4,8 @@ import { LABEL_SIZE, type ProfileFrame, profileFrame, TITLE_SIZE } from "./profi
 import { type LabelRole, nearestPoint, type PlacedLabel, profileLabels } from "./profileLabels.ts";
 import type { ProfilePicture } from "./profilePicture.ts";
 import { screwStrip } from "./screwStrip.ts";
-import { element, escapeMarkup, pathThrough, textElement } from "./svg.ts";
+import { element, escapeMarkup, FONT, pathThrough, textElement } from "./svg.ts";
 
-export const FONT = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif";
 const HATCH_ID = "exceeding-the-limit";
 const HATCH_STEP = 7;
 

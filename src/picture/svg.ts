@@ -1,3 +1,6 @@
+/** What every picture is lettered in: the type of the system that shows it. */
+export const FONT = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif";
+
 export type Attributes = Readonly<Record<string, string | number>>;
 
 /** Coordinates are written to a hundredth of a pixel, finer than anything that draws them. */

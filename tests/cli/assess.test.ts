@@ -147,6 +147,30 @@ describe("options of assess", () => {
     expect(readFileSync(path("profile.svg"), "utf8")).toMatch(/^<svg [\s\S]*loosest spot[\s\S]*<\/svg>\n$/);
   });
 
+  it("write the report with --report, the same each time, what they override told as assumed", async () => {
+    const [once, twice] = [path("once.html"), path("twice.html")];
+    const { code, out } = await tightspot(["assess", "--report", once, "--limit", "0.16", worn]);
+    expect(code).toBe(0);
+    expect(out).toContain("REMAKE THE SCREW");
+    await tightspot(["assess", "--report", twice, "--limit", "0.16", worn]);
+    const report = readFileSync(once, "utf8");
+    expect(report).toMatch(/^<!doctype html>[\s\S]*Remake the screw, with nuts to match[\s\S]*<\/html>\n$/);
+    expect(report.replaceAll("\u00a0", " ")).toContain(
+      "The limit is 0.16 mm, as the command says (the file says 0.15 mm).",
+    );
+    expect(readFileSync(twice, "utf8")).toBe(report);
+  });
+
+  it("write no report on several surveys, but say how to name one", async () => {
+    const { code, out, err } = await tightspot(["assess", "--report", path("none.html"), both]);
+    expect([code, out]).toEqual([2, ""]);
+    expect(err).toContain("--report");
+    expect(err).toContain("--survey ID");
+    const named = await tightspot(["assess", "--report", path("one.html"), "--survey", "loose", both]);
+    expect(named.code).toBe(0);
+    expect(readFileSync(path("one.html"), "utf8")).toContain("this report");
+  });
+
   it("draw no picture of several surveys, but say how to name one", async () => {
     const { code, out, err } = await tightspot(["assess", "--picture", path("none.svg"), both]);
     expect([code, out]).toEqual([2, ""]);

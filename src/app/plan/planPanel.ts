@@ -4,16 +4,17 @@ import { failed, inOneLine, type Outcome } from "../../inspection/problem.ts";
 import type { Slide, Survey } from "../../inspection/schema.ts";
 import { measuringPlan, type Plan } from "../../intake/plan/measuringPlan.ts";
 import { type ListedRound, listedRounds } from "../../report/plan/listedRounds.ts";
+import { logSheet } from "../../report/plan/logSheet.ts";
 import { type LostMotionMethod, lostMotionMethod, METHODS } from "../../report/plan/method.ts";
 import { planTitle } from "../../report/plan/planText.ts";
 import { SET_UP } from "../../report/plan/setUp.ts";
 import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
+import { DocumentAddress } from "../shell/documentAddress.ts";
 import { notify } from "../shell/notice.ts";
 import { controls } from "../style/controls.ts";
 import { planStyle } from "./planStyle.ts";
 import { preparedRows, withoutPrepared } from "./preparedRows.ts";
-import { SheetAddress } from "./sheetAddress.ts";
 
 /** Where to read and in which order, the sheet to write on, and the table of readings made ready for it. */
 @customElement("tightspot-plan")
@@ -28,7 +29,7 @@ export class PlanPanel extends LitElement {
   /** How many stations are asked for, as typed; empty for as many as are needed. */
   @state() private typed = "";
 
-  readonly #sheet = new SheetAddress(this);
+  readonly #sheet = new DocumentAddress(this);
   #plan: Outcome<Plan> | null = null;
 
   protected override willUpdate(changed: PropertyValues<this> & Map<"typed", unknown>): void {
@@ -92,7 +93,7 @@ export class PlanPanel extends LitElement {
             ? html`<button type="button" @click=${() => this.#prepare(plan, rounds.length)}>Prepare both rounds</button>`
             : nothing
         }
-        <a class="button" target="_blank" href=${this.#sheet.of(slide, plan, method)}>Log sheet to print</a>
+        <a class="button" target="_blank" href=${this.#sheet.of(logSheet(slide, plan, method))}>Log sheet to print</a>
       </div>
       ${rounds.map((round) => stationsOf(round, plan))}
       <div class="more">

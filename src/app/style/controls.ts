@@ -127,12 +127,14 @@ export const controls = css`
     background: var(--ink-strong);
   }
 
-  button.quiet {
+  button.quiet,
+  .button.quiet {
     border-color: transparent;
     background: transparent;
   }
 
-  button.quiet:hover {
+  button.quiet:hover,
+  .button.quiet:hover {
     background: var(--wash);
   }
 

@@ -17,6 +17,7 @@ import { notify } from "../shell/notice.ts";
 import { controls } from "../style/controls.ts";
 import "./csvMenu.ts";
 import "./keepingStatus.ts";
+import "./reportMenu.ts";
 import { saveFile } from "./saveFile.ts";
 import { SteadyTyping } from "./steadyTyping.ts";
 import "./titleBlock.ts";
@@ -46,7 +47,7 @@ export class InspectionPage extends LitElement {
         margin-top: 0.5rem;
       }
 
-      .bar button {
+      .bar > button {
         padding-inline: clamp(0.5rem, 2vw, 1rem);
       }
 
@@ -144,7 +145,10 @@ export class InspectionPage extends LitElement {
         ></tightspot-keeping>
         <button type="button" class="quiet" @click=${this.#saveFile}>Save a file</button>
         <tightspot-csv-menu .work=${work} .survey=${survey} .assessment=${this.isBusy ? null : assessment}></tightspot-csv-menu>
-        <button type="button" class="quiet" @click=${() => window.print()}>Print</button>
+        <tightspot-report-menu
+          .inspection=${inspection}
+          .assessment=${this.isBusy ? null : assessment}
+        ></tightspot-report-menu>
       </div>
       <tightspot-plan-part
         .desk=${desk}

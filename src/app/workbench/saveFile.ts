@@ -14,14 +14,19 @@ export function saveFile(inspection: Inspection): void {
 
 /** Hands the readings of a survey to the reader as CSV, named after slide and survey. */
 export function saveReadings(inspection: Inspection, survey: Survey): void {
-  const name = `${nameOf(inspection)}-${fileNameFor(survey.id, "survey")}.csv`;
+  const name = `${surveyFileName(inspection, survey.id)}.csv`;
   download(name, surveyCsv(inspection, survey, decimalMark()), "text/csv");
 }
 
 /** Hands the profile of an assessed survey to the reader as CSV. */
 export function saveProfile(inspection: Inspection, assessment: Assessment): void {
-  const name = `${nameOf(inspection)}-${fileNameFor(assessment.survey, "survey")}-profile.csv`;
+  const name = `${surveyFileName(inspection, assessment.survey)}-profile.csv`;
   download(name, profileCsv(assessment, inspection.slide.units, decimalMark()), "text/csv");
+}
+
+/** The name for a file about one survey, after slide and survey, without its ending. */
+export function surveyFileName(inspection: Inspection, survey: string): string {
+  return `${nameOf(inspection)}-${fileNameFor(survey, "survey")}`;
 }
 
 function nameOf({ slide }: Inspection): string {

@@ -4,6 +4,7 @@ import { failed, type Outcome, type Problem, succeeded } from "../../inspection/
 import { WHOLE } from "../../intake/missing.ts";
 import { profilePicture } from "../../picture/profilePicture.ts";
 import { profileSvg } from "../../picture/profileSvg.ts";
+import { assessmentReport } from "../../report/assessment/assessmentReport.ts";
 import { profileCsv } from "../../report/profileCsv.ts";
 import { resultOf } from "../../report/result.ts";
 import { terminalText } from "../../report/terminal.ts";
@@ -25,6 +26,11 @@ export const assess: Command = {
   options: [
     { name: "json", help: "one JSON object per survey, one per line" },
     { name: "survey", value: "ID", help: "only this survey" },
+    {
+      name: "report",
+      value: "OUT.html",
+      help: "the report on the one survey assessed, to print or to pass on",
+    },
     { name: "picture", value: "OUT.svg", help: "draw the profile of the one survey assessed" },
     { name: "profile", value: "OUT.csv", help: "the profile of the one survey assessed, as CSV" },
     { name: "slide", value: "SLIDE.json", help: "the slide that a CSV's readings were taken on" },
@@ -89,6 +95,7 @@ interface Output {
 }
 
 const OUTPUTS: readonly Omit<Output, "file">[] = [
+  { option: "report", contents: ({ inspection }, assessment) => assessmentReport(inspection, assessment) },
   {
     option: "picture",
     contents: ({ inspection }, assessment) => profileSvg(profilePicture(assessment, inspection.slide.units)),

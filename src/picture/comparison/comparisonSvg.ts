@@ -12,8 +12,7 @@ import {
   square,
   textWidth,
 } from "../profileLabels.ts";
-import { FONT } from "../profileSvg.ts";
-import { type Attributes, element, escapeMarkup, pathThrough, textElement } from "../svg.ts";
+import { type Attributes, element, escapeMarkup, FONT, pathThrough, textElement } from "../svg.ts";
 import { comparisonFrame, type PlotFrame } from "./comparisonFrame.ts";
 import type { BandedLine, ComparisonPicture, SurveyLine } from "./comparisonPicture.ts";
 

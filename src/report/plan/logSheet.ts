@@ -2,14 +2,14 @@ import { lengthsIn } from "../../inspection/lengths.ts";
 import type { PlannableSlide } from "../../inspection/plannableSlide.ts";
 import { toMillimetres, type Units } from "../../inspection/units.ts";
 import type { Plan } from "../../intake/plan/measuringPlan.ts";
-import { html, type Markup, repeated } from "./markup.ts";
+import { html, type Markup, repeated } from "../markup.ts";
+import { STAGE_WORDS } from "../stageWords.ts";
 import { type LostMotionMethod, METHODS } from "./method.ts";
 import { APPROACH, END_FLOAT_HOW, planCautions, SET_UP } from "./setUp.ts";
 import { SHEET_STYLE } from "./sheetStyle.ts";
 import { sheetTable } from "./sheetTable.ts";
 
 const END_FLOAT_BOXES = 3;
-const STAGES = ["before repair", "after adjusting", "after repair", "running in", "routine"];
 
 /**
  * The log sheet of a measuring plan: one self-contained document without scripts, to be printed in portrait on A4 or
@@ -59,7 +59,7 @@ export function logSheet(slide: PlannableSlide, plan: Plan, method: LostMotionMe
 function about({ name, machine }: PlannableSlide): Markup {
   return html`<div class="lines">
     ${line("Slide", name)}${line("Machine", machine)}${line("Date")}${line("Read by")}
-    ${choice("Stage", STAGES)}
+    ${choice("Stage", Object.values(STAGE_WORDS))}
   </div>`;
 }
 

@@ -1,6 +1,6 @@
 import type { Plan } from "../../intake/plan/measuringPlan.ts";
+import { html, type Markup, repeated } from "../markup.ts";
 import { type ListedRound, type ListedStation, listedRounds } from "./listedRounds.ts";
-import { html, type Markup, repeated } from "./markup.ts";
 import { type LostMotionMethod, METHODS } from "./method.ts";
 
 const UNIT_NAMES = { mm: "millimetres", in: "inches" } as const;

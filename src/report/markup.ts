@@ -1,4 +1,4 @@
-import { escapeMarkup } from "../../picture/svg.ts";
+import { escapeMarkup } from "../picture/svg.ts";
 
 /** Text that is markup already. */
 export interface Markup {

@@ -1,0 +1,37 @@
+import { html, LitElement, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import type { Assessment } from "../../analysis/assessment.ts";
+import type { Inspection } from "../../inspection/schema.ts";
+import { controls } from "../style/controls.ts";
+import "./menu.ts";
+
+/** The report on the survey, to be opened and printed or saved; what makes it is loaded when it is first asked for. */
+@customElement("tightspot-report-menu")
+export class ReportMenu extends LitElement {
+  static override styles = controls;
+
+  @property({ attribute: false }) inspection: Inspection | null = null;
+  /** Null as long as the survey is not assessed. */
+  @property({ attribute: false }) assessment: Assessment | null = null;
+
+  @state() private isOpen = false;
+
+  override render() {
+    const { inspection, assessment, isOpen } = this;
+    return html`<tightspot-menu label="Report" @tightspot-menu-toggle=${this.#toggled}>
+      ${
+        isOpen
+          ? html`<tightspot-report-choices
+              .inspection=${inspection}
+              .assessment=${assessment}
+            ></tightspot-report-choices>`
+          : nothing
+      }
+    </tightspot-menu>`;
+  }
+
+  #toggled({ detail }: HTMLElementEventMap["tightspot-menu-toggle"]): void {
+    this.isOpen = detail;
+    if (detail) void import("./reportChoices.ts");
+  }
+}

@@ -1,0 +1,139 @@
+import { LIGHT_PALETTE as COLOUR } from "./palette.ts";
+import { type Box, placeLabels } from "./placeLabels.ts";
+import { LABEL_SIZE } from "./profileFrame.ts";
+import { textWidth } from "./profileLabels.ts";
+import type { ScrewPicture, WornStretch } from "./screwPicture.ts";
+import type { ScrewFrame } from "./screwThread.ts";
+import { element, pathThrough, textElement } from "./svg.ts";
+
+interface Label {
+  readonly text: string;
+  /** Where its middle should stand. */
+  readonly middle: number;
+  readonly colour: string;
+  readonly weight: 400 | 600;
+}
+
+interface Edges {
+  readonly left: number;
+  readonly right: number;
+}
+
+const ROW = 20;
+const ABOVE_ROWS = 2;
+const BELOW_ROWS = 3;
+/** From the screw's edge to what stands above and below it: room for the nut's wall and a pointer. */
+const ABOVE = 34;
+const BELOW = 32;
+const POINTER = 9;
+const ARROW = 7;
+/** A row farther off is taken only where the nearer one is full. */
+const FAR = 10;
+
+/**
+ * The words about the screw: spots and nut above it, worn stretches under dimensions below it.
+ *
+ * @returns the drawing of them and how far down it reaches, in pixels
+ */
+export function screwLabels(picture: ScrewPicture, frame: ScrewFrame, edges: Edges) {
+  const { x, crestTop, crestBottom } = frame;
+  const level = crestBottom + BELOW;
+  const spots = picture.spots.map((spot) => ({
+    text: spot.label,
+    middle: x(spot.x),
+    colour: COLOUR.ink,
+    weight: 600 as const,
+  }));
+  const nut =
+    picture.nut === null
+      ? []
+      : [
+          {
+            text: picture.nut.label,
+            middle: x((picture.nut.from + picture.nut.to) / 2),
+            colour: COLOUR.nut,
+            weight: 400 as const,
+          },
+        ];
+  const above = placed([...spots, ...nut], edges, ABOVE_ROWS, (row) => crestTop - ABOVE - (row + 1) * ROW);
+  const deepest = [...picture.worn].sort((a, b) => b.atLeast - a.atLeast);
+  const below = placed(
+    deepest.map((zone) => ({
+      text: zone.label,
+      middle: x((zone.from + zone.to) / 2),
+      colour: COLOUR.screw,
+      weight: 400 as const,
+    })),
+    edges,
+    BELOW_ROWS,
+    (row) => level + 4 + row * ROW,
+  );
+  const bottom = Math.max(level, ...below.map(({ box }) => box.y + box.height + 10));
+  return {
+    bottom,
+    markup: element(
+      "g",
+      {},
+      ...picture.spots.map((spot) => pointer(x(spot.x), crestTop - ABOVE + 2)),
+      ...picture.worn.map((zone) => dimension(zone, frame, level)),
+      ...[...above, ...below].map(words),
+    ),
+  };
+}
+
+/** The labels that find room, each as near its middle as the edges let it stand. */
+function placed(
+  labels: readonly Label[],
+  { left, right }: Edges,
+  rows: number,
+  top: (row: number) => number,
+) {
+  const requests = labels.map(({ text, middle }) => {
+    const width = textWidth(text);
+    const x = Math.min(Math.max(middle - width / 2, left), right - width);
+    const candidates = Array.from({ length: rows }, (_, row) => ({ x, y: top(row), reluctance: row * FAR }));
+    return { width, height: LABEL_SIZE, candidates };
+  });
+  const bounds = { x: 0, y: 0, width: left + right, height: Number.MAX_SAFE_INTEGER };
+  return placeLabels(requests, [], bounds).flatMap((box, index) => {
+    const label = labels[index];
+    return box === null || label === undefined ? [] : [{ ...label, box }];
+  });
+}
+
+function words({ text, colour, weight, box }: Label & { readonly box: Box }): string {
+  const style = { size: LABEL_SIZE, fill: colour, anchor: "middle", weight, rim: COLOUR.paper } as const;
+  return textElement(box.x + box.width / 2, box.y + LABEL_SIZE * 0.85, text, style);
+}
+
+/** Points down at the screw. */
+function pointer(at: number, top: number): string {
+  const corners = [
+    { x: at - POINTER / 2, y: top },
+    { x: at + POINTER / 2, y: top },
+    { x: at, y: top + POINTER },
+  ];
+  return element("path", { d: `${pathThrough(corners)}Z`, fill: COLOUR.ink });
+}
+
+/** How far a worn stretch reaches, as a dimension under the screw. */
+function dimension({ from, to }: WornStretch, { x, crestBottom }: ScrewFrame, level: number): string {
+  const line = (x1: number, y1: number, x2: number, y2: number): string =>
+    element("line", { x1, y1, x2, y2, stroke: COLOUR.screw, "stroke-width": 0.9 });
+  const head = (tip: number, inward: 1 | -1): string => {
+    const back = tip + inward * ARROW;
+    const corners = [
+      { x: back, y: level - ARROW / 2 },
+      { x: tip, y: level },
+      { x: back, y: level + ARROW / 2 },
+    ];
+    return element("path", { d: `${pathThrough(corners)}Z`, fill: COLOUR.screw });
+  };
+  const [start, end] = [x(from), x(to)];
+  return [
+    line(start, crestBottom + 3, start, level + ARROW),
+    line(end, crestBottom + 3, end, level + ARROW),
+    line(start, level, end, level),
+    ...(end - start > 2 * ARROW ? [head(start, 1), head(end, -1)] : []),
+  ].join("");
+}

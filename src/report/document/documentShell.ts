@@ -1,0 +1,46 @@
+import { PROGRAM_VERSION } from "../../inspection/programVersion.ts";
+import { html, type Markup } from "../markup.ts";
+import { cssText } from "./cssText.ts";
+import { DOCUMENT_STYLE } from "./documentStyle.ts";
+
+/** A document to be read on a screen and printed. */
+export interface Document {
+  /** Also the name that a browser offers to save it under. */
+  readonly title: string;
+  /** What stands at the foot of every page beside its number. */
+  readonly foot: string;
+  readonly content: readonly Markup[];
+}
+
+/** Longer than this, the foot of a page would run into the number of the page. */
+const LONGEST_FOOT = 80;
+
+/** One self-contained document without scripts; the browser numbers its pages when it prints them. */
+export function documentShell({ title, foot, content }: Document): string {
+  const { markup } = html`<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width">
+<meta name="generator" content="Tightspot ${PROGRAM_VERSION}">
+<title>${title}</title>
+<style>${{ markup: `${pageMargins(foot)}${DOCUMENT_STYLE}` }}</style>
+</head>
+<body>
+${content}
+</body>
+</html>
+`;
+  return markup;
+}
+
+function pageMargins(foot: string): string {
+  const letters = Array.from(foot);
+  const short = letters.length > LONGEST_FOOT ? `${letters.slice(0, LONGEST_FOOT - 1).join("")}…` : foot;
+  return `
+@page {
+  margin: 12mm 14mm 14mm;
+  @bottom-left { content: ${cssText(short)}; width: 78%; }
+  @bottom-right { content: "Page " counter(page) " of " counter(pages); width: 22%; text-align: right; }
+}`;
+}
