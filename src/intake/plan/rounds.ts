@@ -14,7 +14,7 @@ const ROUNDED = 0.1;
 
 /**
  * Which stations to read in a first round, both ends among them, and which in a second: for a person with one
- * indicator the first is often enough, and where it is not, its readings tell which of the others matter.
+ * indicator the first is enough wherever it leads to a verdict, and where it does not, its readings tell which of the others matter.
  *
  * It is chosen among those that are nearly even along the travel, and is longer than is good only where the travel is
  * so long that no verdict could be given otherwise.

@@ -47,7 +47,7 @@ function roundsWords({ stations, firstRound, words }: PlanFacts): readonly strin
   if (firstRound === undefined) return [];
   const between = stations - firstRound.stations;
   return [
-    `${firstRound.stations} stations first: often they are enough for a verdict. They lie up to ${words(firstRound.widestGap)} apart, and a tight or worn place that shows along less than that can be missed; the chances allow for it. Where they leave the verdict open, what to read next is named, or the other ${between} are read.`,
+    `${firstRound.stations} stations first: they are enough wherever they lead to a verdict. They lie up to ${words(firstRound.widestGap)} apart, and a tight or worn place that shows along less than that can be missed; the chances allow for it. Where they leave the verdict open, what to read next is named, or the other ${between} are read.`,
   ];
 }
 
