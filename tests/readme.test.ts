@@ -18,7 +18,7 @@ const scratch = mkdtempSync(join(tmpdir(), "tightspot-readme-"));
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 function run(command: string) {
-  const elsewhere = command.replace(/profile\.(?:svg|csv)|change\.svg|log-sheet\.html/, (name) =>
+  const elsewhere = command.replace(/profile\.(?:svg|csv)|change\.svg|(?:log-sheet|overview)\.html/, (name) =>
     join(scratch, name),
   );
   return spawnSync("bash", ["-c", elsewhere], { cwd: ROOT, encoding: "utf8" });
