@@ -20,11 +20,15 @@ export default defineConfig(({ mode }) => ({
   build:
     mode === "command"
       ? {
-          ssr: "src/cli/tightspot.ts",
+          ssr: true,
           outDir: "dist/cli",
           emptyOutDir: true,
           target: "node20",
-          rolldownOptions: { output: { entryFileNames: "tightspot.js" } },
+          rolldownOptions: {
+            input: { tightspot: "src/cli/tightspot.ts", assessing: "src/cli/assessing/worker.ts" },
+            // Side by side, so that each finds the page and the worker from where it lies.
+            output: { entryFileNames: "[name].js", chunkFileNames: "[name].js" },
+          },
         }
       : { outDir: "../../dist/page", emptyOutDir: true, target: "es2022" },
   ssr: { noExternal: true },

@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import { buffer } from "node:stream/consumers";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 
-const STANDARD_INPUT = "-";
+export const STANDARD_INPUT = "-";
 
 /** What a file holds; `-` is standard input. */
 export async function readSource(file: string): Promise<Outcome<Uint8Array>> {
@@ -19,7 +19,8 @@ export function sourceName(file: string): string {
   return file === STANDARD_INPUT ? "standard input" : file;
 }
 
-function unreadable(error: unknown): Outcome<never> {
+/** Why a file or a folder cannot be read, and the cure. */
+export function unreadable(error: unknown): Outcome<never> {
   const code = error instanceof Error && "code" in error ? error.code : undefined;
   switch (code) {
     case "ENOENT":

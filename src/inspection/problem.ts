@@ -6,6 +6,12 @@ export interface Problem {
   readonly cure: string;
 }
 
+/** A problem with the name of the file that it is about. */
+export interface FileProblem {
+  readonly file: string;
+  readonly problem: Problem;
+}
+
 /** The outcome of anything that may fail through the user's input. */
 export type Outcome<T> =
   | { readonly ok: true; readonly value: T }

@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import { checks } from "./checks.ts";
 import { compare } from "./compare.ts";
 import { csv } from "./csv.ts";
+import { fleet } from "./fleet.ts";
 import { further } from "./further.ts";
 import { speed } from "./speed.ts";
 import { verdicts } from "./verdicts.ts";
@@ -9,7 +10,7 @@ import { verdicts } from "./verdicts.ts";
 /**
  * How the analysis fares on simulated slides whose truth is known, and how fast it is.
  *
- *   npm run bench -- [--cases 500] [--full] [--seed 1] [--only verdicts|checks|further|compare|speed|csv]
+ *   npm run bench -- [--cases 500] [--full] [--seed 1] [--only verdicts|checks|further|compare|speed|csv|fleet]
  */
 const { values } = parseArgs({
   options: {
@@ -29,6 +30,7 @@ const parts = {
   compare: () => compare(Math.ceil(cases / 2), base + 43),
   speed,
   csv,
+  fleet: () => fleet(cases, base + 59),
 };
 for (const [name, part] of Object.entries(parts)) {
   if (values.only !== undefined && values.only !== name) continue;

@@ -15,7 +15,7 @@ const noise = Uint8Array.from({ length: 4096 }, (_, index) => (index * 97) % 256
 const COMMA = /surveys\[0\]\.readings\[0\]\.backlash: is "0,11"; it must be a number/;
 const BAD: readonly (readonly [string, string, RegExp])[] = [
   ["a file that is not there", path("none.json"), /there is no such file/],
-  ["a folder", path("folder"), /this is a folder/],
+  ["an empty folder", path("folder"), /no inspection and no log in this folder/],
   ["a binary file", file("noise.json", noise), /not a text/],
   ["an empty file", file("empty.json", ""), /nothing in it/],
   ["JSON that breaks off", file("cut.json", text.slice(0, 600)), /line \d+, column \d+/],

@@ -1,28 +1,39 @@
-import { assessSurvey } from "../../analysis/assess.ts";
 import type { Assessment } from "../../analysis/assessment.ts";
-import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
+import { type FileProblem, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
 import { WHOLE } from "../../intake/missing.ts";
 import { profilePicture } from "../../picture/profilePicture.ts";
 import { profileSvg } from "../../picture/profileSvg.ts";
 import { assessmentReport } from "../../report/assessment/assessmentReport.ts";
+import { overviewPage } from "../../report/overview/overviewPage.ts";
+import { overviewText } from "../../report/overview/overviewText.ts";
+import type { SlideOverview } from "../../report/overview/slideOverview.ts";
 import { profileCsv } from "../../report/profileCsv.ts";
 import { resultOf } from "../../report/result.ts";
 import { terminalText } from "../../report/terminal.ts";
+import type { Reply } from "../assessing/assessTask.ts";
+import { assessInOrder } from "../assessing/inOrder.ts";
+import { readTasks, type Task } from "../assessing/task.ts";
 import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
-import type { SurveyRead } from "../fileRead.ts";
 import { fileReader } from "../fileReader.ts";
 import { LOG_OPTIONS } from "../logOptions.ts";
+import { filesNamed } from "../operands.ts";
 import { complain, tellFault, write, writeOut } from "../output.ts";
 import { OVERRIDES } from "../overrides.ts";
 import { sourceName } from "../source.ts";
 
+/** How a survey that the program failed at is told of beside the others. */
+const FAULT: Problem = {
+  where: "",
+  what: "the program failed at it",
+  cure: "This is a fault of the program, told on standard error.",
+};
 const BETWEEN_SURVEYS = "─".repeat(80);
 
-/** The assessment of every survey of every file, in words or as JSON. */
+/** The assessment of every survey of every file, in words or as JSON; of folders, a line for each slide. */
 export const assess: Command = {
   name: "assess",
-  operands: "FILE…",
-  summary: "what to do, from inspections or CSV logs; - is standard input",
+  operands: "FILE|FOLDER…",
+  summary: "what to do, from inspections or CSV logs; of a folder, a line a slide; - is standard input",
   options: [
     { name: "json", help: "one JSON object per survey, one per line" },
     { name: "survey", value: "ID", help: "only this survey" },
@@ -31,6 +42,7 @@ export const assess: Command = {
       value: "OUT.html",
       help: "the report on the one survey assessed, to print or to pass on",
     },
+    { name: "overview", value: "OUT.html", help: "a table of the slides, the worst first" },
     { name: "picture", value: "OUT.svg", help: "draw the profile of the one survey assessed" },
     { name: "profile", value: "OUT.csv", help: "the profile of the one survey assessed, as CSV" },
     { name: "slide", value: "SLIDE.json", help: "the slide that a CSV's readings were taken on" },
@@ -40,10 +52,8 @@ export const assess: Command = {
   run,
 };
 
-/** One survey to assess. */
-interface Task extends SurveyRead {
-  readonly file: string;
-}
+/** How assessments are told: each as JSON or in words, or all together, a line for each slide. */
+type Telling = "json" | "words" | "lines";
 
 async function run(line: CommandLine): Promise<ExitCode> {
   const reader = await fileReader(line, WHOLE);
@@ -51,47 +61,78 @@ async function run(line: CommandLine): Promise<ExitCode> {
   if (line.operands.length === 0) {
     return refuse({ where: "assess", what: "no file was named", cure: "Name inspections or CSV logs." });
   }
-  let exitCode: ExitCode = 0;
-  const tasks: Task[] = [];
-  for (const file of line.operands) {
-    const read = await reader.value(file);
-    const surveys = read.ok ? chosen(read.value.surveys, textOf(line, "survey")) : read;
-    for (const problem of read.ok ? read.value.refused : []) exitCode = refuse(problem, file);
-    if (surveys.ok) tasks.push(...surveys.value.map((survey) => ({ ...survey, file })));
-    else exitCode = refuse(surveys.problem, file);
-  }
+  const named = await filesNamed(line.operands);
+  const telling: Telling = line.options.json === true ? "json" : named.anyFolder ? "lines" : "words";
+  const read = await readTasks(named.files, reader.value, textOf(line, "survey"));
+  for (const { problem, file } of [...named.unread, ...read.unread]) complain(problem, sourceName(file));
+  const tasks = telling === "lines" ? read.tasks.filter(({ standsForSlide }) => standsForSlide) : read.tasks;
   const outputs = outputsOf(line);
   const [single] = outputs;
   if (single !== undefined && tasks.length > 1) return refuse(severalFor(single.option, tasks));
+  const overview = textOf(line, "overview");
+  const kept = telling === "lines" || single !== undefined || overview !== undefined;
+  const done = await assessAll(tasks, telling, kept);
+  const unread = [...named.unread, ...read.unread, ...done.unread];
+  if (telling === "lines" && done.slides.length > 0) await write(overviewText(done.slides, unread));
+  const written = await writeFiles(filesOf(done.slides, unread, outputs, overview));
+  if (done.faulty) return 1;
+  return written && unread.length === 0 ? 0 : 2;
+}
+
+interface Done {
+  /** The surveys that stand for their slides, where anything is made of them after all are assessed. */
+  readonly slides: readonly SlideOverview[];
+  readonly unread: readonly FileProblem[];
+  /** Whether the program failed at any. */
+  readonly faulty: boolean;
+}
+
+/** Assesses every survey and tells each as soon as those before it are told. */
+async function assessAll(tasks: readonly Task[], telling: Telling, kept: boolean): Promise<Done> {
+  const slides: SlideOverview[] = [];
+  const unread: FileProblem[] = [];
+  let told = 0;
   let faulty = false;
-  for (const [index, task] of tasks.entries()) {
+  for await (const [task, reply] of assessInOrder(tasks)) {
+    const { file, inspection, standsForSlide } = task;
     try {
-      const done = await perform(task, index, line.options.json === true, outputs);
-      if (!done.ok) exitCode = refuse(done.problem, task.file);
+      const assessed = assessedOf(task, reply);
+      if (!assessed.ok) {
+        complain(assessed.problem, sourceName(file));
+        unread.push({ file, problem: assessed.problem });
+        continue;
+      }
+      const slide = { file, inspection, assessment: assessed.value };
+      if (telling !== "lines") await tell(slide, telling, told++);
+      if (standsForSlide && kept) slides.push(slide);
     } catch (fault) {
       // What fails for one file says nothing of the others.
-      tellFault(fault, sourceName(task.file));
+      tellFault(fault, sourceName(file));
+      unread.push({ file, problem: FAULT });
       faulty = true;
     }
   }
-  return faulty ? 1 : exitCode;
+  return { slides, unread, faulty };
 }
 
-/** The surveys asked for: the one of that id, or all. */
-function chosen(surveys: readonly SurveyRead[], id: string | undefined): Outcome<readonly SurveyRead[]> {
-  if (surveys.length === 0) return failed("surveys", "there is no survey in it", "Add readings to it first.");
-  const found = id === undefined ? surveys : surveys.filter(({ survey }) => survey === id);
-  const known = surveys.map(({ survey }) => survey).join(", ");
-  return found.length === 0
-    ? failed("", `there is no survey "${id}"`, `Its surveys: ${known}.`)
-    : succeeded(found);
+/** The assessment, with what the command line and the way of reading assumed told first. Throws a fault that it met. */
+function assessedOf({ assumed }: Task, reply: Reply): Outcome<Assessment> {
+  if ("fault" in reply) throw reply.fault;
+  if (!reply.ok) return reply;
+  return succeeded({ ...reply.value, assumed: [...assumed, ...reply.value.assumed] });
 }
 
-/** A file that is made of an assessment where its option names one. */
+function tell({ file, assessment, inspection }: SlideOverview, as: "json" | "words", index: number) {
+  if (as === "json") return write(`${JSON.stringify(resultOf(file, assessment, inspection))}\n`);
+  const text = terminalText(sourceName(file), assessment, inspection);
+  return write(index === 0 ? text : `\n${BETWEEN_SURVEYS}\n\n${text}`);
+}
+
+/** A file that is made of one assessment where its option names one. */
 interface Output {
   readonly option: string;
   readonly file: string;
-  readonly contents: (task: Task, assessment: Assessment) => string;
+  readonly contents: (slide: SlideOverview, assessment: Assessment) => string;
 }
 
 const OUTPUTS: readonly Omit<Output, "file">[] = [
@@ -113,35 +154,30 @@ function outputsOf(line: CommandLine): readonly Output[] {
   });
 }
 
-/** Assesses a survey, tells the assessment and makes the files that are wanted of it. */
-async function perform(
-  task: Task,
-  index: number,
-  asJson: boolean,
+/** The files that are wanted of what was assessed, as far as there is anything to put in them. */
+function filesOf(
+  slides: readonly SlideOverview[],
+  unread: readonly FileProblem[],
   outputs: readonly Output[],
-): Promise<Outcome<void>> {
-  const assessed = assessmentOf(task);
-  if (!assessed.ok) return assessed;
-  await tell(task, assessed.value, asJson, index);
-  for (const { file, contents } of outputs) {
-    const written = await writeOut(file, contents(task, assessed.value));
-    if (!written.ok) return written;
+  overview: string | undefined,
+): readonly (readonly [file: string, contents: string])[] {
+  const [slide] = slides;
+  if (slide === undefined) return [];
+  return [
+    ...outputs.map(({ file, contents }) => [file, contents(slide, slide.assessment)] as const),
+    ...(overview === undefined ? [] : [[overview, overviewPage(slides, unread)] as const]),
+  ];
+}
+
+/** Whether all could be written; what could not is told. */
+async function writeFiles(files: readonly (readonly [file: string, contents: string])[]): Promise<boolean> {
+  let all = true;
+  for (const [file, contents] of files) {
+    const written = await writeOut(file, contents);
+    if (!written.ok) complain(written.problem);
+    all &&= written.ok;
   }
-  return succeeded(undefined);
-}
-
-/** The assessment, with what the command line and the way of reading assumed told first. */
-function assessmentOf({ inspection, survey, assumed }: Task): Outcome<Assessment> {
-  const assessed = assessSurvey(inspection, survey);
-  return assessed.ok
-    ? succeeded({ ...assessed.value, assumed: [...assumed, ...assessed.value.assumed] })
-    : assessed;
-}
-
-function tell(task: Task, assessment: Assessment, asJson: boolean, index: number): Promise<void> {
-  if (asJson) return write(`${JSON.stringify(resultOf(task.file, assessment, task.inspection))}\n`);
-  const text = terminalText(sourceName(task.file), assessment, task.inspection);
-  return write(index === 0 ? text : `\n${BETWEEN_SURVEYS}\n\n${text}`);
+  return all;
 }
 
 function severalFor(option: string, tasks: readonly Task[]): Problem {
@@ -153,7 +189,7 @@ function severalFor(option: string, tasks: readonly Task[]): Problem {
   };
 }
 
-function refuse(problem: Problem, file?: string): ExitCode {
-  complain(problem, file === undefined ? undefined : sourceName(file));
+function refuse(problem: Problem): ExitCode {
+  complain(problem);
   return 2;
 }

@@ -1,0 +1,54 @@
+import { isRead, surveysInTime } from "../../analysis/surveysInTime.ts";
+import { type FileProblem, failed, type Outcome, succeeded } from "../../inspection/problem.ts";
+import type { Inspection } from "../../inspection/schema.ts";
+import type { FileRead, SurveyRead } from "../fileRead.ts";
+import type { FileReader } from "../fileReader.ts";
+
+/** One survey to assess. */
+export interface Task extends SurveyRead {
+  readonly file: string;
+  /** Whether it is the one that stands for its slide where a slide is told of once. */
+  readonly standsForSlide: boolean;
+}
+
+export interface TasksRead {
+  readonly tasks: readonly Task[];
+  /** Files that could not be read, and rows of logs that could not while the rest was. */
+  readonly unread: readonly FileProblem[];
+}
+
+/** What there is to assess in the files: the survey of that id of each, or all. */
+export async function readTasks(
+  files: readonly string[],
+  reader: FileReader<Inspection>,
+  id: string | undefined,
+): Promise<TasksRead> {
+  const tasks: Task[] = [];
+  const unread: FileProblem[] = [];
+  for (const file of files) {
+    const read = await reader(file);
+    const found = read.ok ? tasksOf(file, read.value, id) : read;
+    if (read.ok) unread.push(...read.value.refused.map((problem) => ({ file, problem })));
+    if (found.ok) tasks.push(...found.value);
+    else unread.push({ file, problem: found.problem });
+  }
+  return { tasks, unread };
+}
+
+function tasksOf(file: string, { surveys }: FileRead, id: string | undefined): Outcome<readonly Task[]> {
+  if (surveys.length === 0) return failed("surveys", "there is no survey in it", "Add readings to it first.");
+  const found = id === undefined ? surveys : surveys.filter(({ survey }) => survey === id);
+  const known = surveys.map(({ survey }) => survey).join(", ");
+  const latest = latestOf(found);
+  return found.length === 0
+    ? failed("", `there is no survey "${id}"`, `Its surveys: ${known}.`)
+    : succeeded(found.map((each) => ({ ...each, file, standsForSlide: each.survey === latest })));
+}
+
+/** The latest survey that holds readings; where none does, the latest, which then says what is the matter. */
+function latestOf(surveys: readonly SurveyRead[]): string | undefined {
+  const inTime = surveysInTime(
+    surveys.flatMap(({ inspection, survey }) => inspection.surveys.filter(({ id }) => id === survey)),
+  );
+  return (inTime.findLast(isRead) ?? inTime.at(-1))?.id;
+}

@@ -1,0 +1,75 @@
+import type { FileProblem } from "../../inspection/problem.ts";
+import { HOLDS_LOAD, ISOLATE, MAKER_FIRST } from "../cautions.ts";
+import { items } from "../plainText.ts";
+import { estimateWords } from "../words.ts";
+import { calledOf, lengthsOf, type SlideOverview, takenOf, toBeDone } from "./slideOverview.ts";
+import { worstFirst } from "./worstFirst.ts";
+
+const WIDTH = 80;
+const GAP = "  ";
+
+/**
+ * Many slides on a terminal, a line each, the worst first. The lines are as long as they need to be: they are looked
+ * down, compared and searched, each whole.
+ *
+ * @param unread what could not be read and so is not, or not whole, among them
+ */
+export function overviewText(slides: readonly SlideOverview[], unread: readonly FileProblem[]): string {
+  const sections: readonly (readonly string[])[] = [
+    [headingOf(slides, unread)],
+    inColumns(worstFirst(slides).map(cellsOf)),
+    ["Cautions", ...items(cautionsFor(slides), WIDTH)],
+  ];
+  return `${sections.map((lines) => lines.join("\n")).join("\n\n")}\n`;
+}
+
+/** How many slides are told of, and of how many files something is missing. */
+export function headingOf(slides: readonly SlideOverview[], unread: readonly FileProblem[]): string {
+  const told = slides.length === 1 ? "1 slide" : `${slides.length} slides, the worst first`;
+  const files = new Set(unread.map(({ file }) => file)).size;
+  return files === 0 ? told : `${told}; ${files} ${files === 1 ? "file" : "files"} could not be read whole`;
+}
+
+/** What holds for every slide; what holds for one is told with its own assessment. */
+export function cautionsFor(slides: readonly SlideOverview[]): readonly string[] {
+  const holdsLoad = slides.some(({ assessment }) => assessment.settings.holdsLoad);
+  return [
+    ...(holdsLoad ? [HOLDS_LOAD] : []),
+    ISOLATE,
+    MAKER_FIRST,
+    "Each slide's own cautions, checks and further readings are told where its file is assessed by itself.",
+  ];
+}
+
+function cellsOf(slide: SlideOverview): readonly string[] {
+  const { greatest, settings } = slide.assessment;
+  const lengths = lengthsOf(slide);
+  return [
+    calledOf(slide),
+    toBeDone(slide),
+    `lost motion ${estimateWords(greatest, lengths)}; limit ${lengths.position(settings.limit)}`,
+    takenOf(slide),
+    slide.file,
+  ].map(onOneLine);
+}
+
+/** A name may hold anything, line ends and a terminal's control characters included. */
+function onOneLine(text: string): string {
+  return text.replace(/[\s\p{Cc}]+/gu, " ").trim();
+}
+
+function inColumns(rows: readonly (readonly string[])[]): readonly string[] {
+  const widths = (rows[0] ?? []).map((_, column) =>
+    Math.max(...rows.map((cells) => lengthOf(cells[column]))),
+  );
+  return rows.map((cells) =>
+    cells
+      .map((cell, column) => cell + " ".repeat((widths[column] ?? 0) - lengthOf(cell)))
+      .join(GAP)
+      .trimEnd(),
+  );
+}
+
+function lengthOf(text = ""): number {
+  return [...text].length;
+}
