@@ -51,7 +51,7 @@ test("a change of verdict is announced once, politely", async () => {
 
 test("the tables have headings, and the chart is described in words", async () => {
   const page = await served.open();
-  await page.getByRole("button", { name: /^Boring mill/ }).click();
+  await page.getByRole("button", { name: /^Boring mill, table/ }).click();
   const readings = page.getByRole("table", { name: /^Readings/ });
   await readings.getByRole("columnheader", { name: "Position mm" }).waitFor();
   await readings.getByRole("rowheader").nth(2).waitFor();

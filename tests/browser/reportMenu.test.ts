@@ -15,7 +15,7 @@ beforeAll(async () => {
 afterAll(() => served.close());
 
 async function openSample(page: Page): Promise<void> {
-  await page.getByRole("button", { name: /^Boring mill/ }).click();
+  await page.getByRole("button", { name: /^Boring mill, table/ }).click();
   await page.getByRole("heading", { name: /with nuts to match/ }).waitFor();
 }
 

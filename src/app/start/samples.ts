@@ -21,7 +21,7 @@ const LABELS = [
   ["remake-screw-worn-at-one-end-shaper-table", "Shaper, table", "a screw worn at one end"],
   ["before-and-after-mill-saddle", "Mill, saddle", "before and after new nuts"],
   ["before-and-after-lathe-1-cross-slide", "Lathe 1, cross slide", "before and after adjusting"],
-  ["running-in-boring-mill-saddle", "Boring mill, saddle", "six surveys while running in"],
+  ["running-in-boring-mill-saddle", "Boring mill 2, saddle", "six surveys while running in"],
   ["positioning-pattern-mill-table", "Pattern mill, table", "positions read on a scale"],
   ["measure-more-lathe-4-cross-slide", "Lathe 4, cross slide", "too few readings to tell"],
   ["no-verdict-mill-knee", "Mill, knee", "a screw that holds up a load"],
