@@ -159,7 +159,7 @@ describe("the report", () => {
     const told = textOf(
       reportOf(
         inspectionWith({
-          indicator: { resolution: 0.01, error: 0.02, hysteresis: 0.003, angleToTravel: 10 },
+          indicator: { name: "No. 4", resolution: 0.01, error: 0.02, hysteresis: 0.003, angleToTravel: 10 },
           endFloat: [0.01, 0.02],
           conditions: { temperature: 21, oil: "fresh" },
           hoursOfUse: 1200,
@@ -168,7 +168,7 @@ describe("the report", () => {
       ),
     );
     for (const part of [
-      "resolution 0.01 mm, limit of error ± 0.02 mm, hysteresis 0.003 mm, at 10° to the travel, corrected",
+      "No. 4, resolution 0.01 mm, limit of error ± 0.02 mm, hysteresis 0.003 mm, at 10° to the travel, corrected",
       "measured on its own: 0.01 mm, 0.02 mm",
       "21 °C, oil: fresh",
       "1200 h",

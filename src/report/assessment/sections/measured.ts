@@ -44,8 +44,9 @@ function readingsWords(readings: readonly Reading[], stations: number): string {
 type LengthWords = (value: number) => string;
 
 function indicatorWords({ indicator }: Survey, length: LengthWords): string {
-  const { resolution, error, hysteresis, angleToTravel } = indicator ?? {};
+  const { name, resolution, error, hysteresis, angleToTravel } = indicator ?? {};
   const words = [
+    ...(name === undefined || name === "" ? [] : [name]),
     ...(resolution === undefined ? [] : [`resolution ${length(resolution)}`]),
     ...(error === undefined ? [] : [`limit of error ± ${length(error)}`]),
     ...(hysteresis === undefined ? [] : [`hysteresis ${length(hysteresis)}`]),
