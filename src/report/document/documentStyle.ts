@@ -22,7 +22,10 @@ body {
   orphans: 3;
   widows: 3;
 }
-@media screen { body { padding: clamp(4mm, 4vw, 14mm); } }
+@media screen {
+  body { padding: clamp(4mm, 4vw, 14mm); }
+  .wide { overflow-x: auto; }
+}
 h1, h2, h3 { color: ${COLOUR.ink}; line-height: 1.15; letter-spacing: -0.01em; text-wrap: balance; }
 h1 { margin: 0; font-size: 21pt; letter-spacing: -0.02em; }
 h2 { margin: 0 0 2.5mm; padding-bottom: 1mm; border-bottom: 0.35mm solid ${COLOUR.ink}; font-size: 12.5pt; break-after: avoid; }
