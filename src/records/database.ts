@@ -11,8 +11,11 @@ export type Database = IDBPDatabase<Schema>;
 /** A later layout of the database gets the next number, and a step in `upgrade` that brings the old one to it. */
 const LAYOUT = 1;
 
-/** The name of the error when another tab holds on to an older layout. */
+/** The name of the error when another tab does not let go of the database. */
 export const HELD_ELSEWHERE = "HeldElsewhereError";
+
+/** Opening takes a fraction of a second, in milliseconds; a browser says nothing where it waits for another tab. */
+const PATIENCE = 4000;
 
 let opened: Promise<Database> | undefined;
 
@@ -28,18 +31,27 @@ export function database(): Promise<Database> {
 
 function open(): Promise<Database> {
   return new Promise((resolve, reject) => {
+    let isGivenUp = false;
+    const giveUp = (): void => {
+      isGivenUp = true;
+      reject(new DOMException("", HELD_ELSEWHERE));
+    };
+    const timer = setTimeout(giveUp, PATIENCE);
     openDB<Schema>(STORE, LAYOUT, {
       upgrade: (fresh) => {
         fresh.createObjectStore("inspections", { keyPath: "id" });
       },
-      blocked: () => reject(new DOMException("", HELD_ELSEWHERE)),
+      blocked: giveUp,
       // Another tab with a newer program waits for this one to let go.
       blocking: (_current, _blocked, event) => {
         forget();
         (event.target as IDBDatabase).close();
       },
       terminated: forget,
-    }).then(resolve, reject);
+    })
+      // Had too late, it must not stand in the way of others.
+      .then((database) => (isGivenUp ? database.close() : resolve(database)), reject)
+      .finally(() => clearTimeout(timer));
   });
 }
 

@@ -23,7 +23,7 @@ export function troubleOf(error: unknown): Problem {
   if (name === HELD_ELSEWHERE) {
     return {
       where: "",
-      what: "another tab with an older Tightspot holds on to what this browser keeps",
+      what: "another tab holds on to what this browser keeps",
       cure: `Close the other tabs of Tightspot, then try again. ${OFFER_FILE}`,
     };
   }

@@ -66,6 +66,7 @@ export class KeptEntry extends LitElement {
       }
 
       form {
+        align-items: end;
         gap: 0.5rem;
         padding: 0.5rem 0;
       }

@@ -66,7 +66,10 @@ export class KeptList extends LitElement {
   }
 
   override render() {
-    if (this.problem !== null) return html`<p class="wrong" role="alert">${this.problem}</p>`;
+    if (this.problem !== null) {
+      return html`<p class="wrong" role="alert">${this.problem}</p>
+        <button type="button" @click=${this.#refresh}>Try again</button>`;
+    }
     if (this.entries.length === 0) return nothing;
     const found = search(this.entries, this.searched);
     return html`

@@ -104,10 +104,6 @@ export class StartPage extends LitElement {
         .rest:not(:has([hidden])) {
           grid-template-columns: minmax(0, 6fr) minmax(0, 7fr);
         }
-
-        tightspot-kept-list {
-          order: -1;
-        }
       }
     `,
   ];
@@ -144,8 +140,8 @@ export class StartPage extends LitElement {
         ${screwPicture}
       </div>
       <div class="rest">
-        ${this.#samples()}
         <tightspot-kept-list></tightspot-kept-list>
+        ${this.#samples()}
       </div>
       <tightspot-device-note></tightspot-device-note>
       ${
