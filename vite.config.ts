@@ -1,5 +1,7 @@
+import { createHash } from "node:crypto";
 import { chmod } from "node:fs/promises";
 import type { Plugin } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
 import packageFile from "./package.json" with { type: "json" };
 
@@ -10,13 +12,101 @@ const COMMAND = "dist/cli/tightspot.js";
 /** npm links the built command as a program, which takes the right to be run. */
 const executable: Plugin = { name: "executable", writeBundle: () => chmod(COMMAND, 0o755) };
 
-// One file for both products: `--mode page` builds the page, `--mode command` the command for Node.
+/** Makes the served page installable, and keeps all of it in the browser for use without network. */
+const offline = VitePWA({
+  // Registered by src/app/offline, which offers an update and leaves it to the reader.
+  injectRegister: false,
+  manifest: {
+    id: "./",
+    name: "Tightspot",
+    short_name: "Tightspot",
+    description: packageFile.description,
+    lang: "en",
+    background_color: "#f7f8fa",
+    theme_color: "#f7f8fa",
+    icons: [
+      { src: "icon.svg", sizes: "any", type: "image/svg+xml" },
+      ...["any", "maskable"].flatMap((purpose) =>
+        [192, 512].map((size) => ({
+          src: `icon${purpose === "any" ? "" : "-maskable"}-${size}.png`,
+          sizes: `${size}x${size}`,
+          type: "image/png",
+          purpose: purpose as "any" | "maskable",
+        })),
+      ),
+    ],
+  },
+  workbox: {
+    globPatterns: ["**/*.{js,css,html,svg,png}"],
+    cleanupOutdatedCaches: true,
+    inlineWorkboxRuntime: true,
+    // Without this the first visit would not work without network until it is loaded again.
+    clientsClaim: true,
+    sourcemap: false,
+  },
+});
+
+/** Puts the workers of the page into its script: a page opened from a file may not load them from beside it. */
+const workersInside: Plugin = {
+  name: "workers-inside",
+  enforce: "pre",
+  async resolveId(source, importer) {
+    if (!source.endsWith("?worker")) return null;
+    const found = await this.resolve(source, importer, { skipSelf: true });
+    return found && { ...found, id: `${found.id}&inline` };
+  },
+};
+
+const FILE_NAME = "tightspot.html";
+
+/** Makes the page one file with its script and style in it, which may run nothing else and ask no one for anything. */
+const oneFile: Plugin = {
+  name: "one-file",
+  enforce: "post",
+  generateBundle: {
+    // After the bundler has put its last touches to the script.
+    order: "post",
+    handler(_options, bundle) {
+      const [script, ...furtherScripts] = Object.values(bundle).filter((made) => made.type === "chunk");
+      const assets = Object.values(bundle).filter((made) => made.type === "asset");
+      const page = assets.find(({ fileName }) => fileName.endsWith(".html"));
+      const [style, ...others] = assets.filter((asset) => asset !== page);
+      if (script === undefined || page === undefined || style?.fileName.endsWith(".css") !== true) {
+        throw new Error("The page is not made of a script, a style and a document.");
+      }
+      if (furtherScripts.length + others.length > 0)
+        throw new Error("The page is more than one script and style.");
+      // The words that would end the script's element early are spelt otherwise, to the same effect.
+      const code = script.code.replace(/<(\/?script)/gi, "\\x3C$1");
+      const hash = createHash("sha256").update(code).digest("base64");
+      const policy =
+        `default-src 'none'; script-src 'sha256-${hash}'; worker-src blob:; ` +
+        "style-src 'unsafe-inline'; img-src data:; form-action 'none'; base-uri 'none'";
+      const source = String(page.source)
+        .replace(/<script type="module"[^>]*><\/script>/, () => `<script type="module">${code}</script>`)
+        .replace(/<link rel="stylesheet"[^>]*>/, () => `<style>${String(style.source)}</style>`)
+        .replace(/default-src 'self'[^"]*/, () => policy);
+      for (const name of Object.keys(bundle)) delete bundle[name];
+      this.emitFile({ type: "asset", fileName: FILE_NAME, source });
+    },
+  },
+};
+
+const toPage = { outDir: "../../dist/page", target: "es2022" } as const;
+
+/**
+ * One file for all products: `--mode page` builds the page as it is served, `--mode file` the page as one file to
+ * carry along, beside it, and `--mode command` the command for Node.
+ */
 export default defineConfig(({ mode }) => ({
-  root: mode === "page" ? "src/app" : ".",
+  root: mode === "page" || mode === "file" ? "src/app" : ".",
   base: "./",
   publicDir: mode === "page" ? "public" : false,
-  plugins: mode === "command" ? [executable] : [],
-  define: { __TIGHTSPOT_VERSION__: version },
+  plugins: { page: [offline], file: [workersInside, oneFile], command: [executable] }[mode] ?? [],
+  define: {
+    __TIGHTSPOT_VERSION__: version,
+    __TIGHTSPOT_EDITION__: JSON.stringify(mode === "file" ? "file" : "served"),
+  },
   build:
     mode === "command"
       ? {
@@ -30,9 +120,12 @@ export default defineConfig(({ mode }) => ({
             output: { entryFileNames: "[name].js", chunkFileNames: "[name].js" },
           },
         }
-      : { outDir: "../../dist/page", emptyOutDir: true, target: "es2022" },
+      : mode === "file"
+        ? { ...toPage, emptyOutDir: false, rolldownOptions: { output: { codeSplitting: false } } }
+        : { ...toPage, emptyOutDir: true },
   ssr: { noExternal: true },
-  worker: { format: "es" },
+  // A classic worker runs from within a file, too; a module worker does not.
+  worker: { format: mode === "file" ? "iife" : "es" },
   test: {
     include: ["tests/**/*.test.ts"],
     globalSetup: ["tests/buildProducts.ts"],

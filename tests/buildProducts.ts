@@ -6,6 +6,7 @@ const ROOT = join(import.meta.dirname, "..");
 const SOURCES = ["src", "sample-data", "package.json", "vite.config.ts"];
 const PRODUCTS = [
   { mode: "page", built: "dist/page/index.html" },
+  { mode: "file", built: "dist/page/tightspot.html" },
   { mode: "command", built: "dist/cli/tightspot.js" },
 ] as const;
 

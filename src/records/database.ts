@@ -1,4 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import { STORE } from "./edition.ts";
 import type { KeptInspection } from "./record.ts";
 
 interface Schema extends DBSchema {
@@ -7,27 +8,51 @@ interface Schema extends DBSchema {
 
 export type Database = IDBPDatabase<Schema>;
 
-const NAME = "tightspot";
 /** A later layout of the database gets the next number, and a step in `upgrade` that brings the old one to it. */
 const LAYOUT = 1;
 
+/** The name of the error when another tab does not let go of the database. */
+export const HELD_ELSEWHERE = "HeldElsewhereError";
+
+/** Opening takes a fraction of a second, in milliseconds; a browser says nothing where it waits for another tab. */
+const PATIENCE = 4000;
+
 let opened: Promise<Database> | undefined;
 
-/** The browser's database, opened once. Throws what the browser throws when it cannot be had. */
+/**
+ * The browser's database, opened once. Throws what the browser throws when it cannot be had, and an error of its own
+ * when another tab does not let go of it; asked again later, it may then be had.
+ */
 export function database(): Promise<Database> {
-  opened ??= openDB<Schema>(NAME, LAYOUT, {
-    upgrade: (fresh) => {
-      fresh.createObjectStore("inspections", { keyPath: "id" });
-    },
-    // Another tab with a newer program waits for this one to let go.
-    blocking: (_current, _blocked, event) => {
-      forget();
-      (event.target as IDBDatabase).close();
-    },
-    terminated: forget,
-  });
+  opened ??= open();
   opened.catch(forget);
   return opened;
+}
+
+function open(): Promise<Database> {
+  return new Promise((resolve, reject) => {
+    let isGivenUp = false;
+    const giveUp = (): void => {
+      isGivenUp = true;
+      reject(new DOMException("", HELD_ELSEWHERE));
+    };
+    const timer = setTimeout(giveUp, PATIENCE);
+    openDB<Schema>(STORE, LAYOUT, {
+      upgrade: (fresh) => {
+        fresh.createObjectStore("inspections", { keyPath: "id" });
+      },
+      blocked: giveUp,
+      // Another tab with a newer program waits for this one to let go.
+      blocking: (_current, _blocked, event) => {
+        forget();
+        (event.target as IDBDatabase).close();
+      },
+      terminated: forget,
+    })
+      // Had too late, it must not stand in the way of others.
+      .then((database) => (isGivenUp ? database.close() : resolve(database)), reject)
+      .finally(() => clearTimeout(timer));
+  });
 }
 
 function forget(): void {

@@ -1,6 +1,7 @@
 import { readInspection } from "../inspection/open.ts";
 import { failed, type Outcome, type Problem, succeeded } from "../inspection/problem.ts";
 import { database } from "./database.ts";
+import { draftSchema } from "./draftSchema.ts";
 import type { KeptInspection } from "./record.ts";
 import { troubleOf } from "./trouble.ts";
 
@@ -27,9 +28,22 @@ export async function readKept(id: string): Promise<Outcome<KeptInspection>> {
   if (found === undefined) {
     return failed("", "this inspection is not kept in this browser", "Open its file, or choose another.");
   }
+  if (!draftSchema.safeParse(found.draft).success) {
+    const cure = "It was left as it is. Open a file of it, if there is one.";
+    return failed("", "what this browser kept of this inspection is damaged", cure);
+  }
   if (found.inspection === null) return succeeded(found);
   const read = readInspection(found.inspection);
   return read.ok ? succeeded({ ...found, inspection: read.value }) : read;
+}
+
+/** What is kept under a name, just as it is there, damaged or not; null where there is nothing. */
+export async function rawKept(id: string): Promise<unknown> {
+  try {
+    return (await (await database()).get("inspections", id)) ?? null;
+  } catch {
+    return null;
+  }
 }
 
 /**

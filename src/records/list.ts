@@ -7,9 +7,28 @@ import { troubleOf } from "./trouble.ts";
 export async function listKept(): Promise<Outcome<readonly ListEntry[]>> {
   try {
     const all = await (await database()).getAll("inspections");
-    return succeeded(all.map(listEntryOf).sort((a, b) => b.savedAt.localeCompare(a.savedAt)));
+    return succeeded(all.map(entryOf).sort((a, b) => b.savedAt.localeCompare(a.savedAt)));
   } catch (error) {
     return { ok: false, problem: troubleOf(error) };
+  }
+}
+
+/** One that is damaged is listed, too: it must neither hide the others nor be lost sight of. */
+function entryOf(kept: KeptInspection): ListEntry {
+  try {
+    return listEntryOf(kept);
+  } catch {
+    return {
+      id: kept.id,
+      savedAt: "",
+      name: null,
+      machine: null,
+      surveys: 0,
+      lastTaken: null,
+      readings: 0,
+      inFile: false,
+      isDamaged: true,
+    };
   }
 }
 
@@ -17,9 +36,18 @@ export async function listKept(): Promise<Outcome<readonly ListEntry[]>> {
 export async function findKept(work: Work): Promise<KeptInspection | null> {
   try {
     const all = await (await database()).getAll("inspections");
-    return all.find((kept) => isSameWork(kept, work)) ?? null;
+    return all.find((kept) => holds(kept, work)) ?? null;
   } catch {
     return null;
+  }
+}
+
+/** A damaged one holds nothing that could be compared. */
+function holds(kept: KeptInspection, work: Work): boolean {
+  try {
+    return isSameWork(kept, work);
+  } catch {
+    return false;
   }
 }
 

@@ -102,6 +102,8 @@ export interface Work {
   /** Null until travel, lead and limit are known. */
   readonly inspection: Inspection | null;
   readonly draft: Draft;
+  /** Whether there is a file of it: opened from one or saved to one, and not changed since. */
+  readonly inFile?: boolean;
 }
 
 /** An inspection as it is kept in this browser. */
@@ -135,16 +137,20 @@ export interface ListEntry {
   /** When the last survey was taken, ISO 8601; null where there is none. */
   readonly lastTaken: string | null;
   readonly readings: number;
+  readonly inFile: boolean;
+  /** Whether it is so damaged that nothing of it can be told. */
+  readonly isDamaged: boolean;
 }
 
 /** What a list shows of a kept inspection; everything entered counts, whether it can be read or not. */
-export function listEntryOf({ id, savedAt, inspection, draft }: KeptInspection): ListEntry {
+export function listEntryOf(kept: KeptInspection): ListEntry {
+  const { id, savedAt, inspection, draft } = kept;
   const surveys = inspection?.surveys ?? [];
   const read = surveys.reduce((count, survey) => count + survey.readings.length, 0);
   return {
     id,
     savedAt,
-    name: inspection?.slide.name ?? nameTyped(draft),
+    name: nameOf(kept),
     machine: inspection?.slide.machine ?? null,
     surveys: surveys.length,
     lastTaken:
@@ -154,9 +160,13 @@ export function listEntryOf({ id, savedAt, inspection, draft }: KeptInspection):
         .at(-1) ?? null,
     readings:
       read + draft.rows.filter((row) => !awaitsReading(row)).length + (draft.waiting?.readings.length ?? 0),
+    inFile: kept.inFile === true,
+    isDamaged: false,
   };
 }
 
-function nameTyped(draft: Draft): string | null {
-  return draft.fields.find(({ survey, path }) => survey === null && path === "name")?.text ?? null;
+/** The slide's name; null where neither a name was given nor the slide described. */
+export function nameOf({ inspection, draft }: Work): string | null {
+  const typed = draft.fields.find(({ survey, path }) => survey === null && path === "name");
+  return inspection?.slide.name ?? typed?.text ?? null;
 }

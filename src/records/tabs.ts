@@ -1,11 +1,11 @@
+import { STORE } from "./edition.ts";
+
 /** What one tab tells the others: that an inspection was saved or deleted. */
 export interface Word {
   readonly id: string;
   /** The revision it is now kept at; null where it was deleted. */
   readonly revision: number | null;
 }
-
-const CHANNEL = "tightspot";
 
 export interface OtherTabs {
   tell(word: Word): void;
@@ -21,7 +21,7 @@ export function tellOtherTabs(word: Word): void {
 
 /** Listens to the other tabs of this page and talks to them. */
 export function otherTabs(hear: (word: Word) => void): OtherTabs {
-  const channel = new BroadcastChannel(CHANNEL);
+  const channel = new BroadcastChannel(STORE);
   channel.onmessage = ({ data }: MessageEvent<Word>) => hear(data);
   return { tell: (word) => channel.postMessage(word), close: () => channel.close() };
 }

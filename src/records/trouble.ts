@@ -1,4 +1,5 @@
 import type { Problem } from "../inspection/problem.ts";
+import { HELD_ELSEWHERE } from "./database.ts";
 
 const OFFER_FILE = "Save the inspection as a file to be safe.";
 
@@ -17,6 +18,13 @@ export function troubleOf(error: unknown): Problem {
       where: "",
       what: "the inspections in this browser were kept by a newer Tightspot, and were left alone",
       cure: `Load the page again to get the newer one. ${OFFER_FILE}`,
+    };
+  }
+  if (name === HELD_ELSEWHERE) {
+    return {
+      where: "",
+      what: "another tab holds on to what this browser keeps",
+      cure: `Close the other tabs of Tightspot, then try again. ${OFFER_FILE}`,
     };
   }
   const said = error instanceof Error && error.message !== "" ? ` (${error.message})` : "";

@@ -15,28 +15,43 @@ export const ARGUMENTS = [
   "--disable-sync",
 ];
 
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+const DESK: Size = { width: 1280, height: 900 };
+
 /** The built page on a server of its own, and a browser to open it in. */
 export interface ServedPage {
   readonly address: string;
   /** A browser profile that was never used, with the page open in it. */
-  open(size?: { readonly width: number; readonly height: number }): Promise<Page>;
+  open(size?: Size): Promise<Page>;
+  /** The same, in a browser profile that may keep the page for use without network. */
+  openToStay(size?: Size): Promise<Page>;
   /** Another tab of the same profile. */
   openBeside(page: Page): Promise<Page>;
   close(): Promise<void>;
 }
 
-export async function servePage(): Promise<ServedPage> {
+/**
+ * @param folder what is served
+ * @param flags of the browser, beside the usual ones
+ */
+export async function servePage(folder = "dist/page", flags: readonly string[] = []): Promise<ServedPage> {
   const executablePath = findChromium();
   if (executablePath === null) throw new Error("There is no Chromium: see tests/browser/findChromium.js.");
   // Looked up at each request, as they may be built anew meanwhile.
-  const files = sirv("dist/page", { dev: true });
+  const files = sirv(folder, { dev: true });
   const server = createServer((request, response) => files(request, response));
   await new Promise<void>((listening) => server.listen(0, "127.0.0.1", listening));
   const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
-  const browser = await chromium.launch({ executablePath, args: ARGUMENTS });
+  const browser = await chromium.launch({ executablePath, args: [...ARGUMENTS, ...flags] });
   return {
     address,
-    open: async (size = { width: 1280, height: 900 }) => openIn(await newProfile(browser, size), address),
+    // Most tests look at other things, and are faster where the page is not kept in every new profile.
+    open: async (size = DESK) => openIn(await newProfile(browser, size, "block"), address),
+    openToStay: async (size = DESK) => openIn(await newProfile(browser, size, "allow"), address),
     openBeside: (page) => openIn(page.context(), page.url()),
     close: async () => {
       await browser.close();
@@ -45,8 +60,12 @@ export async function servePage(): Promise<ServedPage> {
   };
 }
 
-function newProfile(browser: Browser, viewport: { width: number; height: number }): Promise<BrowserContext> {
-  return browser.newContext({ viewport, locale: "en-GB" });
+function newProfile(
+  browser: Browser,
+  viewport: Size,
+  serviceWorkers: "allow" | "block",
+): Promise<BrowserContext> {
+  return browser.newContext({ viewport, locale: "en-GB", serviceWorkers });
 }
 
 async function openIn(context: BrowserContext, address: string): Promise<Page> {

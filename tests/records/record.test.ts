@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { Inspection } from "../../src/inspection/schema.ts";
+import { HELD_ELSEWHERE } from "../../src/records/database.ts";
 import { agrees } from "../../src/records/kept.ts";
 import {
   awaitsReading,
@@ -98,6 +99,7 @@ test("what another tab saved over it since agrees with what was written", () => 
 test.each([
   [new DOMException("full", "QuotaExceededError"), "no room"],
   [new DOMException("newer", "VersionError"), "newer Tightspot"],
+  [new DOMException("", HELD_ELSEWHERE), "another tab holds on"],
   [new ReferenceError("indexedDB is not defined"), "indexedDB is not defined"],
 ])("trouble with the browser's database is told in words: %s", (error, words) => {
   const { what, cure } = troubleOf(error);

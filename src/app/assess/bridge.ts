@@ -1,5 +1,6 @@
 import { failed } from "../../inspection/problem.ts";
 import type { Answer, Question } from "./messages.ts";
+import AssessWorker from "./worker.ts?worker";
 
 export type { Answer } from "./messages.ts";
 
@@ -32,7 +33,7 @@ export function assessorOf(tell: (answer: Answer) => void): Assessor {
     else tell(answer);
   };
   const started = (): Worker => {
-    const fresh = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
+    const fresh = new AssessWorker();
     fresh.onmessage = ({ data }: MessageEvent<Answer>) => settle(data);
     fresh.onerror = () => {
       fresh.terminate();

@@ -11,6 +11,7 @@ import {
   type Step,
   type Work,
 } from "../../records/record.ts";
+import { afterChange } from "./afterChange.ts";
 import type { ColumnName } from "./columns.ts";
 import { timeNow } from "./day.ts";
 import { enterField, showField } from "./fields.ts";
@@ -42,7 +43,8 @@ export class Desk extends EventTarget {
   constructor(kept: KeptInspection, save: (kept: KeptInspection) => Promise<Saving>, survey?: string) {
     super();
     this.id = kept.id;
-    this.#work = withUnreadable({ inspection: kept.inspection, draft: kept.draft });
+    const { inspection, draft, inFile = false } = kept;
+    this.#work = { ...withUnreadable({ inspection, draft }), inFile };
     this.#keeping = { state: "kept", at: kept.savedAt };
     this.#keeper = keeperOf(kept, save, (keeping) => {
       this.#keeping = keeping;
@@ -96,6 +98,11 @@ export class Desk extends EventTarget {
   /** Keeps the work as it is: what was opened from a file and is not kept yet. */
   keep(): void {
     this.#change(this.#work);
+  }
+
+  /** Takes note that there is a file of all that was entered. */
+  savedToFile(): void {
+    this.#change({ ...this.#work, inFile: true });
   }
 
   /** Saves at once what was not saved yet. */
@@ -283,8 +290,8 @@ export class Desk extends EventTarget {
   }
 
   #change(work: Work): void {
-    this.#work = work;
-    this.#keeper.changed(work);
+    this.#work = afterChange(this.#work, work);
+    this.#keeper.changed(this.#work);
     this.#tell();
   }
 

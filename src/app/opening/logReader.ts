@@ -3,6 +3,7 @@ import type { Preview } from "../../intake/preview.ts";
 import type { Unsettled } from "../../intake/question.ts";
 import type { CsvOptions } from "../../intake/understanding.ts";
 import type { LogReadings, LogTold, LogToRead } from "./logMessages.ts";
+import LogWorker from "./logWorker.ts?worker";
 
 /** A log as far as it could be read, and its columns as they stand in it; null where there is no table. */
 export interface LogRead {
@@ -54,7 +55,7 @@ export function readLogAside(
 
 /** A worker that does not run tells that, too. */
 function startWorker(log: LogToRead, hear: (told: LogTold) => void): Worker {
-  const worker = new Worker(new URL("./logWorker.ts", import.meta.url), { type: "module" });
+  const worker = new LogWorker();
   worker.onmessage = ({ data }: MessageEvent<LogTold>) => hear(data);
   worker.onerror = () => {
     const cure = "Load the page again; what was entered is kept.";

@@ -1,8 +1,9 @@
 import { inOneLine, type Outcome, succeeded } from "../../inspection/problem.ts";
-import { saveKept } from "../../records/kept.ts";
+import { rawKept, readKept, saveKept } from "../../records/kept.ts";
 import { findKept } from "../../records/list.ts";
 import type { KeptInspection } from "../../records/record.ts";
 import { tellOtherTabs } from "../../records/tabs.ts";
+import { newId } from "../editing/newId.ts";
 import type { Notice } from "../shell/notice.ts";
 import type { Opening } from "../shell/opening.ts";
 import { hashOf } from "../shell/route.ts";
@@ -47,11 +48,17 @@ async function openOne(file: File, id: string | undefined): Promise<Outcome<Open
 /** Keeps what a file holds, unless just that is kept already; what cannot be kept comes back as it was. */
 async function keep(opened: KeptInspection): Promise<KeptInspection> {
   const same = await findKept(opened);
-  if (same !== null) return same;
-  const saving = await saveKept(opened);
-  if (!saving.ok) return opened;
+  if (same?.inFile === true) return same;
+  const saving = await saveKept(same === null ? await besideDamaged(opened) : { ...same, inFile: true });
+  if (!saving.ok) return same ?? opened;
   tellOtherTabs({ id: saving.kept.id, revision: saving.kept.revision });
   return saving.kept;
+}
+
+/** Under another name, where what is kept under its own cannot be opened any more: that is left as it is. */
+async function besideDamaged(opened: KeptInspection): Promise<KeptInspection> {
+  const isThere = (await rawKept(opened.id)) !== null;
+  return isThere && !(await readKept(opened.id)).ok ? { ...opened, id: newId() } : opened;
 }
 
 function besides(others: readonly Found[]): readonly Notice[] {

@@ -57,7 +57,7 @@ function readInspectionFile(text: string, name: string, id: string): Outcome<Ope
   if (opened.ok) {
     return succeeded({
       kind: "inspection",
-      kept: { id, revision: 0, savedAt: "", inspection: opened.value, draft: EMPTY_DRAFT },
+      kept: { id, revision: 0, savedAt: "", inspection: opened.value, draft: EMPTY_DRAFT, inFile: true },
     });
   }
   const partly = openPartly(text);

@@ -1,9 +1,11 @@
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import type { KeptInspection } from "../../records/record.ts";
+import { NewerVersion } from "../offline/newerVersion.ts";
 import type { Log } from "../opening/readFile.ts";
 import { controls } from "../style/controls.ts";
 import "../start/startPage.ts";
+import type { Workbench } from "../workbench/workbench.ts";
 import { brand } from "./brand.ts";
 import { Drops } from "./drops.ts";
 import { type Notice, withNotice } from "./notice.ts";
@@ -50,6 +52,15 @@ export class App extends LitElement {
         padding: 0 var(--edge) 6rem;
       }
 
+      .newer:has(p) {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 0.25rem 0.75rem;
+        padding: 0.375rem var(--edge);
+        background: var(--brass-wash);
+      }
+
       .dropping {
         position: fixed;
         inset: 0.75rem;
@@ -71,6 +82,10 @@ export class App extends LitElement {
           padding: 0;
         }
 
+        .newer {
+          display: none;
+        }
+
         main {
           padding: 0;
         }
@@ -86,6 +101,8 @@ export class App extends LitElement {
   @state() private logs: readonly Log[] = [];
 
   readonly #drops = new Drops(this, (files) => void this.#open({ files }));
+
+  readonly #newerVersion = new NewerVersion(this, async () => this.#workbench?.keepNow());
 
   constructor() {
     super();
@@ -117,6 +134,7 @@ export class App extends LitElement {
   override render() {
     return html`
       <header><a href=${hashOf({ at: "start" })}>${brand} Tightspot</a></header>
+      ${this.#newerVersion.render()}
       <main>${this.#page()}</main>
       <tightspot-notice-bar
         .notices=${this.notices}
@@ -126,6 +144,10 @@ export class App extends LitElement {
       ></tightspot-notice-bar>
       ${this.#drops.isOver ? html`<p class="dropping">Drop the files to open them</p>` : nothing}
     `;
+  }
+
+  get #workbench(): Workbench | null {
+    return this.renderRoot.querySelector<Workbench>("tightspot-workbench");
   }
 
   #page() {

@@ -1,17 +1,22 @@
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { inOneLine } from "../../inspection/problem.ts";
+import { repeat } from "lit/directives/repeat.js";
+import { inOneLine, type Outcome } from "../../inspection/problem.ts";
 import { deleteKept, listKept, putBack } from "../../records/list.ts";
-import type { ListEntry } from "../../records/record.ts";
+import type { KeptInspection, ListEntry } from "../../records/record.ts";
 import { type OtherTabs, otherTabs } from "../../records/tabs.ts";
-import { dayOf } from "../editing/day.ts";
+import { newId } from "../editing/newId.ts";
 import { notify } from "../shell/notice.ts";
-import { hashOf } from "../shell/route.ts";
 import { controls } from "../style/controls.ts";
+import { nameInList } from "./entryWords.ts";
+import type { EntryWish, KeptEntry } from "./keptEntry.ts";
+import "./keptEntry.ts";
+import { search } from "./search.ts";
 
-const WHEN = new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" });
+/** A list that is longer than this is searched rather than read. */
+const SHORT = 3;
 
-/** The inspections kept in this browser, to open and to delete. */
+/** The inspections kept in this browser, to open, find, rename, duplicate and delete. */
 @customElement("tightspot-kept-list")
 export class KeptList extends LitElement {
   static override styles = [
@@ -21,50 +26,30 @@ export class KeptList extends LitElement {
         margin-bottom: 0.25rem;
       }
 
-      li {
-        display: flex;
-        align-items: center;
-        gap: 0.5rem;
-        border-top: 1px solid var(--rule);
-      }
-
-      li:first-child {
-        margin-top: 0.75rem;
-      }
-
-      li:last-child {
-        border-bottom: 1px solid var(--rule);
-      }
-
-      a {
-        display: grid;
-        flex: 1;
-        align-content: center;
-        min-width: 0;
-        min-height: 64px;
-        padding: 0.5rem 0;
-        color: var(--ink-strong);
-        text-decoration: none;
-      }
-
-      a:hover .name {
-        text-decoration: underline;
-      }
-
-      .name {
-        overflow-wrap: anywhere;
-        font-weight: 650;
-      }
-
       .note {
         color: var(--ink-pale);
         font-size: var(--small);
+      }
+
+      .search {
+        display: block;
+        margin: 0.75rem 0;
+      }
+
+      ul {
+        margin-top: 0.75rem;
+        border-bottom: 1px solid var(--rule);
+      }
+
+      li {
+        border-top: 1px solid var(--rule);
       }
     `,
   ];
 
   @state() private entries: readonly ListEntry[] = [];
   @state() private problem: string | null = null;
+  @state() private searched = "";
 
   #tabs: OtherTabs | undefined;
 
@@ -81,30 +66,54 @@ export class KeptList extends LitElement {
   }
 
   override render() {
-    if (this.problem !== null) return html`<p class="wrong" role="alert">${this.problem}</p>`;
+    if (this.problem !== null) {
+      return html`<p class="wrong" role="alert">${this.problem}</p>
+        <button type="button" @click=${this.#refresh}>Try again</button>`;
+    }
     if (this.entries.length === 0) return nothing;
+    const found = search(this.entries, this.searched);
     return html`
       <section aria-labelledby="kept">
-        <h2 id="kept">Kept in this browser</h2>
-        <p class="note">On this device only. A browser may clear what it keeps: save a file of what must last.</p>
+        <h2 id="kept" tabindex="-1">Kept in this browser</h2>
+        ${this.#reminder()} ${this.entries.length > SHORT ? this.#search(found.length) : nothing}
         <ul>
-          ${this.entries.map((entry) => this.#entry(entry))}
+          ${repeat(
+            found,
+            ({ id }) => id,
+            (entry) => html`<li>
+              <tightspot-kept-entry
+                .entry=${entry}
+                @tightspot-entry=${({ detail }: CustomEvent<EntryWish>) => this.#grant(entry, detail)}
+              ></tightspot-kept-entry>
+            </li>`,
+          )}
         </ul>
       </section>
     `;
   }
 
-  #entry(entry: ListEntry) {
-    const name = nameOf(entry);
-    return html`<li>
-      <a href=${hashOf({ at: "inspection", id: entry.id })}>
-        <span class="name">${name}</span>
-        <span class="note figures">${aboutOf(entry)}</span>
-      </a>
-      <button type="button" class="quiet" aria-label=${`Delete ${name}`} @click=${() => this.#delete(entry)}>
-        Delete
-      </button>
-    </li>`;
+  #reminder() {
+    const count = this.entries.filter(({ inFile }) => !inFile).length;
+    if (count === 0) return nothing;
+    const which = count === 1 ? "One of them is" : `${count} of them are`;
+    return html`<p class="note">
+      ${this.entries.length === 1 ? "It is" : which} nowhere but here: open it and press “Save a file”, if it must last.
+    </p>`;
+  }
+
+  #search(found: number) {
+    const all = this.entries.length;
+    return html`<label class="search">
+        <span class="label">Search by slide or machine</span>
+        <input
+          type="search"
+          .value=${this.searched}
+          @input=${({ target }: Event) => {
+            this.searched = (target as HTMLInputElement).value;
+          }}
+        />
+      </label>
+      <p class="note" role="status">${this.searched.trim() === "" ? "" : `${found} of ${all} found`}</p>`;
   }
 
   async #refresh(): Promise<void> {
@@ -112,9 +121,40 @@ export class KeptList extends LitElement {
     this.entries = listed.ok ? listed.value : [];
     this.problem = listed.ok ? null : inOneLine(listed.problem);
     this.hidden = this.entries.length === 0 && this.problem === null;
+    await this.updateComplete;
+  }
+
+  async #grant(entry: ListEntry, wish: EntryWish): Promise<void> {
+    if (wish.wish === "delete") await this.#delete(entry);
+    else if (wish.wish === "rename") await this.#rename(entry, wish.name);
+    else await this.#duplicate(entry);
+  }
+
+  async #rename(entry: ListEntry, name: string): Promise<void> {
+    const { renameKept } = await import("../../records/changes.ts");
+    const undo = () => void this.#rename({ ...entry, name }, entry.name ?? "");
+    const after = this.#taken("Not renamed", await renameKept(entry.id, name));
+    if (after === null) return;
+    const action = { label: "Undo", act: undo };
+    notify(this, {
+      tone: "done",
+      text: `“${nameInList(entry)}” is now called “${name}”.`,
+      ...(entry.name !== null && { action }),
+    });
+    await this.#changed(after);
+  }
+
+  async #duplicate(entry: ListEntry): Promise<void> {
+    const { duplicateKept } = await import("../../records/changes.ts");
+    const copy = this.#taken("Not duplicated", await duplicateKept(entry.id, newId()));
+    if (copy === null) return;
+    notify(this, { tone: "done", text: `“${nameInList(entry)}” was duplicated.` });
+    await this.#changed(copy);
+    this.#focus(copy.id);
   }
 
   async #delete(entry: ListEntry): Promise<void> {
+    const at = this.entries.indexOf(entry);
     const deleted = await deleteKept(entry.id);
     if (!deleted.ok) {
       notify(this, { tone: "wrong", text: `Not deleted: ${inOneLine(deleted.problem)}` });
@@ -124,27 +164,37 @@ export class KeptList extends LitElement {
     const kept = deleted.value;
     notify(this, {
       tone: "done",
-      text: `“${nameOf(entry)}” was deleted.`,
-      ...(kept && { action: { label: "Undo", act: () => putBack(kept).then(() => this.#refresh()) } }),
+      text: `“${nameInList(entry)}” was deleted.`,
+      ...(kept && { action: { label: "Undo", act: () => void this.#putBack(kept) } }),
     });
     await this.#refresh();
+    // Who works by keyboard goes on with the next one.
+    const next = this.entries[at] ?? this.entries.at(-1);
+    if (next !== undefined) this.#focus(next.id);
   }
-}
 
-function nameOf({ name }: ListEntry): string {
-  return name ?? "New inspection, slide not described yet";
-}
+  async #putBack(kept: KeptInspection): Promise<void> {
+    const back = await putBack(kept);
+    if (!back.ok) notify(this, { tone: "wrong", text: `Not brought back: ${inOneLine(back.problem)}` });
+    await this.#changed(kept);
+    this.#focus(kept.id);
+  }
 
-function aboutOf({ machine, surveys, lastTaken, readings, savedAt }: ListEntry): string {
-  const parts = [
-    machine,
-    lastTaken === null
-      ? null
-      : surveys > 1
-        ? `${surveys} surveys, the last of ${dayOf(lastTaken)}`
-        : `survey of ${dayOf(lastTaken)}`,
-    `${readings} ${readings === 1 ? "reading" : "readings"}`,
-    `saved ${WHEN.format(new Date(savedAt))}`,
-  ];
-  return parts.filter((part) => part !== null).join(" · ");
+  #taken(failure: string, outcome: Outcome<KeptInspection>): KeptInspection | null {
+    if (outcome.ok) return outcome.value;
+    notify(this, { tone: "wrong", text: `${failure}: ${inOneLine(outcome.problem)}` });
+    return null;
+  }
+
+  /** Tells the other tabs, and lists anew. */
+  async #changed({ id, revision }: KeptInspection): Promise<void> {
+    this.#tabs?.tell({ id, revision });
+    await this.#refresh();
+  }
+
+  #focus(id: string): void {
+    [...this.renderRoot.querySelectorAll<KeptEntry>("tightspot-kept-entry")]
+      .find(({ entry }) => entry?.id === id)
+      ?.focus();
+  }
 }

@@ -3,6 +3,7 @@ import { customElement, state } from "lit/decorators.js";
 import { askToOpen } from "../shell/opening.ts";
 import { hashOf } from "../shell/route.ts";
 import { controls } from "../style/controls.ts";
+import "./deviceNote.ts";
 import "./keptList.ts";
 import { SAMPLES, type Sample } from "./samples.ts";
 import { screwPicture } from "./screwPicture.ts";
@@ -91,6 +92,10 @@ export class StartPage extends LitElement {
         font-weight: 400;
       }
 
+      tightspot-device-note {
+        padding-top: var(--gap-wide);
+      }
+
       @media (min-width: 60rem) {
         .hero {
           grid-template-columns: minmax(0, 6fr) minmax(0, 7fr);
@@ -98,10 +103,6 @@ export class StartPage extends LitElement {
 
         .rest:not(:has([hidden])) {
           grid-template-columns: minmax(0, 6fr) minmax(0, 7fr);
-        }
-
-        tightspot-kept-list {
-          order: -1;
         }
       }
     `,
@@ -139,9 +140,10 @@ export class StartPage extends LitElement {
         ${screwPicture}
       </div>
       <div class="rest">
-        ${this.#samples()}
         <tightspot-kept-list></tightspot-kept-list>
+        ${this.#samples()}
       </div>
+      <tightspot-device-note></tightspot-device-note>
       ${
         this.isPasting
           ? html`<tightspot-paste-dialog @tightspot-paste-done=${this.#pasted}></tightspot-paste-dialog>`

@@ -142,6 +142,7 @@ export class InspectionPage extends LitElement {
         <tightspot-keeping
           class=${keeping.state === "not kept" ? "alarm" : ""}
           .keeping=${keeping}
+          ?in-file=${work?.inFile === true}
         ></tightspot-keeping>
         <button type="button" class="quiet" @click=${this.#saveFile}>Save a file</button>
         <tightspot-csv-menu .work=${work} .survey=${survey} .assessment=${this.isBusy ? null : assessment}></tightspot-csv-menu>
@@ -199,7 +200,8 @@ export class InspectionPage extends LitElement {
     if (work?.inspection == null) return;
     saveFile(work.inspection);
     const left = work.draft.rows.filter((row) => !awaitsReading(row)).length + work.draft.fields.length;
-    if (left > 0) {
+    if (left === 0) this.desk?.savedToFile();
+    else {
       notify(this, {
         tone: "wrong",
         text: `The file holds all but ${left === 1 ? "one entry" : `${left} entries`} that cannot be read yet, marked in red.`,

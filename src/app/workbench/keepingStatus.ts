@@ -42,6 +42,8 @@ export class KeepingStatus extends LitElement {
     `,
   ];
 
+  /** Whether there is a file of all that was entered. */
+  @property({ type: Boolean, attribute: "in-file" }) inFile = false;
   @property({ attribute: false }) keeping: Keeping = { state: "saving" };
 
   override render() {
@@ -50,7 +52,7 @@ export class KeepingStatus extends LitElement {
     if (keeping.state === "kept") {
       return keeping.at === ""
         ? nothing
-        : html`<p class="state">Kept in this browser, ${TIME.format(new Date(keeping.at))}</p>`;
+        : html`<p class="state">Kept in this browser, ${TIME.format(new Date(keeping.at))}${this.inFile ? ", and in a file" : " · not in a file yet"}</p>`;
     }
     const { because, problem } = keeping;
     return html`<div class="not-kept" role="alert">

@@ -1,19 +1,23 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { inOneLine } from "../../inspection/problem.ts";
-import { readKept, saveKept } from "../../records/kept.ts";
+import { EDITION } from "../../records/edition.ts";
+import { rawKept, readKept, saveKept } from "../../records/kept.ts";
 import type { KeptInspection, Work } from "../../records/record.ts";
+import { askToStay } from "../../records/staying.ts";
 import { type OtherTabs, otherTabs, type Word } from "../../records/tabs.ts";
 import { Desk } from "../editing/desk.ts";
 import { newId } from "../editing/newId.ts";
 import { newDraft } from "../editing/setup.ts";
 import type { Log } from "../opening/readFile.ts";
 import "../setup/setupPage.ts";
+import { download } from "../shell/download.ts";
 import { notify } from "../shell/notice.ts";
 import { settle } from "../shell/opening.ts";
 import { hashOf, type Route, routeOf } from "../shell/route.ts";
 import { controls } from "../style/controls.ts";
 import "./inspectionPage.ts";
+import "./keepingStatus.ts";
 
 /** Opens the inspection that the address names, keeps it as it changes, and shows it or asks what it is about. */
 @customElement("tightspot-workbench")
@@ -28,6 +32,8 @@ export class Workbench extends LitElement {
 
   @state() private desk: Desk | null = null;
   @state() private problem: string | null = null;
+  /** What is kept of an inspection that cannot be opened, just as it is there. */
+  @state() private damaged: unknown = null;
   /** The log that something has to be asked about. */
   @state() private asking: Log | null = null;
 
@@ -35,6 +41,18 @@ export class Workbench extends LitElement {
   #begun: Log | null = null;
 
   #tabs: OtherTabs | undefined;
+  #hasAsked = false;
+
+  constructor() {
+    super();
+    this.addEventListener("tightspot-retry", this.#keepNow);
+    this.addEventListener("tightspot-copy", () => {
+      if (this.desk !== null) this.#openCopy(this.desk.work);
+    });
+    this.addEventListener("tightspot-show-other", () => {
+      if (this.desk !== null) void this.#openKept(this.desk.id);
+    });
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -68,6 +86,11 @@ export class Workbench extends LitElement {
       return html`<section class="sheet" role="alert">
         <h1>This inspection cannot be opened</h1>
         <p>${this.problem}</p>
+        ${
+          this.damaged === null
+            ? nothing
+            : html`<button type="button" @click=${this.#saveDamaged}>Save what is there as a file</button>`
+        }
         <p><a href=${hashOf({ at: "start" })}>To the first screen</a></p>
       </section>`;
     }
@@ -75,7 +98,8 @@ export class Workbench extends LitElement {
     return html`
       ${
         desk.inspection === null
-          ? html`<tightspot-setup-page
+          ? html`${keepingStatus(desk)}
+              <tightspot-setup-page
               .draft=${desk.work.draft}
               .next=${hasWaiting(desk) ? this.logs.map(({ name }) => name) : []}
               @tightspot-draft=${({ detail }: HTMLElementEventMap["tightspot-draft"]) => desk.draftAs(detail)}
@@ -88,9 +112,6 @@ export class Workbench extends LitElement {
               .survey=${desk.survey}
               .rows=${desk.rows}
               .keeping=${desk.keeping}
-              @tightspot-retry=${this.#keepNow}
-              @tightspot-copy=${() => this.#openCopy(desk.work)}
-              @tightspot-show-other=${() => this.#openKept(desk.id)}
             ></tightspot-inspection>`
       }
       ${
@@ -104,6 +125,11 @@ export class Workbench extends LitElement {
   protected override updated(): void {
     const name = this.desk?.inspection?.slide.name ?? "New inspection";
     document.title = `${name} · Tightspot`;
+  }
+
+  /** Keeps what was not kept yet. */
+  async keepNow(): Promise<void> {
+    await this.desk?.keepNow();
   }
 
   async #follow(): Promise<void> {
@@ -130,6 +156,7 @@ export class Workbench extends LitElement {
     else {
       this.desk = null;
       this.problem = inOneLine(read.problem);
+      this.damaged = await rawKept(id);
     }
     if (handed !== null) settle(this, "tightspot-shown");
   }
@@ -160,6 +187,10 @@ export class Workbench extends LitElement {
     settle(this, "tightspot-log-done");
   }
 
+  #saveDamaged(): void {
+    download("damaged-inspection.json", JSON.stringify(this.damaged, null, 2), "application/json");
+  }
+
   #openCopy(work: Work): void {
     const copy = this.#open({ id: newId(), revision: 0, savedAt: "", ...work });
     copy.keep();
@@ -172,6 +203,7 @@ export class Workbench extends LitElement {
       if (desk === this.desk) this.requestUpdate();
     });
     this.problem = null;
+    this.damaged = null;
     this.desk = desk;
     return desk;
   }
@@ -180,12 +212,20 @@ export class Workbench extends LitElement {
     const saving = await saveKept(kept);
     if (saving.ok) {
       this.#tabs?.tell({ id: kept.id, revision: saving.kept.revision });
+      if (kept.inspection !== null) this.#askToStayOnce();
       // A new inspection gets its address once it is kept, so that it is there when the page is loaded again.
       if (routeOf(location.hash).at === "new" && this.desk?.id === kept.id) {
         history.replaceState(null, "", hashOf({ at: "inspection", id: kept.id }));
       }
     }
     return saving;
+  }
+
+  /** Asked once there is something worth keeping: then a browser that asks the reader asks at a time that makes sense. */
+  #askToStayOnce(): void {
+    if (this.#hasAsked || EDITION === "file") return;
+    this.#hasAsked = true;
+    void askToStay();
   }
 
   #hear({ id, revision }: Word): void {
@@ -202,13 +242,16 @@ export class Workbench extends LitElement {
     });
   }
 
-  readonly #keepNow = (): void => {
-    void this.desk?.keepNow();
-  };
+  readonly #keepNow = (): void => void this.keepNow();
 
   readonly #warnOfLoss = (event: BeforeUnloadEvent): void => {
     if (this.desk?.keeping.state === "not kept") event.preventDefault();
   };
+}
+
+/** What is not kept is told while the slide is described, too. */
+function keepingStatus({ keeping, work }: Desk) {
+  return html`<tightspot-keeping .keeping=${keeping} ?in-file=${work.inFile === true}></tightspot-keeping>`;
 }
 
 /** Whether readings came in that wait for the slide to be described; further logs then wait for that, too. */

@@ -1,0 +1,11 @@
+import type { Work } from "../../records/record.ts";
+
+/** The work after a change: there is no file of it any more, unless nothing was changed that a file would hold. */
+export function afterChange(before: Work, after: Work): Work {
+  const isAsBefore =
+    after.inspection === before.inspection &&
+    after.draft.fields === before.draft.fields &&
+    after.draft.rows === before.draft.rows &&
+    after.draft.waiting === before.draft.waiting;
+  return isAsBefore ? after : { ...after, inFile: false };
+}

@@ -1,0 +1,39 @@
+import { type Outcome, succeeded } from "../inspection/problem.ts";
+import { readKept, saveKept } from "./kept.ts";
+import { type KeptInspection, nameOf, type Work } from "./record.ts";
+
+/** Gives a kept inspection another name. */
+export async function renameKept(id: string, name: string): Promise<Outcome<KeptInspection>> {
+  const read = await readKept(id);
+  return read.ok ? saveAs({ ...read.value, ...named(read.value, name) }) : read;
+}
+
+/**
+ * Keeps a kept inspection a second time, as a copy.
+ *
+ * @param as the name to keep the copy under
+ */
+export async function duplicateKept(id: string, as: string): Promise<Outcome<KeptInspection>> {
+  const read = await readKept(id);
+  if (!read.ok) return read;
+  const name = nameOf(read.value);
+  const copy = name === null ? read.value : { ...read.value, ...named(read.value, `${name}, copy`) };
+  return saveAs({ ...copy, id: as, revision: 0 });
+}
+
+async function saveAs(kept: KeptInspection): Promise<Outcome<KeptInspection>> {
+  const saving = await saveKept(kept);
+  return saving.ok ? succeeded(saving.kept) : saving;
+}
+
+function named({ inspection, draft }: Work, name: string): Work {
+  if (inspection !== null) {
+    return { draft, inFile: false, inspection: { ...inspection, slide: { ...inspection.slide, name } } };
+  }
+  const others = draft.fields.filter(({ survey, path }) => survey !== null || path !== "name");
+  return {
+    inspection,
+    inFile: false,
+    draft: { ...draft, fields: [...others, { survey: null, path: "name", text: name }] },
+  };
+}

@@ -1,0 +1,211 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { type ServedPage, servePage } from "./servedPage.ts";
+import { beginSlide, describeSlide, EVEN, goHome, kept, typeReadings } from "./steps.ts";
+import { putRecord, recordsOf } from "./store.ts";
+
+let served: ServedPage;
+
+beforeAll(async () => {
+  served = await servePage();
+});
+
+afterAll(() => served.close());
+
+const alert = (page: Page, text: string) => page.getByRole("alert").filter({ hasText: text });
+
+const backlash = (page: Page, reading: number) =>
+  page.getByLabel(`Backlash, reading ${reading}`, { exact: true });
+
+async function keptSurvey(): Promise<Page> {
+  const page = await served.open();
+  await describeSlide(page);
+  await typeReadings(page, EVEN.slice(0, 3));
+  await kept(page);
+  return page;
+}
+
+/** Whether the database holds a text within a second from now. */
+async function isHeldInASecond(page: Page, text: string): Promise<boolean> {
+  const end = Date.now() + 1000;
+  while (Date.now() < end) {
+    if (JSON.stringify(await recordsOf(page)).includes(text)) return true;
+  }
+  return false;
+}
+
+test("whatever field is typed in, what was typed is in the database within a second", async () => {
+  const page = await served.open();
+  await page.getByRole("link", { name: "New inspection" }).click();
+  await page.getByLabel("Travel from").pressSequentially("1.2x", { delay: 20 });
+  expect(await isHeldInASecond(page, '"1.2x"')).toBe(true);
+
+  const described = await keptSurvey();
+  await described.getByLabel("Position, next reading").pressSequentially("17.5", { delay: 20 });
+  expect(await isHeldInASecond(described, '"17.5"')).toBe(true);
+  await described.getByText("Details", { exact: true }).click();
+  await described.getByLabel("Machine").pressSequentially("Planer by the door", { delay: 20 });
+  expect(await isHeldInASecond(described, "Planer by the door")).toBe(true);
+});
+
+test("a full browser is told as not saved; with room made, all of it is saved", async () => {
+  const page = await served.open();
+  const devtools = await page.context().newCDPSession(page);
+  const origin = new URL(served.address).origin;
+  await devtools.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1 });
+  await describeSlide(page);
+  await alert(page, "this browser has no room left").waitFor();
+  await typeReadings(page, EVEN.slice(0, 3));
+  expect(await page.getByText(/^Kept in this browser/).count()).toBe(0);
+  await alert(page, "this browser has no room left").waitFor();
+
+  await devtools.send("Storage.overrideQuotaForOrigin", { origin });
+  await page.getByRole("button", { name: "Try again" }).click();
+  await kept(page);
+  await page.reload();
+  expect(await backlash(page, 3).inputValue()).toBe("0.20");
+});
+
+test("where nothing can be kept, that is told while the slide is being described, too", async () => {
+  const page = await served.open();
+  await page.addInitScript(() => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException("refused", "InvalidStateError");
+    };
+  });
+  await page.reload();
+  await page.getByRole("link", { name: "New inspection" }).click();
+  await page.getByLabel("Travel from").fill("0");
+  await alert(page, "Not saved").waitFor();
+});
+
+test("a database that another tab holds on to is told, and had once that tab lets go", async () => {
+  const page = await keptSurvey();
+  const other = await page.context().newPage();
+  await other.goto(`${served.address}icon.svg`);
+  // Holds its connection whatever comes, and asks for a deletion, which every later opening has to wait for.
+  await other.evaluate(
+    () =>
+      new Promise<void>((done) => {
+        const opening = indexedDB.open("tightspot");
+        opening.onsuccess = () => {
+          const deleting = indexedDB.deleteDatabase("tightspot");
+          deleting.onblocked = () => done();
+        };
+      }),
+  );
+  await backlash(page, 1).fill("0.35");
+  await alert(page, "another tab holds on to what this browser keeps").waitFor();
+  await other.close();
+  // The deletion is done now: what is on the page is all there is, and it is not lost.
+  await page.getByRole("button", { name: "Try again" }).click();
+  await page.getByRole("button", { name: "Keep mine as a copy" }).click();
+  await kept(page);
+  expect(JSON.stringify(await recordsOf(page))).toContain("0.35");
+});
+
+test("a tab of an older program makes way for a newer one, and tells that it saves no more", async () => {
+  const page = await keptSurvey();
+  const newer = await page.context().newPage();
+  await newer.goto(`${served.address}icon.svg`);
+  const layout = await newer.evaluate(
+    () =>
+      new Promise<number>((done, fail) => {
+        const opening = indexedDB.open("tightspot", 2);
+        opening.onblocked = fail;
+        opening.onsuccess = () => done(opening.result.version);
+      }),
+  );
+  expect(layout).toBe(2);
+  await page.bringToFront();
+  await backlash(page, 1).fill("0.35");
+  await alert(page, "were kept by a newer Tightspot, and were left alone").waitFor();
+  const [file] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save a file" }).click(),
+  ]);
+  expect(JSON.parse(readFileSync(await file.path(), "utf8")).surveys[0].readings[0].backlash).toBe(0.35);
+});
+
+test("the browser is asked to let stay what is kept, once there is something, and its answer is shown", async () => {
+  const page = await served.open();
+  const devtools = await page.context().newCDPSession(page);
+  const { targetInfo } = await devtools.send("Target.getTargetInfo");
+  await devtools.send("Browser.grantPermissions", {
+    ...(targetInfo.browserContextId !== undefined && { browserContextId: targetInfo.browserContextId }),
+    permissions: ["durableStorage"],
+    origin: new URL(served.address).origin,
+  });
+  await page.getByText("which may clear it when space runs short").waitFor();
+  await beginSlide(page);
+  await kept(page);
+  await goHome(page);
+  await page.getByText("has agreed to keep it until you delete it").waitFor();
+  expect(await page.evaluate(() => navigator.storage.persisted())).toBe(true);
+});
+
+test("where the browser promises nothing, that is shown, and it can be asked again", async () => {
+  const page = await keptSurvey();
+  await goHome(page);
+  await page.getByRole("button", { name: "Ask the browser to keep it" }).click();
+  await page.getByText("The browser was asked to keep what you enter, and does not promise it").waitFor();
+});
+
+test("what is in no file is told until it is saved to one, and again once it is changed", async () => {
+  const page = await keptSurvey();
+  await page.getByText(/^Kept in this browser, .* not in a file yet$/).waitFor();
+  await goHome(page);
+  await page.getByText("It is nowhere but here").waitFor();
+  await page.getByRole("link", { name: /^Slide 0 to 300 mm/ }).click();
+  await page.getByRole("button", { name: "Save a file" }).click();
+  await page.getByText(/^Kept in this browser, .*, and in a file$/).waitFor();
+  await goHome(page);
+  await page.getByRole("link", { name: /^Slide 0 to 300 mm/ }).waitFor();
+  expect(await page.getByText("nowhere but here").count()).toBe(0);
+  await page.getByRole("link", { name: /^Slide 0 to 300 mm/ }).click();
+  await page.getByText(/, and in a file$/).waitFor();
+  await backlash(page, 1).fill("0.35");
+  await page.getByText(/^Kept in this browser, .* not in a file yet$/).waitFor();
+});
+
+test("damaged inspections are listed beside the sound ones, open to their rescue, and make no copies", async () => {
+  const page = await keptSurvey();
+  await putRecord(page, { id: "wreck", inspection: {}, revision: 4 });
+  await putRecord(page, {
+    id: "sample-leave-alone-drilling-table",
+    inspection: null,
+    revision: 2,
+    savedAt: "",
+  });
+  await goHome(page);
+  const list = page.getByRole("region", { name: "Kept in this browser" });
+  const links = list.getByRole("link");
+  await links.nth(2).waitFor();
+  expect(await list.getByRole("link", { name: /^Damaged inspection/ }).count()).toBe(2);
+
+  for (let time = 0; time < 2; time++) {
+    await page.getByRole("button", { name: /^Drilling table/ }).click();
+    await kept(page);
+    await goHome(page);
+  }
+  await links.nth(3).waitFor();
+  expect(await links.count()).toBe(4);
+
+  await page.goto(`${served.address}#/inspection/wreck`);
+  await alert(page, "This inspection cannot be opened").waitFor();
+  const [file] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save what is there as a file" }).click(),
+  ]);
+  expect(JSON.parse(readFileSync(await file.path(), "utf8"))).toEqual({
+    id: "wreck",
+    inspection: {},
+    revision: 4,
+  });
+  expect((await recordsOf(page)).find(({ id }) => id === "wreck")).toEqual({
+    id: "wreck",
+    inspection: {},
+    revision: 4,
+  });
+});

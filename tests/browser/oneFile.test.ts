@@ -1,0 +1,116 @@
+import { copyFileSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { findChromium } from "./findChromium.js";
+import { ARGUMENTS, type ServedPage, servePage } from "./servedPage.ts";
+import { describeSlide, dropFiles, EVEN, goHome, kept, takeLog, typeReadings, WORN } from "./steps.ts";
+
+/** As it lies on a stick: nothing beside it. */
+const stick = mkdtempSync(join(tmpdir(), "stick-"));
+const file = join(stick, "tightspot.html");
+let browser: Browser;
+
+beforeAll(async () => {
+  copyFileSync("dist/page/tightspot.html", file);
+  browser = await chromium.launch({ executablePath: findChromium() ?? "", args: ARGUMENTS });
+});
+
+afterAll(async () => {
+  await browser.close();
+  rmSync(stick, { recursive: true });
+});
+
+interface Opened {
+  readonly page: Page;
+  /** Every address that was asked for but the file's own, and everything that went wrong. */
+  readonly asked: string[];
+  readonly wrong: string[];
+}
+
+async function openFile(): Promise<Opened> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-GB" });
+  const asked: string[] = [];
+  const wrong: string[] = [];
+  context.on("request", (request) => asked.push(request.url()));
+  context.on("weberror", (error) => wrong.push(String(error.error())));
+  const page = await context.newPage();
+  page.on("console", (message) => {
+    if (message.type() === "error") wrong.push(message.text());
+  });
+  await page.goto(pathToFileURL(file).href);
+  return { page, asked, wrong };
+}
+
+const elsewhere = (asked: readonly string[]) =>
+  asked.filter((url) => !/^(blob:|data:)/.test(url) && url.split("#")[0] !== pathToFileURL(file).href);
+
+test("opened from a file, an inspection is typed to its verdict, kept, and asks nothing of anyone", async () => {
+  const { page, asked, wrong } = await openFile();
+  await page.getByText("This Tightspot is one file, and needs no network.").waitFor();
+  await describeSlide(page);
+  await typeReadings(page, WORN);
+  await page.getByRole("heading", { name: /with nuts to match/ }).waitFor();
+  await kept(page);
+  await page.reload();
+  expect(await page.getByLabel("Backlash, reading 13", { exact: true }).inputValue()).toBe(WORN[12]?.[1]);
+  await page.getByRole("heading", { name: /with nuts to match/ }).waitFor();
+  expect(elsewhere(asked)).toEqual([]);
+  expect(wrong).toEqual([]);
+});
+
+test("opened from a file, samples and logs open, and what was entered is saved to a file by one press", async () => {
+  const { page, asked, wrong } = await openFile();
+  await page.getByRole("button", { name: /^Boring mill/ }).click();
+  await page.getByRole("heading", { name: /with nuts to match/ }).waitFor();
+  await goHome(page);
+  await dropFiles(page, ["log.csv", "Position (mm);Backlash (mm)\n0;0,21\n60;0,20\n120;0,22"]);
+  await takeLog(page);
+  await page.getByLabel("Travel from").fill("0");
+  await page.getByLabel("Travel to").fill("120");
+  await page.getByLabel("Lead of the screw").fill("4");
+  await page.getByRole("button", { name: "Take the readings" }).click();
+  await page.getByText(/^Kept in this browser, .* not in a file yet$/).waitFor();
+  const [saved] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save a file" }).click(),
+  ]);
+  const held = JSON.parse(readFileSync(await saved.path(), "utf8"));
+  expect(held.surveys[0].readings.map(({ backlash }: { backlash: number }) => backlash)).toEqual([
+    0.21, 0.2, 0.22,
+  ]);
+  await page.getByText(/^Kept in this browser, .* in a file$/).waitFor();
+  expect(elsewhere(asked)).toEqual([]);
+  expect(wrong).toEqual([]);
+});
+
+test("two tabs of the file know of each other", async () => {
+  const { page } = await openFile();
+  await describeSlide(page);
+  await typeReadings(page, EVEN.slice(0, 2));
+  await kept(page);
+  const other = await page.context().newPage();
+  await other.goto(page.url());
+  const backlash = (tab: Page) => tab.getByLabel("Backlash, reading 1", { exact: true });
+  await backlash(other).waitFor();
+  await backlash(page).fill("0.33");
+  await expect.poll(() => backlash(other).inputValue()).toBe("0.33");
+});
+
+test("what is kept for the file is apart from what is kept for a served page", async () => {
+  const served: ServedPage = await servePage();
+  const page = await served.open();
+  await describeSlide(page);
+  await typeReadings(page, EVEN.slice(0, 2));
+  await kept(page);
+  await page.goto(`${served.address}tightspot.html`);
+  await page.getByText("This Tightspot is one file").waitFor();
+  expect(await page.getByRole("region", { name: "Kept in this browser" }).count()).toBe(0);
+  await describeSlide(page);
+  await kept(page);
+  const names = await page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name));
+  expect(names.sort()).toEqual(["tightspot", "tightspot-file"]);
+  await served.close();
+});
