@@ -34,7 +34,7 @@ await new Stryker({
   incremental: true,
   incrementalFile: ".mutants/found.json",
   tempDirName: ".mutants/copies",
-  reporters: ["clear-text", "html", "json"],
+  reporters: ["progress-append-only", "clear-text", "html", "json"],
   clearTextReporter: { allowColor: false, allowEmojis: false, logTests: false, reportTests: false },
   htmlReporter: { fileName: ".mutants/report.html" },
   jsonReporter: { fileName: ".mutants/report.json" },
