@@ -25,7 +25,7 @@ await new Stryker({
   coverageAnalysis: "perTest",
   // Constants and tables are made once, when their file is read: a change of one would take every test, not its own.
   ignoreStatic: true,
-  ignorePatterns: ["dist"],
+  ignorePatterns: ["dist", ".mutants"],
   // Nothing in tsconfig.json needs rewriting for the copy, and TypeScript 7 has no interface to rewrite it with.
   tsconfigFile: "none",
   // All tests once, on a machine that has other work too.
