@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { estimateOf } from "../../src/analysis/estimate.ts";
+import { estimateOf, quantileOf } from "../../src/analysis/estimate.ts";
 
 // Of 0, 1 … 1000 each quantile is its share of 1000.
 const shuffled = Float64Array.from({ length: 1001 }, (_, i) => (i * 617) % 1001);
@@ -20,4 +20,13 @@ it("leaves the draws in their order", () => {
   const draws = Float64Array.of(3, 1, 2);
   estimateOf(draws);
   expect([...draws]).toEqual([3, 1, 2]);
+});
+
+it("is the one draw itself where there is only one", () => {
+  expect(estimateOf([0.3])).toEqual({ value: 0.3, low: 0.3, high: 0.3 });
+});
+
+it("gives one quantile of draws in any order, the least and the greatest included", () => {
+  expect([0, 0.1, 0.9, 1].map((share) => quantileOf(shuffled, share))).toEqual([0, 100, 900, 1000]);
+  expect(quantileOf([10, -9, 2], 0.025)).toBeCloseTo(-8.45, 12);
 });

@@ -17,6 +17,7 @@ describe("the slip in a figure", () => {
   it("is none where what was put right agrees too little", () => {
     expect(slipIn(1.8, near, 0.89)?.factor).toBe(10);
     expect(slipIn(1.8, near, 0.91)).toBeUndefined();
+    expect(slipIn(2, near, 1)?.factor).toBe(10);
     expect(slipIn(0.2, near, 0.9)).toBeUndefined();
     expect(slipIn(-2, near, 0.9)).toBeUndefined();
   });

@@ -56,6 +56,17 @@ describe("the uncertainty budget", () => {
     });
   });
 
+  it("says of each line whether it is known: all but what an indicator may leave unstated", () => {
+    const indicators = ["indicator's stated error", "indicator's hysteresis"];
+    const unstated = (survey: Survey): readonly string[] =>
+      budget(survey)
+        .lines.filter(({ stated }) => !stated)
+        .map(({ source }) => source);
+    expect(unstated(SURVEY)).toEqual([]);
+    expect(unstated({ ...SURVEY, indicator: { error: 0, hysteresis: 0 } })).toEqual([]);
+    expect(unstated({ ...SURVEY, indicator: { resolution: 0.006 } })).toEqual(indicators);
+  });
+
   it("combines the lines by the root of the sum of squares, and expands it by two", () => {
     const { combined, expanded } = budget(SURVEY);
     // What the draws spread, 0.01² in all, and what the indicator adds: 0.003² / 3 + 0.006² / 12.
@@ -102,6 +113,13 @@ describe("conformance with the limit", () => {
     [0.1666, "disproven"],
   ] as const)("of %f is %s", (worst, conformance) => {
     expect(conformanceOf(worst, 0.01, 0.15)).toBe(conformance);
+  });
+
+  it("is proven where the guard band reaches just to the limit, and not disproven there", () => {
+    // A guard band of 16.5, whole halves that binary fractions hold exactly.
+    expect(conformanceOf(0.5, 10, 17)).toBe("proven");
+    expect(conformanceOf(17, 10, 0.5)).toBe("not proven");
+    expect(conformanceOf(17.5, 10, 0.5)).toBe("disproven");
   });
 
   it("of what is known without error is proven at the limit itself", () => {

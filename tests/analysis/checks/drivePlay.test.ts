@@ -3,7 +3,7 @@ import { drivePlay } from "../../../src/analysis/checks/drivePlay.ts";
 import { surveyOf } from "../examples.ts";
 import { CLEAN, scattering, surveyed } from "./surveyed.ts";
 
-const pairs = (play: number) =>
+const pairs = (play: number, repeats = 1) =>
   drivePlay(
     surveyed(
       surveyOf({
@@ -12,7 +12,7 @@ const pairs = (play: number) =>
         drivePlay: play,
         readings: [
           { position: 0, advancing: 0.3, retracting: 0.1 },
-          { position: 50, advancing: 0.3, retracting: 0.2 },
+          ...Array(repeats).fill({ position: 50, advancing: 0.3, retracting: 0.2 }),
         ],
       }),
       { scatter: scattering(0.006) },
@@ -38,10 +38,23 @@ describe("drive play", () => {
     expect(pairs(0.1226)).toHaveLength(1);
   });
 
+  // The same with a mean of four: 3.0902 × √(0.006²/4 + 2 × 0.01²/12) = 0.01566 mm.
+  it("may be larger by less where the station was read again", () => {
+    expect(pairs(0.1155, 4)).toEqual([]);
+    expect(pairs(0.1158, 4)).toHaveLength(1);
+  });
+
+  it("is not held against lost motion below nothing, which is told by itself", () => {
+    const right = [0, 50].map((position) => ({ position, advancing: 0.3, retracting: 0.2 }));
+    const readings = [...right, { position: 100, advancing: 0.2, retracting: 0.3 }];
+    const below = surveyed(surveyOf({ method: "indicator-pair", drivePlay: 0.02, readings }));
+    expect(drivePlay({ ...below, sound: below.stations.filter(({ mean }) => mean < 0) })).toEqual([]);
+  });
+
   it("is said to be left out of account where readings do not carry it", () => {
     const [finding] = drivePlay(surveyed({ ...CLEAN, drivePlay: 0.02 }));
     expect(finding.severity).toBe("note");
-    expect(finding.message).toContain("not part of push–pull readings");
+    expect(finding.message).toContain("0.02 mm is not part of push–pull readings");
   });
 
   it("is nothing where none was stated", () => {

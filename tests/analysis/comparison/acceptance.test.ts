@@ -43,10 +43,43 @@ describe("acceptance", () => {
     expect(acceptanceOf(survey("not proven"), below).conformance).toBe("not proven");
   });
 
+  it("asks of the draws that nineteen in twenty bear a claim out, those at the limit itself for it", () => {
+    const within = (count: number): readonly number[] => [
+      ...Array(count).fill(0.15),
+      ...Array(100 - count).fill(0.16),
+    ];
+    expect(acceptanceOf(survey("proven"), within(95)).conformance).toBe("proven");
+    expect(acceptanceOf(survey("proven"), within(94)).conformance).toBe("not proven");
+    expect(acceptanceOf(survey("disproven"), within(5)).conformance).toBe("disproven");
+    expect(acceptanceOf(survey("disproven"), within(6)).conformance).toBe("not proven");
+  });
+
+  it("tells the limit, and the greatest lost motion as median and interval of its draws", () => {
+    const { limit, greatest } = acceptanceOf(survey("proven"), [0.1, 0.12, 0.14]);
+    expect(limit).toBe(0.15);
+    expect(greatest.value).toBe(0.12);
+    expect(greatest.low).toBeCloseTo(0.101, 12);
+    expect(greatest.high).toBeCloseTo(0.139, 12);
+  });
+
   it("is held back by a check that stops the verdict, either way", () => {
     const checks = [STOP];
     expect(acceptanceOf(survey("proven", { checks }), below).withheld).toBe("checks");
     expect(acceptanceOf(survey("disproven", { checks }), above).conformance).toBe("not proven");
+  });
+
+  it("is held back by nothing where nothing is claimed, nor by a check that only warns", () => {
+    const checks = [STOP];
+    const settings = { ...SETTINGS, springHides: true };
+    const few = { ...WELL_COVERED, enoughStations: false };
+    expect(acceptanceOf(survey("not proven", { checks, settings }, few), below).withheld).toBe(null);
+    const warned = survey("proven", { checks: [{ ...STOP, severity: "warning" }] });
+    expect(acceptanceOf(warned, below)).toMatchObject({ conformance: "proven", withheld: null });
+  });
+
+  it("is held back by a stopping check among others", () => {
+    const checks: readonly Finding[] = [{ ...STOP, severity: "warning" }, STOP];
+    expect(acceptanceOf(survey("proven", { checks }), below).withheld).toBe("checks");
   });
 
   it("is not proven past a gap between stations, but disproven by one place alone", () => {
@@ -55,8 +88,18 @@ describe("acceptance", () => {
     expect(acceptanceOf(survey("disproven", {}, gappy), above).conformance).toBe("disproven");
   });
 
+  it("is not proven by too few stations, but disproven by them", () => {
+    const few = { ...WELL_COVERED, enoughStations: false };
+    expect(acceptanceOf(survey("proven", {}, few), below)).toMatchObject({
+      conformance: "not proven",
+      withheld: "coverage",
+    });
+    expect(acceptanceOf(survey("disproven", {}, few), above).conformance).toBe("disproven");
+  });
+
   it("is not proven where a spring may hide the wear", () => {
     const settings = { ...SETTINGS, springHides: true };
     expect(acceptanceOf(survey("proven", { settings }), below).withheld).toBe("spring-loaded");
+    expect(acceptanceOf(survey("disproven", { settings }), above).conformance).toBe("disproven");
   });
 });
