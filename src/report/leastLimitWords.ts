@@ -14,6 +14,12 @@ export function keptLimit(millimetres: number, lengths: Lengths): string {
   return `${(steps / 10 ** decimals).toFixed(decimals)} ${lengths.units}`;
 }
 
+/** Those whose figures, as they are shown, differ from that of the step before, which is less work. */
+export function toldApart(limits: readonly LeastLimit[], lengths: Lengths): readonly LeastLimit[] {
+  const shown = limits.map(({ sure }) => keptLimit(sure, lengths));
+  return limits.filter((_, i) => shown[i] !== shown[i - 1]);
+}
+
 /** Which limits each step would keep, as a sentence. */
 export function leastLimitWords(
   limits: readonly LeastLimit[],

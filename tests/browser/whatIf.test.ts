@@ -15,7 +15,7 @@ async function opened(): Promise<Page> {
   const page = await served.open({ width: 360, height: 740 });
   await page.getByRole("button", { name: /^Lathe 2/ }).click();
   await page.getByRole("heading", { name: "Adjust the nut", level: 2 }).waitFor();
-  await page.getByText("What if?").press("Enter");
+  await page.getByText("What if?").click();
   await page.getByRole("region", { name: "Answer" }).waitFor();
   return page;
 }
@@ -28,7 +28,9 @@ test("another limit is answered at once, as it is typed or slid to, and can be t
   const asEntered = await limit.inputValue();
   await limit.fill("0,6");
   await answer(page).getByRole("heading", { name: "Leave it alone" }).waitFor();
-  await answer(page).getByText("As entered: Adjust the nut").waitFor();
+  await answer(page)
+    .getByText(/^As entered: .*adjust the nut$/i)
+    .waitFor();
   await page
     .getByRole("status")
     .filter({ hasText: "What if: Leave it alone." })
@@ -50,7 +52,7 @@ test("a figure that cannot be read is refused as elsewhere, and not given to the
     .getByText(/must not be negative|not be below/i)
     .first()
     .waitFor();
-  await page.getByRole("button", { name: "Use these figures" }).click();
+  await page.getByRole("button", { name: "Use these figures" }).press("Enter");
   expect(await clearance.inputValue()).toBe("-1");
 });
 
@@ -60,7 +62,7 @@ test("the figures are given to the slide on asking, and the verdict follows", as
   await answer(page).getByRole("heading", { name: "Fit new nuts" }).waitFor();
   await page.getByRole("button", { name: "Use these figures" }).click();
   await page.getByRole("heading", { name: "Fit new nuts", level: 2 }).waitFor();
-  expect(await page.getByText("As entered: Adjust the nut").count()).toBe(0);
+  expect(await page.getByText(/^As entered: /).count()).toBe(0);
 });
 
 test("from a keystroke to its answer it takes less than a tenth of a second", async () => {

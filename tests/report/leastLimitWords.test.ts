@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
-import { keptLimit, leastLimitWords } from "../../src/report/leastLimitWords.ts";
+import { keptLimit, leastLimitWords, toldApart } from "../../src/report/leastLimitWords.ts";
 import { assess } from "../analysis/knownDraws.ts";
 
 const MILLIMETRES = lengthsIn("mm", 0.01);
@@ -36,4 +36,12 @@ describe("limits that steps keep", () => {
       );
     },
   );
+
+  it("are told only where their figures differ from that of less work", () => {
+    const close = [
+      ...LIMITS.slice(0, 1),
+      { action: "correct-end-float", possible: 0.23, sure: 0.2502 },
+    ] as const;
+    expect(toldApart([...close, ...LIMITS.slice(1)], MILLIMETRES)).toEqual(LIMITS);
+  });
 });

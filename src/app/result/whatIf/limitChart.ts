@@ -40,7 +40,7 @@ export function limitChart(limits: readonly LeastLimit[], assessment: Assessment
       </div>
       <p class="key">
         <span><i class="limit"></i> limit of ${lengths.position(limit)}</span>
-        <span><i class="sure"></i> kept</span>
+        <span><i class="sure"></i> kept, very likely</span>
         <span><i class="possible"></i> may be kept</span>
       </p>
     </div>

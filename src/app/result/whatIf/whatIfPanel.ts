@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { live } from "lit/directives/live.js";
-import type { Assessment } from "../../../analysis/assessment.ts";
+import type { Assessment, Estimate, Verdict } from "../../../analysis/assessment.ts";
 import { leastLimits } from "../../../analysis/leastLimits.ts";
 import { type KeptDraws, whatIf } from "../../../analysis/whatIf.ts";
 import { type Lengths, lengthsIn } from "../../../inspection/lengths.ts";
@@ -9,6 +9,7 @@ import { inOneLine } from "../../../inspection/problem.ts";
 import type { Slide } from "../../../inspection/schema.ts";
 import { fromMillimetres, roundTo } from "../../../inspection/units.ts";
 import type { Work } from "../../../records/record.ts";
+import { toldApart } from "../../../report/leastLimitWords.ts";
 import { summaryOf } from "../../../report/summary.ts";
 import { estimateWords } from "../../../report/words.ts";
 import type { Desk } from "../../editing/desk.ts";
@@ -64,9 +65,9 @@ export class WhatIfPanel extends LitElement {
     this.#said = `What if: ${headline(answer)}.`;
     return html`
       ${this.#fields(trial, assessment, answer)}
-      ${this.#answer(answer, assessment, trial.inspection.slide, lengths)}
-      ${limitChart(leastLimits(kept.extremes, answer.settings), answer, lengths)}
       ${this.#choice(trial)}
+      ${this.#answer(answer, assessment, trial.inspection.slide, lengths)}
+      ${limitChart(toldApart(leastLimits(kept.extremes, answer.settings), lengths), answer, lengths)}
       <p class="unseen" role="status">${this.announced}</p>
     `;
   }
@@ -124,7 +125,6 @@ export class WhatIfPanel extends LitElement {
   }
 
   #answer(answer: Assessment, asEntered: Assessment, slide: Slide, lengths: Lengths) {
-    const { afterAdjusting, afterNewNuts, settings, verdict } = answer;
     const before = headline(asEntered);
     const shares = chances({ assessment: answer, slide, lengths, isReady: true });
     return html`<section class="answer" aria-label="Answer">
@@ -133,23 +133,8 @@ export class WhatIfPanel extends LitElement {
         ${headline(answer) === before ? nothing : html`<p class="instead">As entered: ${before}</p>`}
       </div>
       <p>${summaryOf(answer, lengths)}</p>
-      ${
-        verdict === "no-verdict"
-          ? nothing
-          : html`<dl class="left">
-              ${settings.adjustable ? left("Left after adjusting", afterAdjusting.worst) : nothing}
-              ${left("Left with new nuts", afterNewNuts.worst)}
-            </dl>`
-      }
-      ${shares?.content ?? nothing}
+      ${leftBy(answer, lengths)} ${shares?.content ?? nothing}
     </section>`;
-
-    function left(term: string, worst: Assessment["greatest"]) {
-      return html`<div>
-        <dt>${term}</dt>
-        <dd>${estimateWords(worst, lengths)}</dd>
-      </div>`;
-    }
   }
 
   #choice(trial: Work) {
@@ -181,4 +166,19 @@ export class WhatIfPanel extends LitElement {
     this.#reset();
     notify(this, { tone: "done", text: "The slide has these figures now." });
   }
+}
+
+const NOTHING_REPAIRED: readonly Verdict[] = ["no-verdict", "leave-alone", "correct-end-float"];
+
+/** What adjusting and new nuts would leave, where it may come to that. */
+function leftBy({ verdict, settings, afterAdjusting, afterNewNuts }: Assessment, lengths: Lengths) {
+  if (NOTHING_REPAIRED.includes(verdict)) return nothing;
+  const left = (term: string, worst: Estimate) => html`<div>
+    <dt>${term}</dt>
+    <dd>${estimateWords(worst, lengths)}</dd>
+  </div>`;
+  return html`<dl class="left">
+    ${settings.adjustable ? left("Left after adjusting", afterAdjusting.worst) : nothing}
+    ${left("Left with new nuts", afterNewNuts.worst)}
+  </dl>`;
 }
