@@ -6,10 +6,10 @@ import type { Assessment, Finding, ProfilePoint, Spot } from "./assessment.ts";
 import { findingsOf } from "./checks/index.ts";
 import { type Corrected, correct, type LostMotion } from "./corrected.ts";
 import { type Coverage, coverageOf } from "./coverage.ts";
-import { removedByNewNuts, takenUp } from "./decision.ts";
+import { type Decided, decided, type Grounds } from "./decided.ts";
 import { type EndFloat, endFloatEstimate } from "./endFloat.ts";
 import { estimateOf } from "./estimate.ts";
-import { type Given, type Judgement, judge, removed, seenOf, worstLeft } from "./judgement.ts";
+import { type Given, type Judgement, judge, seenOf } from "./judgement.ts";
 import { condensed } from "./log.ts";
 import { doubtsOf } from "./loneReadings.ts";
 import { nextReadingsOf } from "./nextReadings.ts";
@@ -18,9 +18,10 @@ import type { ProfileDraws, ProfileModel } from "./profile/draws.ts";
 import { screwProfile } from "./profile/screw.ts";
 import { seededRandom } from "./random.ts";
 import { type Settings, settingsOf } from "./settings.ts";
-import { withStops } from "./soleReadings.ts";
-import { budgetOf, conformanceOf } from "./uncertainty.ts";
-import { canBeSettled, decidingMargin, type Ruling, rule } from "./verdict.ts";
+import { partsToJudge, withStops } from "./soleReadings.ts";
+import { budgetOf } from "./uncertainty.ts";
+import { decidingMargin } from "./verdict.ts";
+import { type KeptDraws, keyOf } from "./whatIf.ts";
 import { wornZonesOf } from "./wornZones.ts";
 
 /** A seed of its own, so that what positions say does not move the verdict. */
@@ -45,6 +46,12 @@ export interface AssessedSurvey {
   readonly endFloat: EndFloat;
 }
 
+/** The same, from which to decide anew at other settings. */
+export interface Redecidable extends AssessedSurvey {
+  /** Worked out when it is asked for: some of the readings may have to be judged by themselves. */
+  readonly keptDraws: () => KeptDraws;
+}
+
 /**
  * The assessment of one survey of an inspection: readings → corrected stations → draws of the profile → decision.
  * Fails where there is no such survey or where it holds no readings.
@@ -65,18 +72,25 @@ export function assessWithDraws(
   inspection: Inspection,
   surveyId: string,
   model: ProfileModel = screwProfile,
-): Outcome<AssessedSurvey> {
+): Outcome<Redecidable> {
   const prepared = prepare(inspection, surveyId);
   if (!prepared.ok) return prepared;
   const { settings, corrected, lengths, survey } = prepared.value;
-  const judged = (readings: readonly LostMotion[]): Judgement => judge(readings, prepared.value, model);
+  const judged = remembering((readings) => judge(readings, prepared.value, model));
   const judgement = judged(corrected.readings);
   const coverage = coverageOf(judgement.stations, settings);
-  const { toConfirm, ...doubts } = doubtsOf(judgement, corrected, settings, judged);
+  const { toConfirm: lone, ...doubts } = doubtsOf(judgement, corrected, settings, judged);
   const seen = { ...seenOf(judgement), ...doubts, survey, corrected, settings, coverage, lengths };
-  const checks = withStops(findingsOf(seen), judgement, toConfirm, lengths, judged);
+  const findings = findingsOf(seen);
+  const checks = withStops(findings, judgement, lone, lengths, judged);
+  const grounds = groundsOf(prepared.value, judgement, coverage);
   return succeeded({
-    assessment: assessmentOf(prepared.value, judgement, coverage, checks),
+    assessment: assessmentOf(prepared.value, judgement, grounds, checks),
+    keptDraws: () => {
+      const parts = partsToJudge(findings, judgement.stations, lone);
+      const judgedParts = new Map(parts.map((part) => [keyOf(part), judged(part).extremes]));
+      return { ...grounds, settings, findings, stations: judgement.stations, lone, parts: judgedParts };
+    },
     survey,
     asPairs: corrected.asPairs,
     coverage,
@@ -133,36 +147,48 @@ function assumedOfResolution({ resolution }: Corrected, lengths: Lengths): reado
   ];
 }
 
+function groundsOf(
+  { survey, settings, corrected }: Prepared,
+  judgement: Judgement,
+  coverage: Coverage,
+): Grounds {
+  const { profile, extremes, endFloat, stations, repeatability } = judgement;
+  const points = pointsOf(profile);
+  const loosestSpot = greatest(points, settings);
+  return {
+    extremes,
+    endFloat: { measured: endFloat.measured },
+    coverage,
+    repeatability,
+    rounding: corrected.resolution.step * Math.sqrt(corrected.roundings / 12),
+    budget: budgetOf(profile, loosestSpot, stations, corrected, survey),
+    greatest: estimateOf(profile.draws.map((draw) => draw.loose.backlash)),
+    profile: points,
+    loosestSpot,
+  };
+}
+
 function assessmentOf(
   { inspection, survey, settings, corrected, drivePlay, lengths, assumed }: Prepared,
   judgement: Judgement,
-  coverage: Coverage,
+  grounds: Grounds,
   checks: readonly Finding[],
 ): Assessment {
-  const { profile, endFloat, extremes, stations, repeatability } = judgement;
+  const { profile, endFloat, stations, repeatability } = judgement;
+  const { budget, coverage } = grounds;
   const resolution = corrected.resolution.step;
-  const rounding = resolution * Math.sqrt(corrected.roundings / 12);
-  const margin = decidingMargin(judgement.margins, settings);
-  const settled = canBeSettled(margin, repeatability, rounding);
-  const ruling = rule(judgement, settings, coverage, checks, settled);
-  const points = pointsOf(profile);
-  const loosestSpot = greatest(points, settings);
-  const budget = budgetOf(profile, loosestSpot, stations, corrected, survey);
-  const worst = estimateOf(profile.draws.map((draw) => draw.loose.backlash));
-  const lessEverywhere = estimateOf(removed(judgement, settings)).value;
+  const decision = decided(grounds, settings, checks);
   const positioning = positioningOf(survey, resolution, seededRandom(POSITIONING_SEED));
   const question = {
-    margin,
+    margin: decidingMargin(judgement.margins, settings),
     endFloat: endFloat.draws,
     endFloatMeasured: endFloat.measured,
-    endFloatNeeded: ruling.reasons.includes("end-float-unmeasured"),
-    noise: repeatability ** 2 + rounding ** 2,
+    endFloatNeeded: decision.reasons.includes("end-float-unmeasured"),
+    noise: repeatability ** 2 + grounds.rounding ** 2,
   };
   return {
     survey: survey.id,
-    settings,
-    ...ruling,
-    conformance: conformanceOf(worst.value, budget.combined, settings.limit),
+    ...decision,
     assumed:
       positioning?.correctedTo20 === false
         ? [
@@ -171,21 +197,12 @@ function assessmentOf(
           ]
         : assumed,
     uniform: estimateOf(profile.draws.map((draw) => draw.tight.backlash)),
-    takeUp: estimateOf(extremes.map((each) => each.tight - settings.runningClearance)),
     uneven: estimateOf(profile.draws.map((draw) => draw.loose.backlash - draw.tight.backlash)),
-    greatest: worst,
+    greatest: grounds.greatest,
     unevenChance: profile.unevenChance,
     endFloat: endFloatEstimate(endFloat),
-    tightSpot: least(points),
-    loosestSpot,
-    afterAdjusting: {
-      worst: estimateOf(worstLeft(judgement, settings, takenUp)),
-      position: loosestSpot.position,
-    },
-    afterNewNuts: {
-      worst: estimateOf(worstLeft(judgement, settings, removedByNewNuts)),
-      position: loosestSpot.position,
-    },
+    tightSpot: least(grounds.profile),
+    loosestSpot: grounds.loosestSpot,
     // A nut of two halves shares a rise between two windows, so no bound can be given place by place.
     wornZones:
       inspection.slide.nut?.kind === "two-halves"
@@ -195,14 +212,8 @@ function assessmentOf(
     drivePlay,
     repeatability,
     uncertainty: { lines: budget.lines, expanded: budget.expanded },
-    profile: points,
-    profileAfterAdjusting: points.map(({ position, backlash }) => ({
-      position,
-      backlash: backlash - lessEverywhere,
-    })),
-    nextReadings: asksForMore(ruling) ? nextReadingsOf(profile, question, coverage, settings, lengths) : [],
-    canBeSettled: !ruling.reasons.includes("at-the-limit"),
-    checks,
+    profile: grounds.profile,
+    nextReadings: asksForMore(decision) ? nextReadingsOf(profile, question, coverage, settings, lengths) : [],
     stations,
     positioning,
   };
@@ -213,7 +224,20 @@ function threadThickness({ slide }: Inspection, { pitch }: Settings): number | u
   return slide.screw.form === undefined ? undefined : pitch / 2;
 }
 
-function asksForMore({ verdict, reasons }: Ruling): boolean {
+/** The same, with what was judged before taken from memory. */
+function remembering(
+  judged: (readings: readonly LostMotion[]) => Judgement,
+): (readings: readonly LostMotion[]) => Judgement {
+  const known = new Map<string, Judgement>();
+  return (readings) => {
+    const key = keyOf(readings);
+    const judgement = known.get(key) ?? judged(readings);
+    known.set(key, judgement);
+    return judgement;
+  };
+}
+
+function asksForMore({ verdict, reasons }: Decided): boolean {
   return verdict === "measure-more" && !reasons.includes("at-the-limit");
 }
 

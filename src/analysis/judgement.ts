@@ -65,7 +65,7 @@ export function judge(readings: readonly LostMotion[], given: Given, model: Prof
  * @param repair what it removes, given the lost motion at the tight spot less end float
  */
 export function worstLeft(
-  { extremes }: Judgement,
+  { extremes }: Pick<Judgement, "extremes">,
   settings: Settings,
   repair: (tight: number, settings: Settings) => number,
 ): readonly number[] {
@@ -75,7 +75,7 @@ export function worstLeft(
 }
 
 /** How much lost motion taking up the nut and putting the end float right removes everywhere, draw by draw. */
-export function removed({ extremes }: Judgement, settings: Settings): readonly number[] {
+export function removed({ extremes }: Pick<Judgement, "extremes">, settings: Settings): readonly number[] {
   return extremes.map(
     (each) =>
       takenUp(each.tight, settings) + each.endFloat + each.drivePlay - endFloatLeft(each.endFloat, settings),

@@ -2,8 +2,12 @@ import type { Lengths } from "../inspection/lengths.ts";
 import { ACTIONS, type Chances, type Finding } from "./assessment.ts";
 import { nameOf } from "./checks/check.ts";
 import type { LostMotion } from "./corrected.ts";
-import type { Judgement } from "./judgement.ts";
+import type { Station } from "./stations.ts";
 import { SURE_ENOUGH } from "./verdict.ts";
+
+interface Judged {
+  readonly chances: Chances;
+}
 
 /** Checks that doubt some readings and leave it open whether that matters. */
 const DOUBTING = ["outlying reading", "negative lost motion", "outside the travel", "duplicate rows"];
@@ -21,32 +25,63 @@ const DOUBTING = ["outlying reading", "negative lost motion", "outside the trave
  */
 export function withStops(
   findings: readonly Finding[],
-  withAll: Judgement,
+  withAll: Judged & { readonly stations: readonly Station[] },
   lone: readonly LostMotion[],
   lengths: Lengths,
-  judged: (readings: readonly LostMotion[]) => Judgement,
+  judged: (readings: readonly LostMotion[]) => Judged,
 ): readonly Finding[] {
-  const all = withAll.stations.flatMap((station) => station.readings);
-  const decide = (suspects: readonly number[]): boolean => {
-    const others = all.filter((reading) => !reading.from.some((index) => suspects.includes(index)));
-    return (
-      others.length > 0 &&
-      others.length < all.length &&
-      leading(judged(others).chances) !== leading(withAll.chances)
+  const decide = (suspects: readonly number[]): boolean =>
+    without(suspects, withAll.stations).some(
+      (others) => leading(judged(others).chances) !== leading(withAll.chances),
     );
-  };
-  const deciding = DOUBTING.filter((check) =>
-    decide(findings.filter((each) => isDoubt(each, check)).flatMap(({ readings }) => readings)),
-  );
+  const deciding = DOUBTING.filter((check) => decide(doubtedBy(check, findings)));
   const stopped = findings.map((finding) =>
     deciding.some((check) => isDoubt(finding, check)) ? asStop(finding) : finding,
   );
-  const named = new Set(
-    stopped.filter(({ severity }) => severity === "stop").flatMap(({ readings }) => readings),
-  );
-  const unnamed = lone.filter(({ from }) => !from.some((index) => named.has(index)));
+  const unnamed = unnamedIn(lone, stopped);
   const decides = decide(unnamed.flatMap(({ from }) => from));
   return decides ? [...stopped, toReadAgain(unnamed, lengths)] : stopped;
+}
+
+/** Every part of the readings that `withStops` may ask to be judged, whatever comes of the others. */
+export function partsToJudge(
+  findings: readonly Finding[],
+  stations: readonly Station[],
+  lone: readonly LostMotion[],
+): readonly (readonly LostMotion[])[] {
+  const doubting = DOUBTING.filter((check) => doubtedBy(check, findings).length > 0);
+  let stopped: readonly (readonly Finding[])[] = [findings];
+  for (const check of doubting) {
+    stopped = stopped.flatMap((way) => [
+      way,
+      way.map((finding) => (isDoubt(finding, check) ? asStop(finding) : finding)),
+    ]);
+  }
+  return [
+    ...doubting.map((check) => doubtedBy(check, findings)),
+    ...stopped.map((way) => unnamedIn(lone, way).flatMap(({ from }) => from)),
+  ].flatMap((suspects) => without(suspects, stations));
+}
+
+/** The readings but for those with the given places in the file: nothing where these are all, or none. */
+function without(
+  suspects: readonly number[],
+  stations: readonly Station[],
+): readonly (readonly LostMotion[])[] {
+  const all = stations.flatMap(({ readings }) => readings);
+  const others = all.filter(({ from }) => !from.some((index) => suspects.includes(index)));
+  return others.length > 0 && others.length < all.length ? [others] : [];
+}
+
+/** Those of the readings that no stop names. */
+function unnamedIn(lone: readonly LostMotion[], findings: readonly Finding[]): readonly LostMotion[] {
+  const stops = findings.filter(({ severity }) => severity === "stop");
+  const named = new Set(stops.flatMap(({ readings }) => readings));
+  return lone.filter(({ from }) => !from.some((index) => named.has(index)));
+}
+
+function doubtedBy(check: string, findings: readonly Finding[]): readonly number[] {
+  return findings.filter((each) => isDoubt(each, check)).flatMap(({ readings }) => readings);
 }
 
 function isDoubt(finding: Finding, check: string): boolean {

@@ -2,7 +2,7 @@ import { median } from "simple-statistics";
 import { ACTIONS, type Action, type Chances, type Finding, type Reason, type Verdict } from "./assessment.ts";
 import type { Coverage } from "./coverage.ts";
 import { limitAttainable, type Margins } from "./decision.ts";
-import type { Judgement } from "./judgement.ts";
+import type { EndFloat } from "./endFloat.ts";
 import type { Settings } from "./settings.ts";
 
 /** A class is recommended at this chance or more. */
@@ -17,7 +17,7 @@ export interface Ruling {
 
 /** From chances to a verdict, or to the reasons why there is none yet. */
 export function rule(
-  { chances, endFloat }: Pick<Judgement, "chances" | "endFloat">,
+  { chances, endFloat }: { readonly chances: Chances; readonly endFloat: Pick<EndFloat, "measured"> },
   settings: Settings,
   coverage: Coverage,
   findings: readonly Finding[],

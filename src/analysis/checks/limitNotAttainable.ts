@@ -1,8 +1,12 @@
+import type { Finding } from "../assessment.ts";
 import { limitAttainable } from "../decision.ts";
-import type { Check } from "./check.ts";
+import type { Surveyed } from "./check.ts";
 
 /** A limit that parts in perfect order could not keep: a rule of decision, no chance enters. */
-export const limitNotAttainable: Check = ({ settings, lengths }) => {
+export function limitNotAttainable({
+  settings,
+  lengths,
+}: Pick<Surveyed, "settings" | "lengths">): readonly Finding[] {
   if (limitAttainable(settings)) return [];
   const least = settings.runningClearance + settings.endFloatAttainable;
   return [
@@ -13,4 +17,4 @@ export const limitNotAttainable: Check = ({ settings, lengths }) => {
       readings: [],
     },
   ];
-};
+}

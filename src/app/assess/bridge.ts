@@ -1,5 +1,5 @@
 import { failed } from "../../inspection/problem.ts";
-import type { Answer, Question } from "./messages.ts";
+import type { Question, Reply } from "./messages.ts";
 import AssessWorker from "./worker.ts?worker";
 
 export type { Answer } from "./messages.ts";
@@ -14,9 +14,9 @@ export interface Assessor {
 /**
  * Assesses in a worker, one question at a time, so that typing never waits for it.
  *
- * @param tell is given the answer to the latest question, never one that was overtaken
+ * @param tell is given the reply to the latest question, never one that was overtaken
  */
-export function assessorOf(tell: (answer: Answer) => void): Assessor {
+export function assessorOf(tell: (reply: Reply) => void): Assessor {
   let worker: Worker | null = null;
   let waiting: Question | null = null;
   let isBusy = false;
@@ -27,24 +27,23 @@ export function assessorOf(tell: (answer: Answer) => void): Assessor {
     worker ??= started();
     worker.postMessage(question);
   };
-  const settle = (answer: Answer): void => {
+  const settle = (reply: Reply): void => {
     isBusy = false;
     if (waiting !== null) send(waiting);
-    else tell(answer);
+    else tell(reply);
   };
   const started = (): Worker => {
     const fresh = new AssessWorker();
-    fresh.onmessage = ({ data }: MessageEvent<Answer>) => settle(data);
+    fresh.onmessage = ({ data }: MessageEvent<Reply>) => settle(data);
     fresh.onerror = () => {
       fresh.terminate();
       worker = null;
-      settle(
-        failed(
-          "",
-          "the assessment could not be run in this browser",
-          "Load the page again; what was entered is kept.",
-        ),
+      const answer = failed(
+        "",
+        "the assessment could not be run in this browser",
+        "Load the page again; what was entered is kept.",
       );
+      settle({ answer, kept: null });
     };
     return fresh;
   };

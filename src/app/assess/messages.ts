@@ -1,11 +1,18 @@
 import type { Assessment } from "../../analysis/assessment.ts";
+import type { KeptDraws } from "../../analysis/whatIf.ts";
 import type { Outcome } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 
-/** What the worker is asked; it answers each question with one `Answer`, in order. */
+/** What the worker is asked; it answers each question with one `Reply`, in order. */
 export interface Question {
   readonly inspection: Inspection;
   readonly survey: string;
 }
 
 export type Answer = Outcome<Assessment>;
+
+export interface Reply {
+  readonly answer: Answer;
+  /** What it takes to decide anew at other settings; null where there is no assessment. */
+  readonly kept: KeptDraws | null;
+}

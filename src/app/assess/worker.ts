@@ -1,18 +1,22 @@
-import { assessSurvey } from "../../analysis/assess.ts";
-import { failed } from "../../inspection/problem.ts";
-import type { Answer, Question } from "./messages.ts";
+import { assessWithDraws } from "../../analysis/assess.ts";
+import { failed, succeeded } from "../../inspection/problem.ts";
+import type { Question, Reply } from "./messages.ts";
 
-self.onmessage = ({ data }: MessageEvent<Question>) => self.postMessage(answerTo(data));
+self.onmessage = ({ data }: MessageEvent<Question>) => self.postMessage(replyTo(data));
 
-function answerTo({ inspection, survey }: Question): Answer {
+function replyTo({ inspection, survey }: Question): Reply {
   try {
-    return assessSurvey(inspection, survey);
+    const assessed = assessWithDraws(inspection, survey);
+    return assessed.ok
+      ? { answer: succeeded(assessed.value.assessment), kept: assessed.value.keptDraws() }
+      : { answer: assessed, kept: null };
   } catch (error) {
     const said = error instanceof Error ? error.message : String(error);
-    return failed(
+    const answer = failed(
       "",
       `the assessment failed: ${said}`,
       "This is a fault of the program; what was entered is kept.",
     );
+    return { answer, kept: null };
   }
 }

@@ -62,7 +62,8 @@ export class FieldGrid extends LitElement {
   }
 }
 
-function assumedWords({ assumed }: Field, settings: Settings, units: Units): string {
+/** What is taken when a field is left open, in words. */
+export function assumedWords({ assumed }: Field, settings: Settings, units: Units): string {
   const value = assumed?.(settings) ?? "";
   if (typeof value === "string") return value;
   return `${roundTo(fromMillimetres(value, units), units === "in" ? 4 : 3)} (assumed)`;

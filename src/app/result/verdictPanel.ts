@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import type { Assessment, Verdict } from "../../analysis/assessment.ts";
+import type { KeptDraws } from "../../analysis/whatIf.ts";
 import { LEAST_STATIONS } from "../../inspection/leastStations.ts";
 import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
 import { inOneLine } from "../../inspection/problem.ts";
@@ -9,12 +10,14 @@ import { type ProfilePicture, profilePicture } from "../../picture/profilePictur
 import { cautionsOf } from "../../report/cautions.ts";
 import { summaryOf } from "../../report/summary.ts";
 import type { Answer } from "../assess/bridge.ts";
+import type { Desk } from "../editing/desk.ts";
 import { controls } from "../style/controls.ts";
 import { headline, isReady } from "./headline.ts";
 import { keyFigures, keyFiguresStyle } from "./keyFigures.ts";
 import "./profileChart.ts";
 import "./verdictBar.ts";
 import { verdictSign } from "./verdictSign.ts";
+import "./whatIf/whatIfPart.ts";
 
 /** The verdict in a sentence, with its numbers and the profile; before there can be one, what it still needs. */
 @customElement("tightspot-verdict")
@@ -101,6 +104,9 @@ export class VerdictPanel extends LitElement {
   @property({ attribute: false }) survey: Survey | null = null;
   @property({ attribute: false }) answer: Answer | null = null;
   @property({ type: Boolean }) busy = false;
+  @property({ attribute: false }) desk: Desk | null = null;
+  /** What it takes to decide anew at other settings. */
+  @property({ attribute: false }) kept: KeptDraws | null = null;
 
   #picture: ProfilePicture | null = null;
 
@@ -129,6 +135,16 @@ export class VerdictPanel extends LitElement {
       ${isEnough ? keyFigures(assessment, lengths) : nothing}
       <tightspot-profile-chart .picture=${this.#picture}></tightspot-profile-chart>
       ${isEnough ? this.#cautions(assessment) : nothing}
+      ${
+        isEnough && mayChange(assessment)
+          ? html`<tightspot-what-if-part
+              .desk=${this.desk}
+              .slide=${inspection.slide}
+              .assessment=${assessment}
+              .kept=${this.kept}
+            ></tightspot-what-if-part>`
+          : nothing
+      }
     </section>`;
   }
 
@@ -172,6 +188,11 @@ export class VerdictPanel extends LitElement {
       ${cautionsOf(assessment).map((caution) => html`<li>${caution}</li>`)}
     </ul>`;
   }
+}
+
+/** Where a slide gets no verdict for what it is, no other limit gives it one. */
+function mayChange({ reasons }: Assessment): boolean {
+  return !reasons.includes("holds-load") && !reasons.includes("spring-loaded");
 }
 
 type Tone = "plain" | "good" | "nut" | "screw";

@@ -1,6 +1,7 @@
 import { css, html, LitElement, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import type { Assessment } from "../../analysis/assessment.ts";
+import type { KeptDraws } from "../../analysis/whatIf.ts";
 import type { Survey } from "../../inspection/schema.ts";
 import type { Keeping } from "../../records/keeper.ts";
 import { awaitsReading, type Work } from "../../records/record.ts";
@@ -106,6 +107,7 @@ export class InspectionPage extends LitElement {
   @property({ attribute: false }) keeping: Keeping = { state: "saving" };
 
   @state() private answer: Answer | null = null;
+  @state() private kept: KeptDraws | null = null;
   @state() private isBusy = false;
 
   #assessor: Assessor | null = null;
@@ -163,6 +165,8 @@ export class InspectionPage extends LitElement {
           .survey=${survey}
           .answer=${answer}
           .busy=${this.isBusy}
+          .desk=${desk}
+          .kept=${this.kept}
         ></tightspot-verdict>
         <tightspot-readings
           .desk=${desk}
@@ -188,8 +192,9 @@ export class InspectionPage extends LitElement {
     if (asked === this.#asked) return;
     this.#asked = asked;
     this.isBusy = true;
-    this.#assessor ??= assessorOf((answer) => {
+    this.#assessor ??= assessorOf(({ answer, kept }) => {
       this.answer = answer;
+      this.kept = kept;
       this.isBusy = false;
     });
     this.#assessor.ask({ inspection: work.inspection, survey: survey.id });

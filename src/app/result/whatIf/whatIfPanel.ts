@@ -1,0 +1,184 @@
+import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import { live } from "lit/directives/live.js";
+import type { Assessment, Estimate, Verdict } from "../../../analysis/assessment.ts";
+import { leastLimits } from "../../../analysis/leastLimits.ts";
+import { type KeptDraws, whatIf } from "../../../analysis/whatIf.ts";
+import { type Lengths, lengthsIn } from "../../../inspection/lengths.ts";
+import { inOneLine } from "../../../inspection/problem.ts";
+import type { Slide } from "../../../inspection/schema.ts";
+import { fromMillimetres, roundTo } from "../../../inspection/units.ts";
+import type { Work } from "../../../records/record.ts";
+import { toldApart } from "../../../report/leastLimitWords.ts";
+import { summaryOf } from "../../../report/summary.ts";
+import { estimateWords } from "../../../report/words.ts";
+import type { Desk } from "../../editing/desk.ts";
+import { type Field, fieldAt } from "../../editing/fieldList.ts";
+import { showField } from "../../editing/fields.ts";
+import "../../fields/fieldBox.ts";
+import { assumedWords } from "../../fields/fieldGrid.ts";
+import { notify } from "../../shell/notice.ts";
+import { controls } from "../../style/controls.ts";
+import { chances } from "../basis/chances.ts";
+import { basisStyle } from "../basisStyle.ts";
+import { headline } from "../headline.ts";
+import { limitChart, limitChartStyle } from "./limitChart.ts";
+import { type ChangeablePath, type Span, spansOf } from "./spans.ts";
+import { changeableOf, type Tried, trialOf } from "./trial.ts";
+import { whatIfStyle } from "./whatIfStyle.ts";
+
+/** An answer is read out once nothing was changed for so long, in milliseconds. */
+const QUIET = 1000;
+
+const PATHS: readonly ChangeablePath[] = ["backlashLimit", "runningClearance", "nut.takeUpLeft"];
+
+/** What another limit, running clearance or take-up left would lead to, answered from the draws that are kept. */
+@customElement("tightspot-what-if")
+export class WhatIfPanel extends LitElement {
+  static override styles = [controls, basisStyle, limitChartStyle, whatIfStyle];
+
+  @property({ attribute: false }) desk: Desk | null = null;
+  @property({ attribute: false }) slide: Slide | null = null;
+  @property({ attribute: false }) assessment: Assessment | null = null;
+  @property({ attribute: false }) kept: KeptDraws | null = null;
+
+  @state() private tried: Tried = new Map();
+  @state() private announced = "";
+
+  #said = "";
+  #timer: ReturnType<typeof setTimeout> | undefined;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#timer);
+  }
+
+  override render() {
+    const { desk, slide, assessment, kept, tried } = this;
+    if (!desk?.inspection || slide === null || assessment === null || kept === null) return nothing;
+    const trial = trialOf(desk.inspection, tried);
+    if (trial.inspection === null) return nothing;
+    const lengths = lengthsIn(slide.units, assessment.resolution);
+    const decision = whatIf(kept, changeableOf(trial.inspection), lengths);
+    // Where to read next was worked out for the settings as entered, and is told there.
+    const answer: Assessment = { ...assessment, ...decision, nextReadings: [] };
+    this.#said = `What if: ${headline(answer)}.`;
+    return html`
+      ${this.#fields(trial, assessment, answer)}
+      ${this.#choice(trial)}
+      ${this.#answer(answer, assessment, trial.inspection.slide, lengths)}
+      ${limitChart(toldApart(leastLimits(kept.extremes, answer.settings), lengths), answer, lengths)}
+      <p class="unseen" role="status">${this.announced}</p>
+    `;
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    if (!changed.has("tried")) return;
+    clearTimeout(this.#timer);
+    if (this.tried.size === 0) return;
+    this.#timer = setTimeout(() => {
+      this.announced = this.#said;
+    }, QUIET);
+  }
+
+  #fields(trial: Work, assessment: Assessment, answer: Assessment) {
+    const spans = spansOf(assessment, this.slide?.units ?? "mm");
+    return html`<div class="fields">
+      ${PATHS.filter((path) => path !== "nut.takeUpLeft" || answer.settings.adjustable).map((path) =>
+        this.#field(path, spans[path], trial, answer),
+      )}
+    </div>`;
+  }
+
+  #field(path: ChangeablePath, span: Span, trial: Work, { settings }: Assessment) {
+    const units = this.slide?.units ?? "mm";
+    const { hint: _told, ...field }: Field = fieldAt(path);
+    const { text, problem } = showField(trial, { survey: null, path });
+    const millimetres = {
+      backlashLimit: settings.limit,
+      runningClearance: settings.runningClearance,
+      "nut.takeUpLeft": settings.takeUpLeft,
+    }[path];
+    const value = roundTo(fromMillimetres(millimetres, units), units === "in" ? 5 : 4);
+    return html`<div>
+      <tightspot-field
+        .field=${field}
+        .text=${text}
+        .problem=${problem === null ? "" : inOneLine(problem)}
+        .assumed=${assumedWords(field, settings, units)}
+        .units=${units}
+        @tightspot-typed=${({ detail }: CustomEvent<string>) => this.#try(path, detail)}
+      ></tightspot-field>
+      <input
+        type="range"
+        aria-label=${`${field.label}, slider`}
+        aria-valuetext=${Number.isFinite(value) ? `${value} ${units}` : "not known"}
+        min=${span.from}
+        max=${span.to}
+        step=${span.step}
+        .value=${live(String(Math.min(span.to, value)))}
+        @input=${({ target }: Event) => {
+          if (target instanceof HTMLInputElement) this.#try(path, target.value);
+        }}
+      />
+    </div>`;
+  }
+
+  #answer(answer: Assessment, asEntered: Assessment, slide: Slide, lengths: Lengths) {
+    const before = headline(asEntered);
+    const shares = chances({ assessment: answer, slide, lengths, isReady: true });
+    return html`<section class="answer" aria-label="Answer">
+      <div>
+        <h3>${headline(answer)}</h3>
+        ${headline(answer) === before ? nothing : html`<p class="instead">As entered: ${before}</p>`}
+      </div>
+      <p>${summaryOf(answer, lengths)}</p>
+      ${leftBy(answer, lengths)} ${shares?.content ?? nothing}
+    </section>`;
+  }
+
+  #choice(trial: Work) {
+    const isChanged = this.tried.size > 0;
+    const isReadable = trial.draft.fields.length === 0;
+    return html`<div class="choice">
+      <button
+        type="button"
+        class="chief"
+        aria-disabled=${!isChanged || !isReadable}
+        @click=${() => isChanged && isReadable && this.#use()}
+      >
+        Use these figures
+      </button>
+      <button type="button" aria-disabled=${!isChanged} @click=${this.#reset}>As entered</button>
+    </div>`;
+  }
+
+  #try(path: ChangeablePath, text: string): void {
+    this.tried = new Map([...this.tried, [path, text]]);
+  }
+
+  readonly #reset = (): void => {
+    this.tried = new Map();
+  };
+
+  #use(): void {
+    for (const [path, text] of this.tried) this.desk?.enterField({ survey: null, path }, text);
+    this.#reset();
+    notify(this, { tone: "done", text: "The slide has these figures now." });
+  }
+}
+
+const NOTHING_REPAIRED: readonly Verdict[] = ["no-verdict", "leave-alone", "correct-end-float"];
+
+/** What adjusting and new nuts would leave, where it may come to that. */
+function leftBy({ verdict, settings, afterAdjusting, afterNewNuts }: Assessment, lengths: Lengths) {
+  if (NOTHING_REPAIRED.includes(verdict)) return nothing;
+  const left = (term: string, worst: Estimate) => html`<div>
+    <dt>${term}</dt>
+    <dd>${estimateWords(worst, lengths)}</dd>
+  </div>`;
+  return html`<dl class="left">
+    ${settings.adjustable ? left("Left after adjusting", afterAdjusting.worst) : nothing}
+    ${left("Left with new nuts", afterNewNuts.worst)}
+  </dl>`;
+}
