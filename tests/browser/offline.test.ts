@@ -37,7 +37,7 @@ test("after the first load all of it works with the network cut", async () => {
   await verdict(page).waitFor();
   await kept(page);
   await goHome(page);
-  await page.getByRole("button", { name: /^Boring mill/ }).click();
+  await page.getByRole("button", { name: /^Boring mill, table/ }).click();
   await verdict(page).waitFor();
   await goHome(page);
   await dropFiles(page, ["log.csv", LOG]);

@@ -63,7 +63,7 @@ test("opened from a file, an inspection is typed to its verdict, kept, and asks 
 
 test("opened from a file, samples and logs open, and what was entered is saved to a file by one press", async () => {
   const { page, asked, wrong } = await openFile();
-  await page.getByRole("button", { name: /^Boring mill/ }).click();
+  await page.getByRole("button", { name: /^Boring mill, table/ }).click();
   await page.getByRole("heading", { name: /with nuts to match/ }).waitFor();
   await goHome(page);
   await dropFiles(page, ["log.csv", "Position (mm);Backlash (mm)\n0;0,21\n60;0,20\n120;0,22"]);
