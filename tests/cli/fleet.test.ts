@@ -134,7 +134,7 @@ describe("the overview as a page", () => {
     expect(jsonOf(out).map(({ file }) => file)).toEqual(files);
     const written = readFileSync(page, "utf8");
     expect(written).not.toMatch(/<script|<link|<img|<iframe|@import|url\(|\ssrc=|\shref=|\son\w+=/i);
-    const rows = [...written.matchAll(/<tr><th scope="row">.*?<small>(.*?)<\/small>/g)].map(
+    const rows = [...written.matchAll(/<tr[^>]*><td[^>]*><b>.*?<small>.*?(\/.*?)<\/small>/g)].map(
       ([, file]) => file,
     );
     expect(rows).toEqual([files[1], files[2], files[0]]);

@@ -22,7 +22,7 @@ describe("the command line", () => {
     expect(out).toMatch(/assess FILE…[\s\S]*plan[\s\S]*serve/);
     const help = await tightspot(["assess", "--help"]);
     const options =
-      "json survey picture slide units lead travel working limit running-clearance engaged adjustable take-up " +
+      "json survey overview report picture profile slide units lead travel working limit running-clearance engaged adjustable take-up " +
       "resolution end-float method holds-load";
     for (const option of options.split(" ")) expect(help.out).toContain(`--${option} `);
     expect(help.code).toBe(0);
@@ -44,14 +44,14 @@ describe("the command line", () => {
   });
 
   it.each([
-    [[], /no command was given/, /assess, plan, convert, serve/],
-    [["judge", worn], /judge: there is no such command/, /assess, plan, convert, serve/],
+    [[], /no command was given/, /assess, compare, plan, convert, serve/],
+    [["judge", worn], /judge: there is no such command/, /assess, compare, plan, convert, serve/],
     [["assess"], /no file was named/, /Name/],
     [["assess", "--colour", worn], /--colour: there is no such option/, /assess --help/],
     [["assess", worn, "--limit"], /--limit: its value is missing/, /--limit LENGTH/],
     [["assess", worn, "--limit", "--json"], /--limit: its value is missing/, /--limit LENGTH/],
     [["assess", worn, "--limit", "0.2", "--limit", "0.3"], /--limit: this option was given twice/, /once/],
-    [["help", "judge"], /judge: there is no such command/, /assess, plan, convert, serve/],
+    [["help", "judge"], /judge: there is no such command/, /assess, compare, plan, convert, serve/],
     [["assess", worn, "--limit", "0.15mm"], /--limit: "0.15mm" is not a number/, /without its unit/],
     [["assess", worn, "--travel", "300"], /--travel: "300" is not a range/, /FROM\.\.TO/],
     [["assess", worn, "--adjustable", "maybe"], /--adjustable: "maybe"/, /yes, no/],

@@ -32,15 +32,15 @@ const BETWEEN_SURVEYS = "─".repeat(80);
 /** The assessment of every survey of every file, in words or as JSON; of folders, a line for each slide. */
 export const assess: Command = {
   name: "assess",
-  operands: "FILE|FOLDER…",
-  summary: "what to do, from inspections or CSV logs; of a folder, a line a slide; - is standard input",
+  operands: "FILE…|FOLDER",
+  summary: "what to do, from inspections or logs; - is standard input",
   options: [
     { name: "json", help: "one JSON object per survey, one per line" },
     { name: "survey", value: "ID", help: "only this survey" },
     {
       name: "report",
       value: "OUT.html",
-      help: "the report on the one survey assessed, to print or to pass on",
+      help: "the report on the one survey assessed, to print",
     },
     { name: "overview", value: "OUT.html", help: "a table of the slides, the worst first" },
     { name: "picture", value: "OUT.svg", help: "draw the profile of the one survey assessed" },

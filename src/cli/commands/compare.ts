@@ -22,7 +22,7 @@ import { sourceName } from "../source.ts";
 export const compare: Command = {
   name: "compare",
   operands: "FILE…",
-  summary: "two surveys of one slide, before and after, and how it runs in",
+  summary: "two surveys of a slide, before and after, and running in",
   options: [
     { name: "from", value: "ID", help: "the earlier survey; else the last before the repair" },
     { name: "to", value: "ID", help: "the later survey; else the latest" },

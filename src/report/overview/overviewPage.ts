@@ -11,10 +11,10 @@ import { calledOf, lengthsOf, type SlideOverview, takenOf, toBeDone } from "./sl
 import { worstFirst } from "./worstFirst.ts";
 
 const COLUMNS: readonly Column[] = [
-  "Slide and file",
+  "Slide, survey and file",
   "What to do",
   "Greatest lost motion",
-  "Limit",
+  "Limit, and whether it is kept",
   "Uniform part",
   "Uneven part",
 ].map((name) => ({ name, holds: "words" }));
@@ -42,13 +42,13 @@ export function overviewPage(slides: readonly SlideOverview[], unread: readonly 
 function row(slide: SlideOverview): Row {
   const { greatest, uniform, uneven, settings, conformance } = slide.assessment;
   const lengths = lengthsOf(slide);
-  const taken = `surveyed ${dateWords(takenOf(slide))}`;
+  const place = `${dateWords(takenOf(slide))}, ${slide.file}`;
   return {
     cells: [
-      html`<b>${calledOf(slide)}</b><br>${taken}<br><small>${slide.file}</small>`,
+      html`<b>${calledOf(slide)}</b><br><small>${place}</small>`,
       toBeDone(slide),
       estimateWords(greatest, lengths),
-      `${lengths.position(settings.limit)}; keeping it is ${conformance}`,
+      `${lengths.position(settings.limit)}: ${conformance}`,
       estimateWords(uniform, lengths),
       estimateWords(uneven, lengths),
     ],
