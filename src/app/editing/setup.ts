@@ -12,6 +12,7 @@ import {
   type Work,
 } from "../../records/record.ts";
 import { fieldAt, SETUP_FIELDS } from "./fieldList.ts";
+import { newId } from "./newId.ts";
 import { withOrWithout } from "./places.ts";
 import { rowsFrom, withRows } from "./rows.ts";
 import { FIRST_SURVEY, today } from "./surveys.ts";
@@ -120,7 +121,7 @@ function inspectionOf(
     ...others,
     format: FORMAT,
     version: VERSION,
-    slide: { ...merged({ name, ...slide }, typed), id: "slide" },
+    slide: { ...merged({ name, ...slide }, typed), id: `slide-${newId()}` },
     surveys: [
       { ...merged({ ...FIRST_SURVEY, taken: today() }, survey), id: FIRST_SURVEY.id, method, readings: [] },
     ],
