@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
-import { copyFileSync, mkdirSync } from "node:fs";
+import { cpSync, mkdirSync } from "node:fs";
 import { createServer, request } from "node:http";
 import type { AddressInfo } from "node:net";
 import { dirname } from "node:path";
@@ -10,9 +10,9 @@ import { COMMAND, workshop } from "./command.ts";
 
 /** The command as it is installed, beside a page that is no more than a word. */
 const { file, path } = workshop();
-for (const name of ["cli", "page", "page/parts"]) mkdirSync(path(name));
+for (const name of ["page", "page/parts"]) mkdirSync(path(name));
 const command = path("cli/tightspot.js");
-copyFileSync(COMMAND, command);
+cpSync(dirname(COMMAND), dirname(command), { recursive: true });
 file("cli/package.json", '{"type": "module"}');
 file("page/index.html", "<title>Tightspot</title>");
 file("page/parts/main.js", "void 0;");
@@ -95,8 +95,7 @@ describe("tightspot serve", () => {
 
   it("says how to build the page where it is not built", async () => {
     const alone = `${path("alone")}/cli/tightspot.js`;
-    mkdirSync(dirname(alone), { recursive: true });
-    copyFileSync(COMMAND, alone);
+    cpSync(dirname(COMMAND), dirname(alone), { recursive: true });
     file("alone/cli/package.json", '{"type": "module"}');
     const child = spawn(process.execPath, [alone, "serve"], { stdio: ["ignore", "ignore", "pipe"] });
     const complaints = text(child.stderr);
