@@ -1,10 +1,11 @@
 import { LIGHT_PALETTE as COLOUR } from "./palette.ts";
 import { profileAxes, workingRangeMarks } from "./profileAxes.ts";
-import { LABEL_SIZE, type ProfileFrame, profileFrame, TITLE_SIZE } from "./profileFrame.ts";
+import { LABEL_SIZE, type ProfileFrame, profileFrame } from "./profileFrame.ts";
 import { type LabelRole, nearestPoint, type PlacedLabel, profileLabels } from "./profileLabels.ts";
 import type { ProfilePicture } from "./profilePicture.ts";
 import { screwStrip } from "./screwStrip.ts";
-import { element, escapeMarkup, FONT, pathThrough, textElement } from "./svg.ts";
+import { element, pathThrough, textElement } from "./svg.ts";
+import { svgDocument } from "./svgDocument.ts";
 
 const HATCH_ID = "exceeding-the-limit";
 const HATCH_STEP = 7;
@@ -20,21 +21,9 @@ const LABEL_COLOUR: Readonly<Record<LabelRole, string>> = {
 export function profileSvg(picture: ProfilePicture): string {
   const frame = profileFrame(picture);
   const { width, height } = frame;
-  const svg = element(
-    "svg",
-    {
-      xmlns: "http://www.w3.org/2000/svg",
-      viewBox: `0 0 ${width} ${height}`,
-      width,
-      height,
-      role: "img",
-      "font-family": FONT,
-    },
-    element("title", {}, escapeMarkup(picture.title)),
-    element("desc", {}, escapeMarkup(picture.description)),
-    element("defs", {}, hatchPattern()),
-    element("rect", { width, height, fill: COLOUR.paper }),
-    textElement(24, 34, picture.title, { size: TITLE_SIZE, fill: COLOUR.ink, weight: 600 }),
+  return svgDocument(
+    picture,
+    { width, height, defs: [hatchPattern()] },
     workingRangeMarks(picture, frame),
     profileAxes(picture, frame),
     profileCurves(picture, frame),
@@ -42,7 +31,6 @@ export function profileSvg(picture: ProfilePicture): string {
     ...profileLabels(picture, frame).map(label),
     screwStrip(picture, frame),
   );
-  return `${svg}\n`;
 }
 
 /** The band, what exceeds the limit, what adjusting leaves, the profile, and the limit on top of all. */

@@ -1,10 +1,11 @@
 import type { Point } from "./linesAbove.ts";
 import { LIGHT_PALETTE as COLOUR } from "./palette.ts";
-import { LABEL_SIZE, TICK_SIZE, TITLE_SIZE } from "./profileFrame.ts";
+import { LABEL_SIZE, TICK_SIZE } from "./profileFrame.ts";
 import { screwLabels } from "./screwLabels.ts";
 import type { ScrewPicture } from "./screwPicture.ts";
 import { type ScrewFrame, threadOutlines } from "./screwThread.ts";
-import { element, escapeMarkup, FONT, pathThrough, textElement } from "./svg.ts";
+import { element, pathThrough, textElement } from "./svg.ts";
+import { svgDocument } from "./svgDocument.ts";
 
 const WIDTH = 960;
 const MARGIN = 24;
@@ -25,27 +26,14 @@ export function screwSvg(picture: ScrewPicture): string {
   const frame = frameFor(picture);
   const labels = screwLabels(picture, frame, { left: MARGIN, right: WIDTH - MARGIN });
   const height = labels.bottom + AXIS_ROOM;
-  const svg = element(
-    "svg",
-    {
-      xmlns: "http://www.w3.org/2000/svg",
-      viewBox: `0 0 ${WIDTH} ${height}`,
-      width: WIDTH,
-      height,
-      role: "img",
-      "font-family": FONT,
-    },
-    element("title", {}, escapeMarkup(picture.title)),
-    element("desc", {}, escapeMarkup(picture.description)),
-    element("defs", {}, clip(frame), nutSection()),
-    element("rect", { width: WIDTH, height, fill: COLOUR.paper }),
-    textElement(MARGIN, 34, picture.title, { size: TITLE_SIZE, fill: COLOUR.ink, weight: 600 }),
+  return svgDocument(
+    picture,
+    { width: WIDTH, height, defs: [clip(frame), nutSection()] },
     screw(picture, frame),
     nut(picture, frame),
     labels.markup,
     axis(picture, frame, labels.bottom),
   );
-  return `${svg}\n`;
 }
 
 function frameFor({ axis, thread, spots, nut }: ScrewPicture): ScrewFrame {

@@ -1,7 +1,6 @@
-import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, EVEN, kept, typeReadings } from "./steps.ts";
+import { backlash, describeSlide, kept, keptSurvey } from "./steps.ts";
 
 let served: ServedPage;
 
@@ -11,19 +10,8 @@ beforeAll(async () => {
 
 afterAll(() => served.close());
 
-const backlash = (page: Page, reading: number) =>
-  page.getByLabel(`Backlash, reading ${reading}`, { exact: true });
-
-async function keptSurvey(): Promise<Page> {
-  const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, EVEN.slice(0, 3));
-  await kept(page);
-  return page;
-}
-
 test("another tab shows what is changed here", async () => {
-  const page = await keptSurvey();
+  const page = await keptSurvey(served);
   const other = await served.openBeside(page);
   await backlash(other, 1).waitFor();
   await backlash(page, 1).fill("0.33");
@@ -39,7 +27,7 @@ test("another tab shows what is changed here", async () => {
 });
 
 test("a change made on an older state is not saved over a newer one; both can be kept", async () => {
-  const page = await keptSurvey();
+  const page = await keptSurvey(served);
   const other = await served.openBeside(page);
   await backlash(other, 1).waitFor();
   // A tab that hears nothing of the others, as one that sleeps.
@@ -89,7 +77,7 @@ test("where the browser keeps nothing, the page says so with the reason and offe
 });
 
 test("a deleted inspection can be brought back", async () => {
-  const page = await keptSurvey();
+  const page = await keptSurvey(served);
   await page.getByRole("link", { name: "Tightspot" }).click();
   const entry = page.getByRole("link", { name: "Slide 0 to 300 mm" });
   await page.getByRole("button", { name: "Delete Slide 0 to 300 mm" }).click();
@@ -100,7 +88,7 @@ test("a deleted inspection can be brought back", async () => {
 });
 
 test("an inspection kept by a newer program is refused and left alone", async () => {
-  const page = await keptSurvey();
+  const page = await keptSurvey(served);
   const alter = () =>
     page.evaluate(
       () =>

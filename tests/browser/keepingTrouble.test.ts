@@ -2,7 +2,16 @@ import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type ServedPage, servePage } from "./servedPage.ts";
-import { beginSlide, describeSlide, EVEN, goHome, kept, typeReadings } from "./steps.ts";
+import {
+  backlash,
+  beginSlide,
+  describeSlide,
+  EVEN,
+  goHome,
+  kept,
+  keptSurvey,
+  typeReadings,
+} from "./steps.ts";
 import { putRecord, recordsOf } from "./store.ts";
 
 let served: ServedPage;
@@ -14,17 +23,6 @@ beforeAll(async () => {
 afterAll(() => served.close());
 
 const alert = (page: Page, text: string) => page.getByRole("alert").filter({ hasText: text });
-
-const backlash = (page: Page, reading: number) =>
-  page.getByLabel(`Backlash, reading ${reading}`, { exact: true });
-
-async function keptSurvey(): Promise<Page> {
-  const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, EVEN.slice(0, 3));
-  await kept(page);
-  return page;
-}
 
 /** Whether the database holds a text within a second from now. */
 async function isHeldInASecond(page: Page, text: string): Promise<boolean> {
@@ -41,7 +39,7 @@ test("whatever field is typed in, what was typed is in the database within a sec
   await page.getByLabel("Travel from").pressSequentially("1.2x", { delay: 20 });
   expect(await isHeldInASecond(page, '"1.2x"')).toBe(true);
 
-  const described = await keptSurvey();
+  const described = await keptSurvey(served);
   await described.getByLabel("Position, next reading").pressSequentially("17.5", { delay: 20 });
   expect(await isHeldInASecond(described, '"17.5"')).toBe(true);
   await described.getByText("Details", { exact: true }).click();
@@ -81,7 +79,7 @@ test("where nothing can be kept, that is told while the slide is being described
 });
 
 test("a database that another tab holds on to is told, and had once that tab lets go", async () => {
-  const page = await keptSurvey();
+  const page = await keptSurvey(served);
   const other = await page.context().newPage();
   await other.goto(`${served.address}icon.svg`);
   // Holds its connection whatever comes, and asks for a deletion, which every later opening has to wait for.
@@ -106,7 +104,7 @@ test("a database that another tab holds on to is told, and had once that tab let
 });
 
 test("a tab of an older program makes way for a newer one, and tells that it saves no more", async () => {
-  const page = await keptSurvey();
+  const page = await keptSurvey(served);
   const newer = await page.context().newPage();
   await newer.goto(`${served.address}icon.svg`);
   const layout = await newer.evaluate(
@@ -146,14 +144,14 @@ test("the browser is asked to let stay what is kept, once there is something, an
 });
 
 test("where the browser promises nothing, that is shown, and it can be asked again", async () => {
-  const page = await keptSurvey();
+  const page = await keptSurvey(served);
   await goHome(page);
   await page.getByRole("button", { name: "Ask the browser to keep it" }).click();
   await page.getByText("The browser was asked to keep what you enter, and does not promise it").waitFor();
 });
 
 test("what is in no file is told until it is saved to one, and again once it is changed", async () => {
-  const page = await keptSurvey();
+  const page = await keptSurvey(served);
   await page.getByText(/^Kept in this browser, .* not in a file yet$/).waitFor();
   await goHome(page);
   await page.getByText("It is nowhere but here").waitFor();
@@ -170,7 +168,7 @@ test("what is in no file is told until it is saved to one, and again once it is 
 });
 
 test("damaged inspections are listed beside the sound ones, open to their rescue, and make no copies", async () => {
-  const page = await keptSurvey();
+  const page = await keptSurvey(served);
   await putRecord(page, { id: "wreck", inspection: {}, revision: 4 });
   await putRecord(page, {
     id: "sample-leave-alone-drilling-table",

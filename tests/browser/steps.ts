@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import type { ServedPage } from "./servedPage.ts";
 
 /** A station and the lost motion read there, as typed. */
 export type Typed = readonly [position: string, backlash: string];
@@ -74,4 +75,16 @@ export const WORN: readonly Typed[] = EVERY_25().map((position) => [
 
 function EVERY_25(): readonly number[] {
   return Array.from({ length: 13 }, (_, index) => index * 25);
+}
+
+export const backlash = (page: Page, reading: number) =>
+  page.getByLabel(`Backlash, reading ${reading}`, { exact: true });
+
+/** A page with a slide and three readings that are kept. */
+export async function keptSurvey(served: ServedPage): Promise<Page> {
+  const page = await served.open();
+  await describeSlide(page);
+  await typeReadings(page, EVEN.slice(0, 3));
+  await kept(page);
+  return page;
 }

@@ -2,7 +2,7 @@ import type { Point } from "../linesAbove.ts";
 import { LIGHT_PALETTE as COLOUR } from "../palette.ts";
 import { type LabelRequest, placeLabels } from "../placeLabels.ts";
 import { profileAxes } from "../profileAxes.ts";
-import { LABEL_SIZE, TITLE_SIZE } from "../profileFrame.ts";
+import { LABEL_SIZE } from "../profileFrame.ts";
 import {
   alongLevel,
   alongLine,
@@ -12,7 +12,8 @@ import {
   square,
   textWidth,
 } from "../profileLabels.ts";
-import { type Attributes, element, escapeMarkup, FONT, pathThrough, textElement } from "../svg.ts";
+import { type Attributes, element, pathThrough, textElement } from "../svg.ts";
+import { svgDocument } from "../svgDocument.ts";
 import { comparisonFrame, type PlotFrame } from "./comparisonFrame.ts";
 import type { BandedLine, ComparisonPicture, SurveyLine } from "./comparisonPicture.ts";
 
@@ -23,21 +24,10 @@ const AFTER: Attributes = { stroke: COLOUR.ink, "stroke-width": 2.5 };
 /** The picture of a comparison as a self-contained SVG document, described for screen readers. */
 export function comparisonSvg(picture: ComparisonPicture): string {
   const { width, height, profiles, change } = comparisonFrame(picture);
-  const { title, description, xAxis, yAxis, changeAxis, before, after, limit } = picture;
-  const svg = element(
-    "svg",
-    {
-      xmlns: "http://www.w3.org/2000/svg",
-      viewBox: `0 0 ${width} ${height}`,
-      width,
-      height,
-      role: "img",
-      "font-family": FONT,
-    },
-    element("title", {}, escapeMarkup(title)),
-    element("desc", {}, escapeMarkup(description)),
-    element("rect", { width, height, fill: COLOUR.paper }),
-    textElement(24, 34, title, { size: TITLE_SIZE, fill: COLOUR.ink, weight: 600 }),
+  const { xAxis, yAxis, changeAxis, before, after, limit } = picture;
+  return svgDocument(
+    picture,
+    { width, height },
     outsideWorkingRange(picture, profiles),
     profileAxes({ xAxis, yAxis }, profiles),
     band(before, profiles, COLOUR.screwBody),
@@ -58,7 +48,6 @@ export function comparisonSvg(picture: ComparisonPicture): string {
       change,
     ),
   );
-  return `${svg}\n`;
 }
 
 function band({ band }: BandedLine, frame: PlotFrame, fill: string): string {

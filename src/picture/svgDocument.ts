@@ -1,0 +1,43 @@
+import { LIGHT_PALETTE as COLOUR } from "./palette.ts";
+import { TITLE_SIZE } from "./profileFrame.ts";
+import { element, escapeMarkup, FONT, textElement } from "./svg.ts";
+
+const TITLE = { x: 24, y: 34 };
+
+interface Named {
+  readonly title: string;
+  readonly description: string;
+}
+
+interface Sheet {
+  readonly width: number;
+  readonly height: number;
+  /** What the content refers to: patterns and clips. */
+  readonly defs?: readonly string[];
+}
+
+/** A self-contained SVG document on paper of its own, with its title drawn, described for screen readers. */
+export function svgDocument(
+  { title, description }: Named,
+  { width, height, defs = [] }: Sheet,
+  ...content: readonly string[]
+): string {
+  const svg = element(
+    "svg",
+    {
+      xmlns: "http://www.w3.org/2000/svg",
+      viewBox: `0 0 ${width} ${height}`,
+      width,
+      height,
+      role: "img",
+      "font-family": FONT,
+    },
+    element("title", {}, escapeMarkup(title)),
+    element("desc", {}, escapeMarkup(description)),
+    ...(defs.length > 0 ? [element("defs", {}, ...defs)] : []),
+    element("rect", { width, height, fill: COLOUR.paper }),
+    textElement(TITLE.x, TITLE.y, title, { size: TITLE_SIZE, fill: COLOUR.ink, weight: 600 }),
+    ...content,
+  );
+  return `${svg}\n`;
+}
