@@ -1,5 +1,5 @@
 import { html, LitElement, nothing } from "lit";
-import { customElement, property } from "lit/decorators.js";
+import { customElement, property, state } from "lit/decorators.js";
 import type { Choice } from "../../analysis/comparison/choice.ts";
 import { isRead } from "../../analysis/surveysInTime.ts";
 import { lengthsIn } from "../../inspection/lengths.ts";
@@ -17,9 +17,11 @@ import type { Found } from "./comparing.ts";
 import { comparingStyle } from "./comparingStyle.ts";
 import { alongTheTravel, figures, keyChanges } from "./figures.ts";
 import { profiles } from "./pictures.ts";
-import "./reportLinks.ts";
 import { runningIn } from "./runningIn.ts";
 import { surveyChoice } from "./surveyChoice.ts";
+
+const ONE_TOO_FEW =
+  "Comparing takes two surveys with readings. Survey the slide again after the repair with “New survey”, or add the surveys of another file of this slide.";
 
 /** Any two surveys of the slide against each other: what has changed, whether the limit is kept, and running in. */
 @customElement("tightspot-comparing")
@@ -32,15 +34,15 @@ export class ComparingPanel extends LitElement {
   @property({ attribute: false }) found: Found | null = null;
   @property({ type: Boolean }) busy = false;
 
+  /** The report is made only where it is asked for: making it takes longer than a keystroke. */
+  @state() private isReportOpen = false;
+
   override render() {
     const { inspection, choice } = this;
     if (inspection === null) return nothing;
     const read = inspection.surveys.filter(isRead);
     if (read.length < 2) {
-      return html`<p>
-          Comparing takes two surveys with readings. Survey the slide again after the repair with “New survey”, or add
-          the surveys of another file of this slide.
-        </p>
+      return html`<p>${ONE_TOO_FEW}</p>
         ${this.#addFromFile()}`;
     }
     return html`${surveyChoice(this, inspection, choice)} ${this.#answer()} ${this.#addFromFile()}`;
@@ -53,7 +55,14 @@ export class ComparingPanel extends LitElement {
       return busy ? nothing : html`<p class="wrong" role="alert">${inOneLine(found.reply.problem)}</p>`;
     const compared = comparedOf(found.inspection, found.reply.value);
     return html`<div class="answer ${busy ? "stale" : ""}" aria-busy=${busy}>${shown(compared)}</div>
-      <tightspot-comparison-report .found=${found}></tightspot-comparison-report>`;
+      <details class="screen-only" @toggle=${this.#reportToggled}>
+        <summary>Report on both surveys</summary>
+        ${
+          this.isReportOpen
+            ? html`<tightspot-comparison-report .found=${found}></tightspot-comparison-report>`
+            : nothing
+        }
+      </details>`;
   }
 
   #addFromFile() {
@@ -67,6 +76,11 @@ export class ComparingPanel extends LitElement {
         @change=${this.#chosen}
       />
     </div>`;
+  }
+
+  #reportToggled({ target }: Event): void {
+    this.isReportOpen = target instanceof HTMLDetailsElement && target.open;
+    if (this.isReportOpen) void import("./reportLinks.ts");
   }
 
   readonly #chooseFile = (): void => this.renderRoot.querySelector("input")?.click();

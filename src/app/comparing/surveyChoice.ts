@@ -23,6 +23,7 @@ function select(label: string, { surveys }: Inspection, chosen: string, choose: 
   return html`<label>
     <span class="label">${label}</span>
     <select
+      aria-label=${label}
       @change=${({ target }: Event) => {
         if (target instanceof HTMLSelectElement) choose(target.value);
       }}

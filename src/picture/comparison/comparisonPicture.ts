@@ -35,6 +35,7 @@ export interface ComparisonPicture {
 const POSITION_TICKS = 10;
 const LOST_MOTION_TICKS = 5;
 const CHANGE_TICKS = 4;
+const LONGEST_NAME = 16;
 /** Room above the highest thing shown, for its label. */
 const HEADROOM = 1.12;
 
@@ -97,7 +98,7 @@ export function comparisonPicture(comparison: Comparison, units: Units): Compari
 
 function profileOf({ id, assessment }: ComparedSurvey, length: (millimetres: number) => number): SurveyLine {
   return {
-    label: id,
+    label: shortened(id),
     points: assessment.profile.map(({ position, backlash }) => ({
       x: length(position),
       y: length(backlash),
@@ -113,10 +114,16 @@ function profileOf({ id, assessment }: ComparedSurvey, length: (millimetres: num
   };
 }
 
+/** A survey's name as there is room for it on a drawing. */
+function shortened(id: string): string {
+  const letters = Array.from(id);
+  return letters.length > LONGEST_NAME ? `${letters.slice(0, LONGEST_NAME - 1).join("")}…` : id;
+}
+
 function titleOf({ from, to, change }: Comparison, lengths: Lengths): string {
   const { value } = change.uniform;
   const amount = lengths.lostMotion(Math.abs(value));
-  return `Lost motion, ${from.id} and ${to.id}: uniform part ${value < 0 ? "less" : "more"} by ${amount}`;
+  return `Lost motion, ${shortened(from.id)} and ${shortened(to.id)}: uniform part ${value < 0 ? "less" : "more"} by ${amount}`;
 }
 
 function changeLabel({ change, sameEverywhere }: Comparison, lengths: Lengths): string {

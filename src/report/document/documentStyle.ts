@@ -79,7 +79,7 @@ figcaption { margin-top: 1.5mm; color: ${COLOUR.paleInk}; font-size: 8.5pt; }
 .facts div { display: grid; grid-template-columns: 53mm 1fr; gap: 4mm; padding: 0.9mm 0; border-bottom: 0.2mm solid ${RULE}; break-inside: avoid; }
 .facts dt { color: ${COLOUR.paleInk}; font-weight: 600; }
 .facts dd { margin: 0; }
-h1, .facts dd, .words, .head p { overflow-wrap: anywhere; }
+h1, caption, .facts dd, .words, .head p, .verdict, .lines { overflow-wrap: anywhere; }
 
 table { width: 100%; margin: 0 0 2mm; border-collapse: collapse; }
 caption { padding-bottom: 1.5mm; color: ${COLOUR.paleInk}; font-size: 8.5pt; text-align: left; }
@@ -107,6 +107,8 @@ td.figures { white-space: nowrap; }
   .changes .value { font-size: 12.5pt; }
 .overview:not(.halves) .key { grid-template-columns: 1fr 1fr; }
   .facts div { gap: 0; }
+  .words { min-width: 0; }
+  .compact :is(th, td) { padding-inline: 1.2mm; }
   .cautions .lines, .side-by-side { columns: 1; }
 }
 `;
