@@ -36,6 +36,8 @@ const POSITION_TICKS = 10;
 const LOST_MOTION_TICKS = 5;
 const CHANGE_TICKS = 4;
 const LONGEST_NAME = 16;
+/** Two names longer than this together leave no room for the rest of the title. */
+const LONGEST_NAMES = 24;
 /** Room above the highest thing shown, for its label. */
 const HEADROOM = 1.12;
 
@@ -123,7 +125,9 @@ function shortened(id: string): string {
 function titleOf({ from, to, change }: Comparison, lengths: Lengths): string {
   const { value } = change.uniform;
   const amount = lengths.lostMotion(Math.abs(value));
-  return `Lost motion, ${shortened(from.id)} and ${shortened(to.id)}: uniform part ${value < 0 ? "less" : "more"} by ${amount}`;
+  const names =
+    from.id.length + to.id.length > LONGEST_NAMES ? "before and after" : `${from.id} and ${to.id}`;
+  return `Lost motion, ${names}: uniform part ${value < 0 ? "less" : "more"} by ${amount}`;
 }
 
 function changeLabel({ change, sameEverywhere }: Comparison, lengths: Lengths): string {
