@@ -122,7 +122,7 @@ export default defineConfig(({ mode }) => ({
         }
       : mode === "file"
         ? { ...toPage, emptyOutDir: false, rolldownOptions: { output: { codeSplitting: false } } }
-        : { ...toPage, emptyOutDir: true },
+        : { ...toPage, emptyOutDir: true, rolldownOptions: { treeshake: { propertyReadSideEffects: false } } },
   ssr: { noExternal: true },
   // A classic worker runs from within a file, too; a module worker does not.
   worker: { format: mode === "file" ? "iife" : "es" },
