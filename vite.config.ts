@@ -37,7 +37,7 @@ const offline = VitePWA({
     ],
   },
   workbox: {
-    globPatterns: ["**/*.{js,css,html,svg,png}"],
+    globPatterns: ["**/*.{js,css,html,svg,png,json}"],
     cleanupOutdatedCaches: true,
     inlineWorkboxRuntime: true,
     // Without this the first visit would not work without network until it is loaded again.
@@ -81,7 +81,7 @@ const oneFile: Plugin = {
       const hash = createHash("sha256").update(code).digest("base64");
       const policy =
         `default-src 'none'; script-src 'sha256-${hash}'; worker-src blob:; ` +
-        "style-src 'unsafe-inline'; img-src data:; form-action 'none'; base-uri 'none'";
+        "style-src 'unsafe-inline'; img-src data:; connect-src data:; form-action 'none'; base-uri 'none'";
       const source = String(page.source)
         .replace(/<script type="module"[^>]*><\/script>/, () => `<script type="module">${code}</script>`)
         .replace(/<link rel="stylesheet"[^>]*>/, () => `<style>${String(style.source)}</style>`)
@@ -121,8 +121,18 @@ export default defineConfig(({ mode }) => ({
           },
         }
       : mode === "file"
-        ? { ...toPage, emptyOutDir: false, rolldownOptions: { output: { codeSplitting: false } } }
-        : { ...toPage, emptyOutDir: true },
+        ? {
+            ...toPage,
+            emptyOutDir: false,
+            assetsInlineLimit: Number.POSITIVE_INFINITY,
+            rolldownOptions: { output: { codeSplitting: false } },
+          }
+        : {
+            ...toPage,
+            emptyOutDir: true,
+            assetsInlineLimit: 0,
+            rolldownOptions: { treeshake: { propertyReadSideEffects: false } },
+          },
   ssr: { noExternal: true },
   // A classic worker runs from within a file, too; a module worker does not.
   worker: { format: mode === "file" ? "iife" : "es" },
