@@ -1,17 +1,4 @@
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-] as const;
+import { MONTHS } from "../inspection/dates.ts";
 
 /** The day of an ISO 8601 date, the same wherever it is read: `14 March 2026`. */
 export function dateWords(date: string): string {
