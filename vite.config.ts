@@ -46,12 +46,47 @@ const offline = VitePWA({
   },
 });
 
+/** Leaves out what templates of the page are indented by, which means nothing to HTML and CSS. */
+const flushTemplates: Plugin = {
+  name: "flush-templates",
+  apply: "build",
+  enforce: "pre",
+  transform: {
+    filter: { id: /\/src\/app\/.*\.ts$/ },
+    handler: (code) => code.replace(/\n +/g, "\n"),
+  },
+};
+
+const WORKER = "?worker";
+
+/**
+ * Makes the workers of the served page a part of its build, so that what a worker shares with the page travels once;
+ * left to itself, the bundler makes each worker a build of its own.
+ */
+const workersBeside: Plugin = {
+  name: "workers-beside",
+  enforce: "pre",
+  apply: "build",
+  async resolveId(source, importer) {
+    if (!source.endsWith(WORKER)) return null;
+    const found = await this.resolve(source.slice(0, -WORKER.length), importer);
+    return found && `\0${found.id}${WORKER}`;
+  },
+  load(id) {
+    if (!id.startsWith("\0") || !id.endsWith(WORKER)) return null;
+    const part = this.emitFile({ type: "chunk", id: id.slice(1, -WORKER.length) });
+    return `export default class extends Worker {
+      constructor() { super(import.meta.ROLLUP_FILE_URL_${part}, { type: "module" }); }
+    }`;
+  },
+};
+
 /** Puts the workers of the page into its script: a page opened from a file may not load them from beside it. */
 const workersInside: Plugin = {
   name: "workers-inside",
   enforce: "pre",
   async resolveId(source, importer) {
-    if (!source.endsWith("?worker")) return null;
+    if (!source.endsWith(WORKER)) return null;
     const found = await this.resolve(source, importer, { skipSelf: true });
     return found && { ...found, id: `${found.id}&inline` };
   },
@@ -94,6 +129,25 @@ const oneFile: Plugin = {
 
 const toPage = { outDir: "../../dist/page", target: "es2022" } as const;
 
+/** Reading a property of a library's class changes nothing: without this, all kinds of chart would be taken along. */
+const treeshake = { propertyReadSideEffects: false } as const;
+
+/**
+ * What several parts of the served page share, by its place in the house: left to itself, the bundler makes dozens of
+ * parts of it, which are larger together. The first screen needs the first group alone, so that stands by itself.
+ */
+const shared = {
+  minShareCount: 2,
+  groups: [
+    { name: "problem", test: /src.inspection.problem/, priority: 2 },
+    // Apart from the schema, which no worker needs.
+    { name: "figures", test: /src.(analysis|inspection.(?!schema|open)[a-zA-Z]+\.ts)/, priority: 1 },
+    { name: "schema", test: /zod|src.inspection./ },
+    { name: "logs", test: /src.intake./ },
+    { name: "words", test: /src.(report|picture)./ },
+  ],
+};
+
 /**
  * One file for all products: `--mode page` builds the page as it is served, `--mode file` the page as one file to
  * carry along, beside it, and `--mode command` the command for Node.
@@ -102,7 +156,12 @@ export default defineConfig(({ mode }) => ({
   root: mode === "page" || mode === "file" ? "src/app" : ".",
   base: "./",
   publicDir: mode === "page" ? "public" : false,
-  plugins: { page: [offline], file: [workersInside, oneFile], command: [executable] }[mode] ?? [],
+  plugins:
+    {
+      page: [flushTemplates, workersBeside, offline],
+      file: [flushTemplates, workersInside, oneFile],
+      command: [executable],
+    }[mode] ?? [],
   define: {
     __TIGHTSPOT_VERSION__: version,
     __TIGHTSPOT_EDITION__: JSON.stringify(mode === "file" ? "file" : "served"),
@@ -125,17 +184,17 @@ export default defineConfig(({ mode }) => ({
             ...toPage,
             emptyOutDir: false,
             assetsInlineLimit: Number.POSITIVE_INFINITY,
-            rolldownOptions: { output: { codeSplitting: false } },
+            rolldownOptions: { treeshake, output: { codeSplitting: false } },
           }
         : {
             ...toPage,
             emptyOutDir: true,
             assetsInlineLimit: 0,
-            rolldownOptions: { treeshake: { propertyReadSideEffects: false } },
+            rolldownOptions: { treeshake, output: { codeSplitting: shared } },
           },
   ssr: { noExternal: true },
-  // A classic worker runs from within a file, too; a module worker does not.
-  worker: { format: mode === "file" ? "iife" : "es" },
+  // A classic worker runs from within a file, too; a module worker does not. Those of the served page are parts of it.
+  worker: { format: "iife" },
   test: {
     include: ["tests/**/*.test.ts"],
     globalSetup: ["tests/buildProducts.ts"],
