@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import { inOneLine, type Outcome } from "../../inspection/problem.ts";
-import { deleteKept, listKept, putBack } from "../../records/list.ts";
+import { type Deleted, deleteKept, listKept, putBack } from "../../records/list.ts";
 import type { KeptInspection, ListEntry } from "../../records/record.ts";
 import { type OtherTabs, otherTabs } from "../../records/tabs.ts";
 import { newId } from "../editing/newId.ts";
@@ -161,11 +161,11 @@ export class KeptList extends LitElement {
       return;
     }
     this.#tabs?.tell({ id: entry.id, revision: null });
-    const kept = deleted.value;
+    const gone = deleted.value;
     notify(this, {
       tone: "done",
       text: `“${nameInList(entry)}” was deleted.`,
-      ...(kept && { action: { label: "Undo", act: () => void this.#putBack(kept) } }),
+      ...(gone && { action: { label: "Undo", act: () => void this.#putBack(gone) } }),
     });
     await this.#refresh();
     // Who works by keyboard goes on with the next one.
@@ -173,8 +173,9 @@ export class KeptList extends LitElement {
     if (next !== undefined) this.#focus(next.id);
   }
 
-  async #putBack(kept: KeptInspection): Promise<void> {
-    const back = await putBack(kept);
+  async #putBack(gone: Deleted): Promise<void> {
+    const { kept } = gone;
+    const back = await putBack(gone);
     if (!back.ok) notify(this, { tone: "wrong", text: `Not brought back: ${inOneLine(back.problem)}` });
     await this.#changed(kept);
     this.#focus(kept.id);
