@@ -39,7 +39,11 @@ export function recognise(data: unknown, { format, version, called }: JsonKind):
   }
   const found = "version" in data ? data.version : undefined;
   if (typeof found !== "number" || !Number.isInteger(found) || found < 1) {
-    return failed("version", "the version of the file is missing or damaged", `"version" must be ${version}.`);
+    return failed(
+      "version",
+      "the version of the file is missing or damaged",
+      `"version" must be ${version}.`,
+    );
   }
   if (found > version) {
     return failed(

@@ -11,7 +11,12 @@ interface Schema extends DBSchema {
 export type Database = IDBPDatabase<Schema>;
 
 /** Where pictures are kept, as a transaction that may change them has it. */
-export type PictureStore = IDBPObjectStore<Schema, ArrayLike<"inspections" | "pictures">, "pictures", "readwrite">;
+export type PictureStore = IDBPObjectStore<
+  Schema,
+  ArrayLike<"inspections" | "pictures">,
+  "pictures",
+  "readwrite"
+>;
 
 /** A later layout of the database gets the next number, and a step in `upgrade` that brings the old one to it. */
 const LAYOUT = 2;

@@ -1,4 +1,11 @@
-import { carriedBytes, carrying, light, type Picture, picturesIn, withPictures } from "../inspection/pictures.ts";
+import {
+  carriedBytes,
+  carrying,
+  light,
+  type Picture,
+  picturesIn,
+  withPictures,
+} from "../inspection/pictures.ts";
 import { type Outcome, succeeded } from "../inspection/problem.ts";
 import { database, type PictureStore } from "./database.ts";
 import { isSamePicture, type KeptPicture } from "./keptPicture.ts";

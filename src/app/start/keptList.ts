@@ -41,6 +41,18 @@ export class KeptList extends LitElement {
         border-bottom: 1px solid var(--rule);
       }
 
+      .backup {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 0.5rem 1rem;
+        margin-top: 1rem;
+      }
+
+      .backup p {
+        flex: 1 1 14rem;
+      }
+
       li {
         border-top: 1px solid var(--rule);
       }
@@ -58,6 +70,7 @@ export class KeptList extends LitElement {
     this.hidden = true;
     this.#tabs = otherTabs(() => this.#refresh());
     void this.#refresh();
+    void import("../../records/sweep.ts").then(({ sweepPictures }) => sweepPictures(new Date()));
   }
 
   override disconnectedCallback(): void {
@@ -88,6 +101,10 @@ export class KeptList extends LitElement {
             </li>`,
           )}
         </ul>
+        <div class="backup">
+          <button type="button" @click=${this.#backup}>Save all as one backup</button>
+          <p class="note">Slides, surveys and photographs in one file. Open it here or on another device.</p>
+        </div>
       </section>
     `;
   }
@@ -97,7 +114,7 @@ export class KeptList extends LitElement {
     if (count === 0) return nothing;
     const which = count === 1 ? "One of them is" : `${count} of them are`;
     return html`<p class="note">
-      ${this.entries.length === 1 ? "It is" : which} nowhere but here: open it and press “Save a file”, if it must last.
+      ${this.entries.length === 1 ? "It is" : which} nowhere but here: save a backup, or open it and press “Save a file”, if it must last.
     </p>`;
   }
 
@@ -122,6 +139,11 @@ export class KeptList extends LitElement {
     this.problem = listed.ok ? null : inOneLine(listed.problem);
     this.hidden = this.entries.length === 0 && this.problem === null;
     await this.updateComplete;
+  }
+
+  async #backup(): Promise<void> {
+    const { saveBackup } = await import("../backup/saveBackup.ts");
+    await saveBackup(this);
   }
 
   async #grant(entry: ListEntry, wish: EntryWish): Promise<void> {

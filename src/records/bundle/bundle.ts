@@ -68,7 +68,8 @@ export function openBundle(text: string): Outcome<Bundle> {
   for (const [index, { inspection }] of kept.entries()) {
     if (inspection === null) continue;
     const sound = readInspection(inspection);
-    if (!sound.ok) return damagedAt(`inspections[${index}].inspection.${sound.problem.where}`, sound.problem.what);
+    if (!sound.ok)
+      return damagedAt(`inspections[${index}].inspection.${sound.problem.where}`, sound.problem.what);
   }
   const twice = repeated([...kept, ...damaged]) ?? repeated(pictures);
   if (twice !== undefined) return damagedAt("", `two entries have the id "${twice}"`);

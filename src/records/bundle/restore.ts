@@ -37,7 +37,11 @@ export async function restore(
     const written = await writeAll(records, bundle, compared, wanted, same);
     for (const kept of written) {
       if (!agrees(await records.get("inspections", kept.id), kept)) {
-        return failed("", "what was read back from this browser is not what was written", "Restore it again.");
+        return failed(
+          "",
+          "what was read back from this browser is not what was written",
+          "Restore it again.",
+        );
       }
     }
     return succeeded(written);
@@ -63,7 +67,8 @@ function wantedOf(
     return [{ ...inspection, id: here.id, revision }];
   }
   const name = nameOf(inspection);
-  const beside = name === null ? inspection : { ...inspection, ...named(inspection, `${name}, from the backup`) };
+  const beside =
+    name === null ? inspection : { ...inspection, ...named(inspection, `${name}, from the backup`) };
   return [{ ...beside, id: newId() }];
 }
 
