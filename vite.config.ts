@@ -24,6 +24,16 @@ const offline = VitePWA({
     lang: "en",
     background_color: "#f7f8fa",
     theme_color: "#f7f8fa",
+    file_handlers: [
+      {
+        action: "./",
+        accept: {
+          "application/json": [".json"],
+          "text/csv": [".csv"],
+          "text/tab-separated-values": [".tsv"],
+        },
+      },
+    ],
     icons: [
       { src: "icon.svg", sizes: "any", type: "image/svg+xml" },
       ...["any", "maskable"].flatMap((purpose) =>

@@ -136,8 +136,8 @@ export class StartPage extends LitElement {
             />
           </div>
           <p class="drop">
-            Or drop inspections (JSON) or logs of readings (CSV) anywhere here, or paste a table. Nothing leaves this
-            device.
+            Or drop inspections or a backup (JSON) or logs of readings (CSV) anywhere here, or paste a table. Nothing
+            leaves this device.
           </p>
         </div>
         ${screwPicture}
