@@ -1,5 +1,8 @@
 const MILLISECONDS_PER_DAY = 86_400_000;
 
+/** The date of a survey that carries none: the command reads no clock, and nothing it answers depends on it. */
+export const UNDATED = "1970-01-01";
+
 export const MONTHS = [
   "January",
   "February",

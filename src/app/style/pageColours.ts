@@ -1,21 +1,21 @@
 import { LIGHT_PALETTE, type Palette } from "../../picture/palette.ts";
 
-/** Where the page has each colour of the pictures. */
-const TOKENS: Readonly<Record<keyof Palette, string>> = {
-  paper: "--sheet",
-  ink: "--ink",
-  paleInk: "--ink-pale",
-  grid: "--grid",
-  band: "--band",
-  outside: "--outside",
-  nut: "--brass",
-  screw: "--steel",
-  screwBody: "--steel-body",
-  limit: "--limit",
+/** The pictures' colours as they are on the page: those of its tokens, which follow the light and the reader's choice. */
+export const PAGE_COLOURS: Readonly<Record<keyof Palette, string>> = {
+  paper: "var(--sheet)",
+  ink: "var(--ink)",
+  paleInk: "var(--ink-pale)",
+  grid: "var(--grid)",
+  band: "var(--band)",
+  outside: "var(--outside)",
+  nut: "var(--brass)",
+  screw: "var(--steel)",
+  screwBody: "var(--steel-body)",
+  limit: "var(--limit)",
 };
 
-const COLOURS = new Map(
-  (Object.keys(TOKENS) as (keyof Palette)[]).map((role) => [LIGHT_PALETTE[role], TOKENS[role]]),
+const ON_PAGE = new Map(
+  (Object.keys(PAGE_COLOURS) as (keyof Palette)[]).map((role) => [LIGHT_PALETTE[role], PAGE_COLOURS[role]]),
 );
 
 /**
@@ -24,7 +24,7 @@ const COLOURS = new Map(
  */
 export function inPageColours(svg: string): string {
   return svg.replace(/"(#[0-9a-f]{6})"/g, (value, colour: string) => {
-    const token = COLOURS.get(colour);
-    return token === undefined ? value : `"var(${token})"`;
+    const onPage = ON_PAGE.get(colour);
+    return onPage === undefined ? value : `"${onPage}"`;
   });
 }

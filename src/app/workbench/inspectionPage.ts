@@ -220,18 +220,23 @@ export class InspectionPage extends LitElement {
     this.#assessor.ask({ inspection: work.inspection, survey: survey.id });
   }
 
-  #saveFile(): void {
-    const { work } = this;
+  async #saveFile(): Promise<void> {
+    const { work, desk } = this;
     if (work?.inspection == null) return;
-    saveFile(work.inspection);
+    const missing = await saveFile(work.inspection);
     const left = work.draft.rows.filter((row) => !awaitsReading(row)).length + work.draft.fields.length;
-    if (left === 0) this.desk?.savedToFile();
-    else {
-      notify(this, {
-        tone: "wrong",
-        text: `The file holds all but ${left === 1 ? "one entry" : `${left} entries`} that cannot be read yet, marked in red.`,
-      });
-    }
+    const lacks = [
+      ...(left === 0
+        ? []
+        : [`${left === 1 ? "one entry" : `${left} entries`} that cannot be read yet, marked in red`]),
+      ...(missing === 0
+        ? []
+        : [`${missing === 1 ? "one photograph" : `${missing} photographs`} that this browser no longer has`]),
+    ];
+    if (lacks.length > 0)
+      notify(this, { tone: "wrong", text: `The file holds all but ${lacks.join(" and ")}.` });
+    // What was changed while it was saved is in no file.
+    else if (desk?.work === work) desk.savedToFile();
   }
 
   #goToReading({ detail }: HTMLElementEventMap["tightspot-go-to-reading"]): void {

@@ -5,7 +5,7 @@ import { PROGRAM_VERSION } from "../../inspection/programVersion.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import type { Reported } from "../assessment/reported.ts";
 import { cautionsOf } from "../cautions.ts";
-import { dateWords } from "../dateWords.ts";
+import { dateWords, dayWritten } from "../dateWords.ts";
 import { documentShell } from "../document/documentShell.ts";
 import { lines } from "../document/lines.ts";
 import { section } from "../document/section.ts";
@@ -58,7 +58,7 @@ export function comparisonReport(compared: Compared): string {
     to: reportedSurvey(inspection, to),
   };
   return documentShell({
-    title: `Before and after, ${slide.name}, ${from.taken.slice(0, 10)} and ${to.taken.slice(0, 10)}`,
+    title: `Before and after, ${slide.name}, ${dayWritten(from.taken)} and ${dayWritten(to.taken)}`,
     foot: `${slide.name}, surveys ${from.id} and ${to.id}, ${dateWords(to.taken)}`,
     content: [
       head(reported),
