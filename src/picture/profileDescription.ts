@@ -11,7 +11,7 @@ export function describeProfile(assessment: Assessment, lengths: Lengths): strin
   const left = settings.adjustable ? "Adjusting the nut" : "New nuts on this screw";
   const sentences = [
     `Lost motion against position along the travel from ${lengths.position(travel.from)} to ${lengths.position(travel.to)}`,
-    `${counted(readings, "reading")} at ${counted(stations.length, "station")}`,
+    `${counted(readings, "reading")} at ${counted(stations.length, "station")}${struckWords(assessment)}`,
     ...describeExtremes(assessment, lengths),
     `The limit is ${lengths.position(limit)}; ${describeExceeding(assessment, lengths)}`,
     `${left} would leave ${lengths.lostMotion(afterAdjusting.worst.value)} where it is worst`,
@@ -54,6 +54,10 @@ function describeExceeding({ profile, settings }: Assessment, lengths: Lengths):
   return places.length === 0
     ? "the profile stays within it"
     : `the profile exceeds it ${places.join(" and ")}`;
+}
+
+function struckWords({ struck }: Assessment): string {
+  return struck.length === 0 ? "" : `, and ${counted(struck.length, "reading")} struck`;
 }
 
 function counted(count: number, noun: string): string {

@@ -1,10 +1,11 @@
+import type { Stretch } from "../analysis/settings.ts";
 import { heightAt } from "./heightAt.ts";
 import type { Point } from "./linesAbove.ts";
 import { type Box, type Candidate, type LabelRequest, placeLabels } from "./placeLabels.ts";
 import { LABEL_SIZE, type ProfileFrame } from "./profileFrame.ts";
 import type { LabelledLine, ProfilePicture } from "./profilePicture.ts";
 
-export type LabelRole = "limit" | "spot" | "median" | "afterAdjusting";
+export type LabelRole = "limit" | "spot" | "median" | "afterAdjusting" | "worn";
 
 export interface PlacedLabel {
   readonly role: LabelRole;
@@ -34,6 +35,8 @@ const WRONG_SIDE = 20;
 const READING_SIZE = 9;
 export const LINE_SAMPLE = 5;
 const BAND_EDGE = 1.5;
+/** Height of the bar that a worn zone has on the foot of the plot, in pixels. */
+const WORN_BAR = 9;
 
 /** Finds a place beside what it names for every label of the plot. */
 export function profileLabels(picture: ProfilePicture, frame: ProfileFrame): readonly PlacedLabel[] {
@@ -83,6 +86,10 @@ function wishesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Wish[]
     wish("limit", limit.label, alongLevel(frame.y(limit.y), frame.plot), () => null),
     ...(afterAdjusting === null ? [] : [alongCurve("afterAdjusting", afterAdjusting)]),
     alongCurve("median", median),
+    // Where the screw is drawn under the plot, its wear is told there.
+    ...(frame.screw === null
+      ? picture.wornZones.map((zone) => wish("worn", zone.label, overBar(zone, frame), () => null))
+      : []),
   ];
 }
 
@@ -100,6 +107,19 @@ function around(mark: Point, side: "above" | "below") {
         })),
       ),
     );
+  };
+}
+
+/** Places over the bar on the foot of the plot that a worn zone has there, near its middle first. */
+function overBar({ from, to }: Stretch, { plot, x }: ProfileFrame) {
+  return (width: number): readonly Candidate[] => {
+    const wished = (x(from) + x(to) - width) / 2;
+    const left = Math.min(Math.max(wished, plot.x), plot.x + plot.width - width);
+    return [1, 2, 3].map((row) => ({
+      x: left,
+      y: above(plot.y + plot.height - WORN_BAR, row),
+      reluctance: FAR * row,
+    }));
   };
 }
 
@@ -149,7 +169,19 @@ function obstaclesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Box
     ...readings.map((reading) => square(frame.at(reading), READING_SIZE)),
     ...[median.points, afterAdjusting?.points ?? [], limitLine].flatMap((line) => along(line, LINE_SAMPLE)),
     ...[lower, upper].flatMap((edge) => along(edge, BAND_EDGE)),
+    ...wornBars(picture, frame),
   ];
+}
+
+/** The bars that worn zones have on the foot of the plot, where the screw is not drawn under it. */
+export function wornBars({ wornZones }: ProfilePicture, { screw, plot, x }: ProfileFrame): readonly Box[] {
+  if (screw !== null) return [];
+  return wornZones.map(({ from, to }) => ({
+    x: x(from),
+    y: plot.y + plot.height - WORN_BAR,
+    width: x(to) - x(from),
+    height: WORN_BAR,
+  }));
 }
 
 export function square({ x, y }: Point, size: number): Box {

@@ -42,6 +42,8 @@ export interface ProfilePicture {
   readonly xAxis: Axis;
   readonly yAxis: Axis;
   readonly readings: readonly Point[];
+  /** Readings that were struck, and count for nothing. The axes need not reach them. */
+  readonly struck: readonly Point[];
   readonly median: LabelledLine;
   /** The pointwise 95 % band about the median. */
   readonly band: readonly BandPoint[];
@@ -88,6 +90,7 @@ export function profilePicture(assessment: Assessment, units: Units): ProfilePic
     units,
     ...axesOf(readings, profile, assessment, units),
     readings,
+    struck: assessment.struck.map(({ position, value }) => point({ position, backlash: value })),
     median: { label: level ?? "profile with 95 % band", points: median },
     band: profile.map(({ position, low, high }) => ({
       x: length(position),

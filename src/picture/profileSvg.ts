@@ -4,17 +4,22 @@ import { LABEL_SIZE, type ProfileFrame, profileFrame } from "./profileFrame.ts";
 import { type LabelRole, nearestPoint, type PlacedLabel, profileLabels } from "./profileLabels.ts";
 import type { ProfilePicture } from "./profilePicture.ts";
 import { screwStrip } from "./screwStrip.ts";
+import { sideBySide } from "./sideBySide.ts";
+import { struckMarks } from "./struckMarks.ts";
 import { element, pathThrough, textElement } from "./svg.ts";
 import { svgDocument } from "./svgDocument.ts";
 
 const HATCH_ID = "exceeding-the-limit";
 const HATCH_STEP = 7;
+/** From one to the next of readings that came to the same. */
+const READING_STEP = 6.5;
 
 const LABEL_COLOUR: Readonly<Record<LabelRole, string>> = {
   limit: COLOUR.limit,
   spot: COLOUR.ink,
   median: COLOUR.paleInk,
   afterAdjusting: COLOUR.nut,
+  worn: COLOUR.screw,
 };
 
 /** The picture of a profile as a self-contained SVG document for paper or screen, described for screen readers. */
@@ -57,6 +62,8 @@ function profileCurves(picture: ProfilePicture, frame: ProfileFrame): string {
             d: pathThrough(afterAdjusting.points.map(frame.at)),
             stroke: COLOUR.nut,
             "stroke-width": 2.25,
+            // Told from the profile without colour, too.
+            "stroke-dasharray": "1 5",
           }),
         ]),
     element("path", {
@@ -77,7 +84,7 @@ function profileCurves(picture: ProfilePicture, frame: ProfileFrame): string {
   ].join("");
 }
 
-/** Readings as open circles, the tight and the loosest spot as filled ones. */
+/** Readings as open circles, struck ones as crosses, the tight and the loosest spot as filled circles. */
 function readingsAndSpots(picture: ProfilePicture, frame: ProfileFrame): string {
   const circle = (cx: number, cy: number, filled: boolean): string =>
     element("circle", {
@@ -89,7 +96,10 @@ function readingsAndSpots(picture: ProfilePicture, frame: ProfileFrame): string 
       "stroke-width": 1.5,
     });
   return [
-    ...picture.readings.map(frame.at).map(({ x, y }) => circle(x, y, false)),
+    ...struckMarks(picture, frame).map((d) =>
+      element("path", { d, stroke: COLOUR.paleInk, "stroke-width": 1.75, fill: "none" }),
+    ),
+    ...sideBySide(picture.readings.map(frame.at), READING_STEP).map(({ x, y }) => circle(x, y, false)),
     ...picture.spots.map(frame.at).map(({ x, y }) => circle(x, y, true)),
   ].join("");
 }

@@ -7,38 +7,51 @@ import {
   LineController,
   LineElement,
   PointElement,
-  Tooltip,
 } from "chart.js";
 import type { Axis } from "../../picture/axis.ts";
 import type { Palette } from "../../picture/palette.ts";
 import type { Point } from "../../picture/profilePicture.ts";
-import { capitalised } from "../../report/words.ts";
 import { marksOf } from "./profileMarks.ts";
 import type { Shown } from "./shown.ts";
 
-Chart.register(Filler, LinearScale, LineController, LineElement, PointElement, Tooltip);
+export { profileSvg } from "../../picture/profileSvg.ts";
+
+Chart.register(Filler, LinearScale, LineController, LineElement, PointElement);
 
 export interface DrawnProfile {
   show(next: Shown): void;
+  /** Where a place of the picture is on the canvas, in pixels. */
+  pixelOf(point: Point): Point;
+  /** The position that is so far across the canvas, in the reader's unit. */
+  positionAt(across: number): number;
   destroy(): void;
 }
 
-/** Draws the picture of a profile on a canvas, and again as it changes. */
-export function drawProfile(canvas: HTMLCanvasElement, first: Shown): DrawnProfile {
+/**
+ * Draws the picture of a profile on a canvas, and again as it changes.
+ *
+ * @param laidOut is told when places may have come to be elsewhere on the canvas
+ */
+export function drawProfile(canvas: HTMLCanvasElement, first: Shown, laidOut: () => void): DrawnProfile {
   let shown = first;
   const chart = new Chart(canvas, {
     type: "line",
     data: { datasets: datasetsOf(first) },
-    options: optionsOf(first),
+    options: { ...optionsOf(first), onResize: laidOut },
     plugins: [marksOf(() => shown)],
   });
   return {
     show(next) {
       shown = next;
       chart.data.datasets = datasetsOf(next);
-      chart.options = optionsOf(next);
+      chart.options = { ...optionsOf(next), onResize: laidOut };
       chart.update();
     },
+    pixelOf: ({ x, y }) => ({
+      x: chart.scales.x?.getPixelForValue(x) ?? 0,
+      y: chart.scales.y?.getPixelForValue(y) ?? 0,
+    }),
+    positionAt: (across) => chart.scales.x?.getValueForPixel(across) ?? 0,
     destroy: () => chart.destroy(),
   };
 }
@@ -46,53 +59,23 @@ export function drawProfile(canvas: HTMLCanvasElement, first: Shown): DrawnProfi
 function optionsOf({ picture, look }: Shown): ChartOptions<"line"> {
   return {
     animation: false,
+    events: [],
     maintainAspectRatio: false,
     parsing: false,
     normalized: true,
-    interaction: { mode: "nearest", axis: "x", intersect: false },
     scales: { x: scaleOf(picture.xAxis, look), y: scaleOf(picture.yAxis, look) },
-    plugins: {
-      tooltip: {
-        backgroundColor: look.ink,
-        titleColor: look.paper,
-        bodyColor: look.paper,
-        displayColors: false,
-        filter: ({ dataset }) => dataset.label !== undefined,
-        callbacks: {
-          title: ([item]) => (item === undefined ? "" : `${round(item.parsed.x, 1)} ${picture.units}`),
-          label: ({ dataset, parsed }) =>
-            `${dataset.label}: ${round(parsed.y, picture.units === "in" ? 4 : 3)} ${picture.units}`,
-        },
-      },
-    },
   };
 }
 
-function round(value: number | null, decimals: number): number {
-  return Number((value ?? 0).toFixed(decimals));
-}
-
-/** Chart.js draws the last first: the band at the bottom, the readings on top. */
+/** Chart.js draws the last first: the band at the bottom. */
 function datasetsOf({ picture, look }: Shown): ChartDataset<"line", Point[]>[] {
-  const { band, median, afterAdjusting, readings } = picture;
-  const edge = { borderWidth: 0, pointRadius: 0, pointHitRadius: 0 };
+  const { band, median, afterAdjusting } = picture;
+  const edge = { borderWidth: 0, pointRadius: 0 };
   const line = { borderWidth: 2.5, pointRadius: 0 };
   const left = { ...line, borderColor: look.nut, borderDash: [2, 4] };
   return [
-    {
-      label: "Reading",
-      data: [...readings],
-      showLine: false,
-      clip: false,
-      pointRadius: 4,
-      pointBackgroundColor: look.paper,
-      pointBorderColor: look.ink,
-      pointBorderWidth: 1.75,
-    },
-    { ...line, label: "Lost motion", data: [...median.points], borderColor: look.ink },
-    ...(afterAdjusting === null
-      ? []
-      : [{ ...left, label: capitalised(afterAdjusting.short), data: [...afterAdjusting.points] }]),
+    { ...line, data: [...median.points], borderColor: look.ink },
+    ...(afterAdjusting === null ? [] : [{ ...left, data: [...afterAdjusting.points] }]),
     { ...edge, data: band.map(({ x, high }) => ({ x, y: high })), fill: "+1", backgroundColor: look.band },
     { ...edge, data: band.map(({ x, low }) => ({ x, y: low })) },
   ];

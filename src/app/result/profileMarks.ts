@@ -7,11 +7,18 @@ import {
   nearestPoint,
   type PlacedLabel,
   profileLabels,
+  wornBars,
 } from "../../picture/profileLabels.ts";
 import type { Point, ProfilePicture } from "../../picture/profilePicture.ts";
+import { sideBySide } from "../../picture/sideBySide.ts";
+import { struckMarks } from "../../picture/struckMarks.ts";
 import type { Shown } from "./shown.ts";
 
 const HATCH_STEP = 8;
+const BAR_HATCH_STEP = 4;
+const READING_RADIUS = 4;
+/** From one to the next of readings that came to the same. */
+const READING_STEP = 7;
 /** Narrower than this, the labels of the spots leave their figures to the text beside the picture. */
 const NARROW = 480;
 
@@ -25,8 +32,10 @@ export function marksOf(shown: () => Shown): Plugin<"line"> {
     },
     afterDatasetsDraw(chart) {
       const frame = frameOf(chart);
+      wornParts(chart.ctx, frame, shown());
       hatching(chart.ctx, frame, shown());
       limitLine(chart.ctx, frame, shown());
+      readings(chart.ctx, frame, shown());
       spots(chart.ctx, frame, shown());
       placed = placedIn(frame, shown().picture, placed);
       drawLabels(chart.ctx, placed.labels, shown().look);
@@ -60,15 +69,18 @@ type Draw = (context: CanvasRenderingContext2D, frame: ProfileFrame, shown: Show
 const outsideWorkingRange: Draw = (context, { plot, x }, { picture: { workingRange }, look }) => {
   if (workingRange === null) return;
   context.fillStyle = look.outside;
-  const from = x(workingRange.from);
-  const to = x(workingRange.to);
+  const right = plot.x + plot.width;
+  const within = (edge: number): number => Math.min(Math.max(edge, plot.x), right);
+  const from = within(x(workingRange.from));
+  const to = within(x(workingRange.to));
   context.fillRect(plot.x, plot.y, from - plot.x, plot.height);
-  context.fillRect(to, plot.y, plot.x + plot.width - to, plot.height);
+  context.fillRect(to, plot.y, right - to, plot.height);
 };
 
 const hatching: Draw = (context, { plot, y, at }, { picture: { exceeding, limit }, look }) => {
   if (exceeding.length === 0) return;
   context.save();
+  clipTo(context, plot);
   context.beginPath();
   for (const part of exceeding) {
     const points = part.map(at);
@@ -81,12 +93,57 @@ const hatching: Draw = (context, { plot, y, at }, { picture: { exceeding, limit 
   context.clip();
   context.strokeStyle = look.limit;
   context.globalAlpha = 0.7;
+  hatch(context, plot, HATCH_STEP);
+  context.restore();
+};
+
+/** Where the screw has worn, as a part cut open on the foot of the plot. */
+const wornParts: Draw = (context, frame, { picture, look }) => {
+  context.save();
+  context.strokeStyle = look.screw;
+  for (const bar of wornBars(picture, frame)) {
+    context.fillStyle = look.screwBody;
+    context.fillRect(bar.x, bar.y, bar.width, bar.height);
+    context.lineWidth = 1.5;
+    context.strokeRect(bar.x, bar.y, bar.width, bar.height);
+    context.save();
+    clipTo(context, bar);
+    context.lineWidth = 1;
+    hatch(context, bar, BAR_HATCH_STEP);
+    context.restore();
+  }
+  context.restore();
+};
+
+function clipTo(context: CanvasRenderingContext2D, { x, y, width, height }: Box): void {
   context.beginPath();
-  for (let start = plot.x - plot.height; start < plot.x + plot.width; start += HATCH_STEP) {
-    context.moveTo(start, plot.y + plot.height);
-    context.lineTo(start + plot.height, plot.y);
+  context.rect(x, y, width, height);
+  context.clip();
+}
+
+function hatch(context: CanvasRenderingContext2D, box: Box, step: number): void {
+  context.beginPath();
+  for (let start = box.x - box.height; start < box.x + box.width; start += step) {
+    context.moveTo(start, box.y + box.height);
+    context.lineTo(start + box.height, box.y);
   }
   context.stroke();
+}
+
+/** Readings as open circles, struck ones as crosses. */
+const readings: Draw = (context, frame, { picture, look }) => {
+  context.save();
+  context.lineWidth = 1.75;
+  context.strokeStyle = look.paleInk;
+  for (const mark of struckMarks(picture, frame)) context.stroke(new Path2D(mark));
+  context.strokeStyle = look.ink;
+  context.fillStyle = look.paper;
+  for (const { x, y } of sideBySide(picture.readings.map(frame.at), READING_STEP)) {
+    context.beginPath();
+    context.arc(x, y, READING_RADIUS, 0, 2 * Math.PI);
+    context.fill();
+    context.stroke();
+  }
   context.restore();
 };
 
@@ -120,6 +177,7 @@ function drawLabels(context: CanvasRenderingContext2D, labels: readonly PlacedLa
     spot: look.ink,
     median: look.ink,
     afterAdjusting: look.nut,
+    worn: look.screw,
   };
   context.save();
   context.textAlign = "center";

@@ -1,19 +1,29 @@
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
-import type { ProfilePicture } from "../../picture/profilePicture.ts";
+import type { Assessment } from "../../analysis/assessment.ts";
+import { groupedByPlace } from "../../analysis/samePlace.ts";
+import { lengthsIn } from "../../inspection/lengths.ts";
+import { roundTo, toMillimetres } from "../../inspection/units.ts";
+import type { Point, ProfilePicture } from "../../picture/profilePicture.ts";
 import { capitalised } from "../../report/words.ts";
 import { controls } from "../style/controls.ts";
 
 /** Rows enough to follow the profile by. */
 const ROWS = 24;
 
-/** The profile in figures, at even steps along the travel. */
+/** The profile in figures, at even steps along what is shown of the travel, and what was read at each station. */
 @customElement("tightspot-profile-table")
 export class ProfileTable extends LitElement {
   static override styles = [
     controls,
     css`
       :host {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: var(--gap);
+      }
+
+      div {
         overflow-x: auto;
       }
 
@@ -21,6 +31,12 @@ export class ProfileTable extends LitElement {
         width: 100%;
         border-collapse: collapse;
         font-variant-numeric: tabular-nums;
+      }
+
+      caption {
+        padding-bottom: 0.25rem;
+        font-weight: 650;
+        text-align: left;
       }
 
       th,
@@ -38,39 +54,80 @@ export class ProfileTable extends LitElement {
   ];
 
   @property({ attribute: false }) picture: ProfilePicture | null = null;
+  @property({ attribute: false }) assessment: Assessment | null = null;
 
   override render() {
-    if (this.picture === null) return nothing;
-    const { median, band, afterAdjusting, units } = this.picture;
-    const step = Math.max(1, Math.ceil((median.points.length - 1) / ROWS));
-    const shown = median.points
-      .map((point, index) => ({ ...point, range: band[index], left: afterAdjusting?.points[index], index }))
-      .filter(({ index }) => index % step === 0 || index === median.points.length - 1);
-    const figure = (value: number | undefined): string => value?.toFixed(units === "in" ? 4 : 3) ?? "";
-    return html`<table>
-      <caption class="unseen">
-        Lost motion along the travel
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">Position, ${units}</th>
-          <th scope="col">Lost motion, ${units}</th>
-          <th scope="col">95 % from</th>
-          <th scope="col">to</th>
-          ${afterAdjusting === null ? nothing : html`<th scope="col">${capitalised(afterAdjusting.short)}</th>`}
-        </tr>
-      </thead>
-      <tbody>
-        ${shown.map(
-          ({ x, y, range, left }) => html`<tr>
-            <th scope="row">${Number(x.toFixed(2))}</th>
-            <td>${figure(y)}</td>
-            <td>${figure(range?.low)}</td>
-            <td>${figure(range?.high)}</td>
-            ${afterAdjusting === null ? nothing : html`<td>${figure(left?.y)}</td>`}
-          </tr>`,
-        )}
-      </tbody>
-    </table>`;
+    const { picture, assessment } = this;
+    if (picture === null || assessment === null) return nothing;
+    const { figure } = lengthsIn(picture.units, assessment.resolution);
+    const written = (value: number | undefined): string =>
+      value === undefined ? "" : figure(toMillimetres(value, picture.units));
+    return html`<div>${profile(picture, written)}</div>
+      <div>${stations(picture, written)}</div>`;
   }
+}
+
+type Written = (value: number | undefined) => string;
+
+function profile({ median, band, afterAdjusting, units, xAxis }: ProfilePicture, written: Written) {
+  const inside = median.points
+    .map((point, index) => ({ ...point, range: band[index], left: afterAdjusting?.points[index] }))
+    .filter(({ x }) => x >= xAxis.from && x <= xAxis.to);
+  const step = Math.max(1, Math.ceil((inside.length - 1) / ROWS));
+  const shown = inside.filter((_, index) => index % step === 0 || index === inside.length - 1);
+  return html`<table>
+    <caption>
+      Lost motion along the travel
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">Position, ${units}</th>
+        <th scope="col">Lost motion, ${units}</th>
+        <th scope="col">95 % from</th>
+        <th scope="col">to</th>
+        ${afterAdjusting === null ? nothing : html`<th scope="col">${capitalised(afterAdjusting.short)}</th>`}
+      </tr>
+    </thead>
+    <tbody>
+      ${shown.map(
+        ({ x, y, range, left }) => html`<tr>
+          <th scope="row">${roundTo(x, 2)}</th>
+          <td>${written(y)}</td>
+          <td>${written(range?.low)}</td>
+          <td>${written(range?.high)}</td>
+          ${afterAdjusting === null ? nothing : html`<td>${written(left?.y)}</td>`}
+        </tr>`,
+      )}
+    </tbody>
+  </table>`;
+}
+
+/** What was read at each station; struck readings beside those that count. */
+function stations({ readings, struck, units }: ProfilePicture, written: Written) {
+  const all = [
+    ...readings.map((point) => ({ ...point, isStruck: false })),
+    ...struck.map((point) => ({ ...point, isStruck: true })),
+  ];
+  const figures = (points: readonly Point[]): string => points.map(({ y }) => written(y)).join("  ");
+  return html`<table>
+    <caption>
+      Readings at each station
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">Position, ${units}</th>
+        <th scope="col">Read, ${units}</th>
+        ${struck.length === 0 ? nothing : html`<th scope="col">Struck, ${units}</th>`}
+      </tr>
+    </thead>
+    <tbody>
+      ${groupedByPlace(all, ({ x }) => toMillimetres(x, units)).map(
+        (here) => html`<tr>
+          <th scope="row">${roundTo(here[0]?.x ?? 0, 3)}</th>
+          <td>${figures(here.filter(({ isStruck }) => !isStruck))}</td>
+          ${struck.length === 0 ? nothing : html`<td>${figures(here.filter(({ isStruck }) => isStruck))}</td>`}
+        </tr>`,
+      )}
+    </tbody>
+  </table>`;
 }

@@ -134,7 +134,7 @@ export class VerdictPanel extends LitElement {
         <tightspot-verdict-bar .text=${headline(assessment)}></tightspot-verdict-bar>
       </div>
       ${isEnough ? keyFigures(assessment, lengths) : nothing}
-      <tightspot-profile-chart .picture=${this.#picture}></tightspot-profile-chart>
+      <tightspot-profile-chart .picture=${this.#picture} .assessment=${assessment}></tightspot-profile-chart>
       ${isEnough ? this.#cautions(assessment) : nothing}
       ${
         isEnough

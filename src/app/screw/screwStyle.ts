@@ -178,5 +178,13 @@ export const screwStyle = css`
     label:not(:has(:checked)) {
       display: none;
     }
+
+    label:has(:checked) {
+      min-height: 0;
+      padding: 0;
+      border: 0;
+      background: none;
+      color: var(--ink);
+    }
   }
 `;
