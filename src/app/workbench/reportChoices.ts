@@ -3,6 +3,7 @@ import { customElement, property } from "lit/decorators.js";
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import { assessmentReport } from "../../report/assessment/assessmentReport.ts";
+import { noteVerdict } from "../history/noteVerdict.ts";
 import { DocumentAddress } from "../shell/documentAddress.ts";
 import { controls } from "../style/controls.ts";
 import { surveyFileName } from "./saveFile.ts";
@@ -37,7 +38,7 @@ export class ReportChoices extends LitElement {
     }
     const address = this.#address.of(assessmentReport(inspection, assessment));
     const name = `${surveyFileName(inspection, assessment.survey)}-report.html`;
-    return html`<div class="choices">
+    return html`<div class="choices" @click=${() => noteVerdict(this)}>
       <a class="button quiet" target="_blank" href=${address}>Open to print</a>
       <a class="button quiet" download=${name} href=${address}>Save as a file</a>
     </div>`;
