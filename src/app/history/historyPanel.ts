@@ -9,13 +9,13 @@ import { today } from "../editing/surveys.ts";
 import { notify } from "../shell/notice.ts";
 import { controls } from "../style/controls.ts";
 import "./eventForm.ts";
+import { kindWords } from "../../report/eventWords.ts";
 import type { EventForm } from "./eventForm.ts";
-import { kindWords } from "./eventKinds.ts";
 import { historyStyle } from "./historyStyle.ts";
 import { noteVerdict } from "./noteVerdict.ts";
 import { pictureWords } from "./photograph.ts";
 import "./photographDialog.ts";
-import { type Entry, timelineOf } from "./timeline.ts";
+import { type Entry, timelineOf } from "../../inspection/timeline.ts";
 
 /** Surveys, the verdicts given on them, and what was done to the slide in between. */
 @customElement("tightspot-history")

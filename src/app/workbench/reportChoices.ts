@@ -1,7 +1,8 @@
-import { css, html, LitElement } from "lit";
-import { customElement, property } from "lit/decorators.js";
+import { css, html, LitElement, nothing, type PropertyValues } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Inspection } from "../../inspection/schema.ts";
+import { selfContained } from "../../records/pictures.ts";
 import { assessmentReport } from "../../report/assessment/assessmentReport.ts";
 import { noteVerdict } from "../history/noteVerdict.ts";
 import { DocumentAddress } from "../shell/documentAddress.ts";
@@ -29,14 +30,26 @@ export class ReportChoices extends LitElement {
   @property({ attribute: false }) inspection: Inspection | null = null;
   @property({ attribute: false }) assessment: Assessment | null = null;
 
+  /** The inspection with its photographs in it, as the report is to be self-contained, and what it was made from. */
+  @state() private whole: { readonly of: Inspection; readonly data: Inspection } | null = null;
+
   readonly #address = new DocumentAddress(this);
 
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const { inspection } = this;
+    if (!changed.has("inspection") || inspection === null) return;
+    void selfContained(inspection).then(({ data }) => {
+      if (inspection === this.inspection) this.whole = { of: inspection, data };
+    });
+  }
+
   override render() {
-    const { inspection, assessment } = this;
+    const { inspection, whole, assessment } = this;
     if (inspection === null || assessment === null) {
       return html`<p>There is a report once the readings of this survey are assessed.</p>`;
     }
-    const address = this.#address.of(assessmentReport(inspection, assessment));
+    if (whole?.of !== inspection) return nothing;
+    const address = this.#address.of(assessmentReport(whole.data, assessment));
     const name = `${surveyFileName(inspection, assessment.survey)}-report.html`;
     return html`<div class="choices" @click=${() => noteVerdict(this)}>
       <a class="button quiet" target="_blank" href=${address}>Open to print</a>

@@ -1,4 +1,4 @@
-import type { EventKind } from "../../inspection/schema.ts";
+import type { EventKind } from "../inspection/schema.ts";
 
 /** What may have happened to a slide, in words. */
 export const EVENT_KINDS: readonly (readonly [EventKind, string])[] = [

@@ -1,5 +1,5 @@
-import { dayNumber } from "../../inspection/dates.ts";
-import type { GivenVerdict, Inspection, SlideEvent, Stage, Survey } from "../../inspection/schema.ts";
+import { dayNumber } from "./dates.ts";
+import type { GivenVerdict, Inspection, SlideEvent, Stage, Survey } from "./schema.ts";
 
 /** One thing in the history of a slide. */
 export type Entry =
