@@ -19,6 +19,7 @@ import { screwProfile } from "./profile/screw.ts";
 import { seededRandom } from "./random.ts";
 import { type Settings, settingsOf } from "./settings.ts";
 import { partsToJudge, withStops } from "./soleReadings.ts";
+import { struckReadings } from "./struck.ts";
 import { budgetOf } from "./uncertainty.ts";
 import { decidingMargin } from "./verdict.ts";
 import { type KeptDraws, keyOf } from "./whatIf.ts";
@@ -215,6 +216,7 @@ function assessmentOf(
     profile: grounds.profile,
     nextReadings: asksForMore(decision) ? nextReadingsOf(profile, question, coverage, settings, lengths) : [],
     stations,
+    struck: struckReadings(survey, settings.lead),
     positioning,
   };
 }

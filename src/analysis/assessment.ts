@@ -1,3 +1,4 @@
+import type { LostMotion } from "./corrected.ts";
 import type { Positioning } from "./positioning.ts";
 import type { Settings } from "./settings.ts";
 import type { Station } from "./stations.ts";
@@ -124,6 +125,8 @@ export interface Assessment {
   readonly canBeSettled: boolean;
   readonly checks: readonly Finding[];
   readonly stations: readonly Station[];
+  /** What struck readings come to. They count for nothing. */
+  readonly struck: readonly LostMotion[];
   /** What ISO 230-2 makes of a survey's positioning readings; undefined where it has none from both sides. */
   readonly positioning?: Positioning | undefined;
 }

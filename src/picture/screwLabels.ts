@@ -1,22 +1,17 @@
-import { LIGHT_PALETTE as COLOUR } from "./palette.ts";
 import { type Box, placeLabels } from "./placeLabels.ts";
 import { LABEL_SIZE } from "./profileFrame.ts";
 import { textWidth } from "./profileLabels.ts";
+import type { ScrewColours } from "./screwDrawing.ts";
 import type { ScrewPicture, WornStretch } from "./screwPicture.ts";
 import type { ScrewFrame } from "./screwThread.ts";
 import { element, pathThrough, textElement } from "./svg.ts";
 
-interface Label {
+export interface Label {
   readonly text: string;
   /** Where its middle should stand. */
   readonly middle: number;
   readonly colour: string;
   readonly weight: 400 | 600;
-}
-
-interface Edges {
-  readonly left: number;
-  readonly right: number;
 }
 
 const ROW = 20;
@@ -31,40 +26,35 @@ const ARROW = 7;
 const FAR = 10;
 
 /**
- * The words about the screw: spots and nut above it, worn stretches under dimensions below it.
+ * The words about the screw: spots and whatever else stands above it, worn stretches under dimensions below it.
  *
+ * @param others to stand above it beside the spots
  * @returns the drawing of them and how far down it reaches, in pixels
  */
-export function screwLabels(picture: ScrewPicture, frame: ScrewFrame, edges: Edges) {
+export function screwLabels(
+  picture: ScrewPicture,
+  frame: ScrewFrame,
+  colours: ScrewColours,
+  others: readonly Label[] = [],
+) {
   const { x, crestTop, crestBottom } = frame;
   const level = crestBottom + BELOW;
   const spots = picture.spots.map((spot) => ({
     text: spot.label,
     middle: x(spot.x),
-    colour: COLOUR.ink,
+    colour: colours.ink,
     weight: 600 as const,
   }));
-  const nut =
-    picture.nut === null
-      ? []
-      : [
-          {
-            text: picture.nut.label,
-            middle: x((picture.nut.from + picture.nut.to) / 2),
-            colour: COLOUR.nut,
-            weight: 400 as const,
-          },
-        ];
-  const above = placed([...spots, ...nut], edges, ABOVE_ROWS, (row) => crestTop - ABOVE - (row + 1) * ROW);
+  const above = placed([...spots, ...others], frame, ABOVE_ROWS, (row) => crestTop - ABOVE - (row + 1) * ROW);
   const deepest = [...picture.worn].sort((a, b) => b.atLeast - a.atLeast);
   const below = placed(
     deepest.map((zone) => ({
       text: zone.label,
       middle: x((zone.from + zone.to) / 2),
-      colour: COLOUR.screw,
+      colour: colours.screw,
       weight: 400 as const,
     })),
-    edges,
+    frame,
     BELOW_ROWS,
     (row) => level + 4 + row * ROW,
   );
@@ -74,17 +64,23 @@ export function screwLabels(picture: ScrewPicture, frame: ScrewFrame, edges: Edg
     markup: element(
       "g",
       {},
-      ...picture.spots.map((spot) => pointer(x(spot.x), crestTop - ABOVE + 2)),
-      ...picture.worn.map((zone) => dimension(zone, frame, level)),
-      ...[...above, ...below].map(words),
+      ...picture.spots.map((spot) => pointer(x(spot.x), crestTop - ABOVE + 2, colours)),
+      ...picture.worn.map((zone) => dimension(zone, frame, colours, level)),
+      ...[...above, ...below].map((label) => words(label, colours)),
     ),
   };
+}
+
+/** What the nut is called where it is drawn; nothing where it is not. */
+export function nutLabel({ nut }: ScrewPicture, { x }: ScrewFrame, colours: ScrewColours): readonly Label[] {
+  if (nut === null) return [];
+  return [{ text: nut.label, middle: x((nut.from + nut.to) / 2), colour: colours.nut, weight: 400 }];
 }
 
 /** The labels that find room, each as near its middle as the edges let it stand. */
 function placed(
   labels: readonly Label[],
-  { left, right }: Edges,
+  { left, right }: ScrewFrame,
   rows: number,
   top: (row: number) => number,
 ) {
@@ -101,25 +97,33 @@ function placed(
   });
 }
 
-function words({ text, colour, weight, box }: Label & { readonly box: Box }): string {
-  const style = { size: LABEL_SIZE, fill: colour, anchor: "middle", weight, rim: COLOUR.paper } as const;
+function words(
+  { text, colour, weight, box }: Label & { readonly box: Box },
+  { paper }: ScrewColours,
+): string {
+  const style = { size: LABEL_SIZE, fill: colour, anchor: "middle", weight, rim: paper } as const;
   return textElement(box.x + box.width / 2, box.y + LABEL_SIZE * 0.85, text, style);
 }
 
 /** Points down at the screw. */
-function pointer(at: number, top: number): string {
+function pointer(at: number, top: number, { ink }: ScrewColours): string {
   const corners = [
     { x: at - POINTER / 2, y: top },
     { x: at + POINTER / 2, y: top },
     { x: at, y: top + POINTER },
   ];
-  return element("path", { d: `${pathThrough(corners)}Z`, fill: COLOUR.ink });
+  return element("path", { d: `${pathThrough(corners)}Z`, fill: ink });
 }
 
 /** How far a worn stretch reaches, as a dimension under the screw. */
-function dimension({ from, to }: WornStretch, { x, crestBottom }: ScrewFrame, level: number): string {
+function dimension(
+  { from, to }: WornStretch,
+  { x, crestBottom }: ScrewFrame,
+  colours: ScrewColours,
+  level: number,
+): string {
   const line = (x1: number, y1: number, x2: number, y2: number): string =>
-    element("line", { x1, y1, x2, y2, stroke: COLOUR.screw, "stroke-width": 0.9 });
+    element("line", { x1, y1, x2, y2, stroke: colours.screw, "stroke-width": 0.9 });
   const head = (tip: number, inward: 1 | -1): string => {
     const back = tip + inward * ARROW;
     const corners = [
@@ -127,7 +131,7 @@ function dimension({ from, to }: WornStretch, { x, crestBottom }: ScrewFrame, le
       { x: tip, y: level },
       { x: back, y: level + ARROW / 2 },
     ];
-    return element("path", { d: `${pathThrough(corners)}Z`, fill: COLOUR.screw });
+    return element("path", { d: `${pathThrough(corners)}Z`, fill: colours.screw });
   };
   const [start, end] = [x(from), x(to)];
   return [

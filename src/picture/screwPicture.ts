@@ -46,9 +46,11 @@ export interface ScrewPicture {
   readonly spots: readonly Pick<SpotMark, "x" | "name" | "label">[];
 }
 
-const TICKS = 10;
-/** More threads than these run into one another when drawn. */
-const MOST_THREADS = 110;
+/** How far across the screw is drawn on paper, in pixels. */
+const ON_PAPER = 912;
+/** Room that a thread and a figure on the scale take, in pixels. */
+const THREAD_ROOM = 8.29;
+const TICK_ROOM = 91.2;
 /** The deepest wear is drawn as no more than this share of the pitch, of which half is thread. */
 const DEEPEST_SHARE = 0.3;
 
@@ -65,8 +67,14 @@ const FLANK_SHARES: Readonly<Record<string, number>> = {
  * Describes the screw of a slide as a picture, in the slide's unit.
  *
  * @param nutAt slide position, in millimetres, that the nut is drawn at; no nut is drawn without one
+ * @param across how far across the screw is drawn, in pixels: where there is less room, fewer threads and figures
  */
-export function screwPicture(assessment: Assessment, slide: Slide, nutAt?: number): ScrewPicture {
+export function screwPicture(
+  assessment: Assessment,
+  slide: Slide,
+  nutAt?: number,
+  across = ON_PAPER,
+): ScrewPicture {
   const { units } = slide;
   const lengths = lengthsIn(units, assessment.resolution);
   const length = (millimetres: number): number => fromMillimetres(millimetres, units);
@@ -74,18 +82,26 @@ export function screwPicture(assessment: Assessment, slide: Slide, nutAt?: numbe
   const reach = engagedLength / 2;
   const from = length(travel.from - reach);
   const to = length(travel.to + reach);
-  const thread = threadOf(slide, to - from);
+  const thread = threadOf(slide, to - from, Math.floor(across / THREAD_ROOM));
   const worn = assessment.wornZones.map((zone) => ({
     from: length(zone.from),
     to: length(zone.to),
     atLeast: length(zone.atLeast),
     label: `worn by at least ${lengths.lostMotion(zone.atLeast)}`,
   }));
-  const exaggeration = exaggerationFor(Math.max(0, ...worn.map(({ atLeast }) => atLeast)), thread.pitch);
+  const exaggeration = exaggerationFor(
+    Math.max(0, ...worn.map(({ atLeast }) => atLeast)),
+    DEEPEST_SHARE * thread.pitch,
+  );
   return {
     title: titleOf(worn, exaggeration),
     description: describeScrew(assessment, slide, { exaggeration, standsFor: thread.standsFor, nutAt }),
-    axis: exactAxis(`Position along the travel (${units})`, from, to, TICKS),
+    axis: exactAxis(
+      `Position along the travel (${units})`,
+      from,
+      to,
+      Math.max(2, Math.floor(across / TICK_ROOM)),
+    ),
     travel: { from: length(travel.from), to: length(travel.to) },
     thread,
     worn,
@@ -101,10 +117,10 @@ function titleOf(worn: readonly WornStretch[], exaggeration: number): string {
   return `The screw along its travel, ${drawn}`;
 }
 
-function threadOf({ screw }: Slide, span: number): DrawnThread {
+function threadOf({ screw }: Slide, span: number, mostThreads: number): DrawnThread {
   const starts = screw.starts ?? 1;
   const pitch = screw.lead / starts;
-  const standsFor = Math.max(1, Math.ceil(span / pitch / MOST_THREADS));
+  const standsFor = Math.max(1, Math.ceil(span / pitch / mostThreads));
   return {
     pitch: pitch * standsFor,
     starts,
@@ -114,9 +130,9 @@ function threadOf({ screw }: Slide, span: number): DrawnThread {
   };
 }
 
-/** The largest of 1, 2, 5, 10, 20 … at which the deepest wear leaves something of the thread to be seen. */
-function exaggerationFor(deepest: number, pitch: number): number {
-  const most = deepest === 0 ? 1 : (DEEPEST_SHARE * pitch) / deepest;
+/** The largest of 1, 2, 5, 10, 20 … by which a length can be multiplied without coming to more than there is room for. */
+export function exaggerationFor(greatest: number, room: number): number {
+  const most = greatest === 0 ? 1 : room / greatest;
   if (most < 2) return 1;
   const power = 10 ** Math.floor(Math.log10(most));
   return ([5, 2, 1].find((factor) => factor * power <= most) ?? 1) * power;

@@ -10,6 +10,9 @@ export interface ThreadOutline {
 
 /** Where the screw is drawn, in pixels. */
 export interface ScrewFrame {
+  /** Where the screw begins and ends. */
+  readonly left: number;
+  readonly right: number;
   readonly crestTop: number;
   readonly crestBottom: number;
   /** From crest to root. */

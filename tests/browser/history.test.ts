@@ -5,7 +5,7 @@ import packageFile from "../../package.json" with { type: "json" };
 import { SMALL, withPhotographs } from "./photographs.ts";
 import { type ServedPage, servePage } from "./servedPage.ts";
 import { backlash, describeSlide, dropFiles, EVEN, goHome, kept, typeReadings } from "./steps.ts";
-import { everythingIn, recordsOf } from "./store.ts";
+import { everythingIn, held, recordsOf } from "./store.ts";
 
 let served: ServedPage;
 
@@ -211,8 +211,8 @@ test("pictures that nothing refers to go after a day, and not while a deletion c
 test("a verdict is noted when readings were changed and a file is saved, once, with version and chance", async () => {
   const page = await opened();
   expect((await savedFile(page)).verdicts).toBe(undefined);
-  await backlash(page, 2).fill("0.23");
-  await page.getByText("Saving …").waitFor();
+  await backlash(page, 2).fill("0.234");
+  await held(page, "0.234");
   await page.locator("[aria-busy=false]").first().waitFor();
   await kept(page);
   const title = await verdict(page).textContent();
@@ -284,8 +284,8 @@ test("a verdict is noted when another survey is begun or the inspection is left,
   await expect.poll(async () => (await keptInspection(page)).verdicts?.length).toBe(1);
 
   const left = await opened();
-  await backlash(left, 2).fill("0.23");
-  await left.getByText("Saving …").waitFor();
+  await backlash(left, 2).fill("0.234");
+  await held(left, "0.234");
   await left.locator("[aria-busy=false]").first().waitFor();
   await goHome(left);
   await expect.poll(async () => (await keptInspection(left)).verdicts?.length).toBe(1);

@@ -183,3 +183,14 @@ async function describeFromHere(page: Page, then = "Start reading"): Promise<voi
   await page.getByRole("button", { name: then }).click();
   await page.getByRole("heading", { name: "Readings", exact: true }).waitFor();
 }
+
+test("a sample that cannot be had is told of, and opens once it can", async () => {
+  const page = await served.open();
+  const isSample = /leave-alone-drilling-table.*\.json$/;
+  await page.route(isSample, (route) => route.fulfill({ status: 404 }));
+  await page.getByRole("button", { name: /^Drilling table/ }).click();
+  await page.getByText(/^The sample could not be loaded\./).waitFor();
+  await page.unroute(isSample);
+  await page.getByRole("button", { name: /^Drilling table/ }).click();
+  await page.getByRole("heading", { name: "Leave it alone", level: 2 }).waitFor();
+});

@@ -9,7 +9,14 @@ const worn = exampleAssessment();
 const { slide } = exampleInspection();
 
 /** A frame in which a millimetre along the screw is a pixel. */
-const FRAME = { crestTop: 0, crestBottom: 60, depth: 8, x: (position: number): number => position };
+const FRAME = {
+  left: -15,
+  right: 315,
+  crestTop: 0,
+  crestBottom: 60,
+  depth: 8,
+  x: (position: number): number => position,
+};
 
 const outlinesOf = (changes: Partial<typeof slide> = {}) =>
   threadOutlines(screwPicture(worn, { ...slide, ...changes }), FRAME);

@@ -82,6 +82,7 @@ export function exampleAssessment(changes: Partial<Assessment> = {}): Assessment
       }));
       return { position, mean, squares: 2 * 0.006 ** 2, readings };
     }),
+    struck: [],
     ...changes,
   };
 }

@@ -11,6 +11,7 @@ import { cautionsOf } from "../../report/cautions.ts";
 import { summaryOf } from "../../report/summary.ts";
 import type { Answer } from "../assess/bridge.ts";
 import type { Desk } from "../editing/desk.ts";
+import "../screw/screwPart.ts";
 import { controls } from "../style/controls.ts";
 import { headline, isReady } from "./headline.ts";
 import { keyFigures, keyFiguresStyle } from "./keyFigures.ts";
@@ -135,6 +136,15 @@ export class VerdictPanel extends LitElement {
       ${isEnough ? keyFigures(assessment, lengths) : nothing}
       <tightspot-profile-chart .picture=${this.#picture}></tightspot-profile-chart>
       ${isEnough ? this.#cautions(assessment) : nothing}
+      ${
+        isEnough
+          ? html`<tightspot-screw-part
+              .assessment=${assessment}
+              .slide=${inspection.slide}
+              ?repairable=${mayChange(assessment)}
+            ></tightspot-screw-part>`
+          : nothing
+      }
       ${
         isEnough && mayChange(assessment)
           ? html`<tightspot-what-if-part

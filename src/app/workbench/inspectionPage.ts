@@ -6,6 +6,8 @@ import type { Survey } from "../../inspection/schema.ts";
 import type { Keeping } from "../../records/keeper.ts";
 import { awaitsReading, type Work } from "../../records/record.ts";
 import { type Answer, type Assessor, assessorOf } from "../assess/bridge.ts";
+import { Comparing } from "../comparing/comparing.ts";
+import "../comparing/comparingPart.ts";
 import { timeNow } from "../editing/day.ts";
 import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
@@ -64,7 +66,7 @@ export class InspectionPage extends LitElement {
 
       @media (min-width: 64rem) {
         .parts {
-          grid-template: "readings verdict" auto "readings basis" 1fr / minmax(21rem, 27rem) minmax(0, 1fr);
+          grid-template: "readings verdict" auto "readings comparing" auto "readings basis" 1fr / minmax(21rem, 27rem) minmax(0, 1fr);
           gap: 1.5rem;
         }
 
@@ -78,6 +80,10 @@ export class InspectionPage extends LitElement {
 
         tightspot-verdict {
           grid-area: verdict;
+        }
+
+        tightspot-comparing-part {
+          grid-area: comparing;
         }
 
         tightspot-basis {
@@ -117,8 +123,12 @@ export class InspectionPage extends LitElement {
   /** What was last asked about, so that typing what changes nothing asks nothing. */
   #asked = "";
 
+  readonly #comparing = new Comparing(this);
+
   constructor() {
     super();
+    this.addEventListener("tightspot-compare", () => this.#comparing.want());
+    this.addEventListener("tightspot-compare-choice", ({ detail }) => this.#comparing.choose(detail));
     const part = (name: string) => () => this.renderRoot.querySelector(name);
     this.addEventListener("tightspot-note-verdict", () => this.#noteVerdict());
     this.addController(new SteadyTyping(part("tightspot-verdict"), part("tightspot-readings")));
@@ -138,10 +148,12 @@ export class InspectionPage extends LitElement {
       this.answer = null;
     }
     if (changed.has("work") || changed.has("survey")) this.#ask();
+    if (changed.has("work")) this.#comparing.about(this.work?.inspection ?? null);
   }
 
   override render() {
     const { desk, work, survey, rows, keeping, answer } = this;
+    const { choice, found, isBusy } = this.#comparing;
     const inspection = work?.inspection ?? null;
     const assessment = answer?.ok ? answer.value : null;
     const title = assessment === null ? "" : headline(assessment);
@@ -158,6 +170,7 @@ export class InspectionPage extends LitElement {
         <tightspot-report-menu
           .inspection=${inspection}
           .assessment=${this.isBusy ? null : assessment}
+          .found=${isBusy ? null : found}
         ></tightspot-report-menu>
       </div>
       <tightspot-plan-part
@@ -183,6 +196,13 @@ export class InspectionPage extends LitElement {
           .doubtful=${doubtfulReadings(assessment, rows.length)}
           .assessment=${assessment}
         ></tightspot-readings>
+        <tightspot-comparing-part
+          .desk=${desk}
+          .inspection=${inspection}
+          .choice=${choice}
+          .found=${found}
+          ?busy=${isBusy}
+        ></tightspot-comparing-part>
         <tightspot-basis
           .slide=${inspection?.slide ?? null}
           .assessment=${assessment}

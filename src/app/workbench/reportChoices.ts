@@ -4,6 +4,8 @@ import type { Assessment } from "../../analysis/assessment.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import { selfContained } from "../../records/pictures.ts";
 import { assessmentReport } from "../../report/assessment/assessmentReport.ts";
+import type { Found } from "../comparing/comparing.ts";
+import "../comparing/reportLinks.ts";
 import { noteVerdict } from "../history/noteVerdict.ts";
 import { DocumentAddress } from "../shell/documentAddress.ts";
 import { controls } from "../style/controls.ts";
@@ -20,6 +22,11 @@ export class ReportChoices extends LitElement {
         gap: 0.25rem;
       }
 
+      tightspot-comparison-report {
+        padding-top: 0.25rem;
+        border-top: 1px solid var(--rule);
+      }
+
       p {
         max-width: 18rem;
         padding: 0.5rem 0.75rem;
@@ -29,6 +36,8 @@ export class ReportChoices extends LitElement {
 
   @property({ attribute: false }) inspection: Inspection | null = null;
   @property({ attribute: false }) assessment: Assessment | null = null;
+
+  @property({ attribute: false }) found: Found | null = null;
 
   /** The inspection with its photographs in it, as the report is to be self-contained, and what it was made from. */
   @state() private whole: { readonly of: Inspection; readonly data: Inspection } | null = null;
@@ -44,6 +53,18 @@ export class ReportChoices extends LitElement {
   }
 
   override render() {
+    const { found } = this;
+    return html`<div class="choices">
+      ${this.#ofSurvey()}
+      ${
+        found?.reply.ok === true
+          ? html`<tightspot-comparison-report quiet .found=${found}></tightspot-comparison-report>`
+          : nothing
+      }
+    </div>`;
+  }
+
+  #ofSurvey() {
     const { inspection, whole, assessment } = this;
     if (inspection === null || assessment === null) {
       return html`<p>There is a report once the readings of this survey are assessed.</p>`;
@@ -51,9 +72,8 @@ export class ReportChoices extends LitElement {
     if (whole?.of !== inspection) return nothing;
     const address = this.#address.of(assessmentReport(whole.data, assessment));
     const name = `${surveyFileName(inspection, assessment.survey)}-report.html`;
-    return html`<div class="choices" @click=${() => noteVerdict(this)}>
-      <a class="button quiet" target="_blank" href=${address}>Open to print</a>
-      <a class="button quiet" download=${name} href=${address}>Save as a file</a>
-    </div>`;
+    const note = () => noteVerdict(this);
+    return html`<a class="button quiet" target="_blank" href=${address} @click=${note}>Open to print</a>
+      <a class="button quiet" download=${name} href=${address} @click=${note}>Save as a file</a>`;
   }
 }

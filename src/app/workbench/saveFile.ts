@@ -36,6 +36,11 @@ export function surveyFileName(inspection: Inspection, survey: string): string {
   return `${nameOf(inspection)}-${fileNameFor(survey, "survey")}`;
 }
 
+/** The name for a file about two surveys, after slide and both, without its ending. */
+export function comparisonFileName(inspection: Inspection, from: string, to: string): string {
+  return `${surveyFileName(inspection, from)}-and-${fileNameFor(to, "survey")}`;
+}
+
 function nameOf({ slide }: Inspection): string {
   return fileNameFor(slide.name, "inspection");
 }

@@ -3,12 +3,8 @@ import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
 import { fromMillimetres, type Units } from "../../inspection/units.ts";
 import { type Axis, exactAxis, wideAxis } from "../axis.ts";
 import type { Point } from "../linesAbove.ts";
-import type { BandPoint, LabelledLine, LabelledStretch } from "../profilePicture.ts";
-
-export interface BandedLine extends LabelledLine {
-  /** The pointwise 95 % band about the line. */
-  readonly band: readonly BandPoint[];
-}
+import type { BandedLine } from "../plotParts.ts";
+import type { LabelledStretch } from "../profilePicture.ts";
 
 /** A survey's profile with the readings that it rests on. */
 export interface SurveyLine extends BandedLine {

@@ -1,0 +1,78 @@
+import { css, html, LitElement, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import type { Assessment } from "../../analysis/assessment.ts";
+import type { Slide } from "../../inspection/schema.ts";
+import { controls } from "../style/controls.ts";
+
+/** So near the screen it is made ready to be seen. */
+const NEAR = "400px 0px";
+
+/** The place of the screw on the page: it is loaded, and drawn, once it comes near the screen or is printed. */
+@customElement("tightspot-screw-part")
+export class ScrewPart extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        min-height: 24rem;
+        padding-top: var(--gap);
+        border-top: 1px solid var(--rule);
+      }
+
+      @media print {
+        :host {
+          min-height: 0;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) assessment: Assessment | null = null;
+  @property({ attribute: false }) slide: Slide | null = null;
+  @property({ type: Boolean }) repairable = false;
+
+  @state() private isNear = false;
+
+  /** What is drawn: it follows only while it may be seen, so that typing elsewhere draws nothing. */
+  #shown: Pick<ScrewPart, "assessment" | "slide" | "repairable"> | null = null;
+  #near: IntersectionObserver | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#near = new IntersectionObserver(
+      (entries) => {
+        this.isNear = entries.at(-1)?.isIntersecting === true;
+      },
+      { rootMargin: NEAR },
+    );
+    this.#near.observe(this);
+    window.addEventListener("beforeprint", this.#toPrint);
+    // So that it is there to be printed, however soon that is asked for.
+    void import("./screwPanel.ts");
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#near?.disconnect();
+    window.removeEventListener("beforeprint", this.#toPrint);
+  }
+
+  protected override willUpdate(): void {
+    const { assessment, slide, repairable } = this;
+    if (this.isNear) this.#shown = { assessment, slide, repairable };
+  }
+
+  override render() {
+    const shown = this.#shown;
+    if (shown === null) return nothing;
+    return html`<tightspot-screw
+      .assessment=${shown.assessment}
+      .slide=${shown.slide}
+      .repairable=${shown.repairable}
+    ></tightspot-screw>`;
+  }
+
+  readonly #toPrint = (): void => {
+    this.isNear = true;
+  };
+}
