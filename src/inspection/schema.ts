@@ -203,6 +203,22 @@ const event = z.looseObject({
   pictures: z.optional(z.array(z.unknown())),
 });
 
+/** A verdict as it was given, by the program as it was then; later ones do not replace it. */
+const verdictGiven = z.looseObject({
+  /** The survey that it was given on, by its id. */
+  survey: name,
+  given: date,
+  /** The version of the program that gave it. */
+  version: text,
+  /** By its name in the result of the command: `adjust-nut`. */
+  verdict: name,
+  /** The same in words, as it was shown. */
+  title: z.optional(text),
+  /** How sure it was, from 0 to 1; null where no step was recommended. */
+  chance: z.nullable(z.number().check(z.gte(0, "must not be negative"), z.lte(1, "must be at most 1"))),
+  summary: text,
+});
+
 export const FORMAT = "tightspot-inspection";
 export const VERSION = 1;
 
@@ -212,6 +228,7 @@ const inspectionShape = {
   slide: slideSchema,
   surveys: z.array(surveySchema),
   events: z.optional(z.array(event)),
+  verdicts: z.optional(z.array(verdictGiven)),
 };
 
 interface Named {
@@ -260,6 +277,10 @@ export type InspectionPartly = DeepReadonly<z.infer<typeof inspectionPartlySchem
 export type Slide = DeepReadonly<z.infer<typeof slideSchema>>;
 export type Survey = DeepReadonly<z.infer<typeof surveySchema>>;
 export type Stage = Survey["stage"];
+/** Something that was done to the slide, or happened to it. */
+export type SlideEvent = DeepReadonly<z.infer<typeof event>>;
+export type EventKind = SlideEvent["kind"];
+export type GivenVerdict = DeepReadonly<z.infer<typeof verdictGiven>>;
 export type BacklashReading = DeepReadonly<z.infer<typeof backlashReading>>;
 export type PairReading = DeepReadonly<z.infer<typeof pairReading>>;
 export type PositioningReading = DeepReadonly<z.infer<typeof positioningReading>>;

@@ -2,7 +2,7 @@ import * as z from "zod/mini";
 
 const cells = z.record(z.string(), z.string());
 const plain = z.record(z.string(), z.unknown());
-const steps = z.array(z.looseObject({ of: z.enum(["rows", "field", "stations"]) }));
+const steps = z.array(z.looseObject({ of: z.enum(["rows", "field", "stations", "events"]) }));
 
 /** As much of what was typed as the page must be able to rely on; more keys are left as they are. */
 export const draftSchema = z.looseObject({

@@ -34,7 +34,10 @@ export function entryOf(kept: KeptInspection): ListEntry {
   }
 }
 
-/** The kept inspection that holds just this work, or null: also where the browser's database cannot be had. */
+/**
+ * The kept inspection that holds just this work, or that and further verdicts; null where there is none, also where
+ * the browser's database cannot be had.
+ */
 export async function findKept(work: Work): Promise<KeptInspection | null> {
   try {
     const all = await (await database()).getAll("inspections");
@@ -47,10 +50,26 @@ export async function findKept(work: Work): Promise<KeptInspection | null> {
 /** A damaged one holds nothing that could be compared. */
 function holds(kept: KeptInspection, work: Work): boolean {
   try {
-    return isSameWork(kept, work);
+    return isSameWork(kept, work) || hasFurtherVerdicts(kept, work);
   } catch {
     return false;
   }
+}
+
+/** Whether only verdicts were noted since it was the same. */
+function hasFurtherVerdicts(kept: Work, work: Work): boolean {
+  const [more, less] = [kept.inspection?.verdicts ?? [], work.inspection?.verdicts ?? []];
+  const noted = new Set(more.map((given) => JSON.stringify(given)));
+  return (
+    less.every((given) => noted.has(JSON.stringify(given))) &&
+    isSameWork(withoutVerdicts(kept), withoutVerdicts(work))
+  );
+}
+
+function withoutVerdicts(work: Work): Work {
+  if (work.inspection === null) return work;
+  const { verdicts: _noted, ...inspection } = work.inspection;
+  return { ...work, inspection };
 }
 
 /** What was deleted, with the pictures that it refers to, as these may be gone when it is put back. */

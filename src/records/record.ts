@@ -1,5 +1,5 @@
 import type { Plain } from "../inspection/parts.ts";
-import type { Inspection, Method, Reading } from "../inspection/schema.ts";
+import type { Inspection, Method, Reading, SlideEvent } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";
 
 /** A row of readings that cannot be read yet, as it was typed, with its place among all rows of its survey. */
@@ -77,6 +77,12 @@ export type Step =
       readonly survey: string;
       readonly before: readonly number[];
       readonly after: readonly number[];
+    }
+  | {
+      readonly of: "events";
+      readonly survey: null;
+      readonly before: readonly SlideEvent[];
+      readonly after: readonly SlideEvent[];
     };
 
 export interface Steps {

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { LARGER, SMALL, withPhotographs } from "./photographs.ts";
 import { type ServedPage, servePage } from "./servedPage.ts";
 import { backlash, describeSlide, dropFiles, EVEN, goHome, kept, typeReadings } from "./steps.ts";
-import { everythingIn, putRecord, recordsOf } from "./store.ts";
+import { everythingIn, held, putRecord, recordsOf } from "./store.ts";
 
 let served: ServedPage;
 
@@ -54,7 +54,7 @@ test("a backup restored on an empty browser gives back every byte of every inspe
   await typeReadings(page, EVEN.slice(0, 4));
   // What cannot be read is in no inspection, and must not be lost either.
   await backlash(page, 2).fill("0.2x");
-  await page.getByText("Saving …").waitFor();
+  await held(page, "0.2x");
   await kept(page);
   await goHome(page);
   await page.getByRole("link", { name: "New inspection" }).click();
@@ -102,7 +102,7 @@ async function changedSince(): Promise<{ readonly page: Page; readonly backup: F
   for (const slide of [/^\s*Cross slide/, /^\s*Knee/]) {
     await entries(page).filter({ hasText: slide }).click();
     await backlash(page, 1).fill("0.777");
-    await page.getByText("Saving …").waitFor();
+    await held(page, "0.777");
     await kept(page);
     await goHome(page);
     await entries(page).nth(1).waitFor();
@@ -155,7 +155,7 @@ test("a tab that shows what a backup has replaced shows it as it now is", async 
   await entries(page).first().click();
   const was = await backlash(page, 1).inputValue();
   await backlash(page, 1).fill("0.777");
-  await page.getByText("Saving …").waitFor();
+  await held(page, "0.777");
   await kept(page);
   await dropFiles(page, ["backup.json", backup]);
   await dialog(page).getByRole("radio", { name: "Take the backup’s" }).check();
@@ -208,7 +208,7 @@ test.each([
   const backup = await savedBackup(page);
   await entries(page).first().click();
   await backlash(page, 1).fill("0.777");
-  await page.getByText("Saving …").waitFor();
+  await held(page, "0.777");
   await kept(page);
   const before = await everythingIn(page);
   await dropFiles(page, ["broken.json", spoil(backup)]);
@@ -280,7 +280,7 @@ test("what another tab changed while the choice was made is not written over", a
     .filter({ hasText: /^\s*Cross slide/ })
     .click();
   await backlash(other, 1).fill("0.888");
-  await other.getByText("Saving …").waitFor();
+  await held(other, "0.888");
   await kept(other);
   const before = await everythingIn(other);
   await page.bringToFront();

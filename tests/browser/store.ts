@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import { expect } from "vitest";
 
 /** What the browser's database holds of the page, just as it is there. */
 export function recordsOf(page: Page): Promise<readonly Record<string, unknown>[]> {
@@ -64,4 +65,9 @@ export function everythingIn(page: Page): Promise<string> {
         };
       }),
   );
+}
+
+/** Waits until the browser's database holds a text. */
+export async function held(page: Page, text: string): Promise<void> {
+  await expect.poll(async () => JSON.stringify(await recordsOf(page))).toContain(text);
 }

@@ -24,3 +24,17 @@ export function restoredWords(restored: readonly KeptInspection[], damaged: numb
     return `“${nameOfKept(first)}” was restored.`;
   return `${restored.length + damaged} slides were restored.`;
 }
+
+/** In what two inspections of a slide differ, for who has to choose between them. */
+export function differencesWords(one: KeptInspection, other: KeptInspection): string {
+  const differing = PARTS.filter(([, of]) => JSON.stringify(of(one)) !== JSON.stringify(of(other)));
+  return differing.length === 0 ? "other data" : differing.map(([words]) => words).join(", ");
+}
+
+const PARTS: readonly (readonly [string, (kept: KeptInspection) => unknown])[] = [
+  ["the slide", ({ inspection }) => inspection?.slide],
+  ["surveys", ({ inspection }) => inspection?.surveys],
+  ["events", ({ inspection }) => inspection?.events],
+  ["verdicts noted", ({ inspection }) => inspection?.verdicts],
+  ["entries that cannot be read yet", ({ draft }) => [draft?.fields, draft?.rows, draft?.waiting]],
+];

@@ -10,7 +10,7 @@ import { notify } from "../shell/notice.ts";
 import { type Backup, settle } from "../shell/opening.ts";
 import { hashOf } from "../shell/route.ts";
 import { controls } from "../style/controls.ts";
-import { aboutKept, counted, MOMENT, nameOfKept, restoredWords } from "./backupWords.ts";
+import { aboutKept, counted, differencesWords, MOMENT, nameOfKept, restoredWords } from "./backupWords.ts";
 
 const CHOICES: readonly (readonly [Choice, string])[] = [
   ["keep", "Keep what is here"],
@@ -78,6 +78,16 @@ export class RestoreDialog extends LitElement {
 
       dt {
         font-weight: 600;
+      }
+
+      @media (max-width: 30rem) {
+        dl {
+          grid-template-columns: minmax(0, 1fr);
+        }
+
+        dt:not(:first-child) {
+          margin-top: 0.375rem;
+        }
       }
 
       .answers {
@@ -172,6 +182,8 @@ export class RestoreDialog extends LitElement {
         <dd>${here === null ? "" : aboutKept(here)}</dd>
         <dt>In the backup</dt>
         <dd>${aboutKept(inspection)}</dd>
+        <dt>They differ in</dt>
+        <dd>${here === null ? "" : differencesWords(here, inspection)}</dd>
       </dl>
       <div class="answers">
         ${CHOICES.map(

@@ -1,4 +1,4 @@
-import type { Inspection, Survey } from "../../inspection/schema.ts";
+import type { GivenVerdict, Inspection, SlideEvent, Survey } from "../../inspection/schema.ts";
 import type { CsvReadings } from "../../intake/readCsv.ts";
 import { type Keeper, type Keeping, keeperOf } from "../../records/keeper.ts";
 import type { Saving } from "../../records/kept.ts";
@@ -14,6 +14,7 @@ import {
 import { afterChange } from "./afterChange.ts";
 import type { ColumnName } from "./columns.ts";
 import { timeNow } from "./day.ts";
+import { areSame, withEvents, withVerdict } from "./events.ts";
 import { enterField, showField } from "./fields.ts";
 import { guideOf, withGuide } from "./guides.ts";
 import { backwards, NO_STEPS, rowsAfter, stepBetween, withStep } from "./history.ts";
@@ -32,6 +33,8 @@ export type Undo = () => void;
  */
 export class Desk extends EventTarget {
   readonly id: string;
+  /** The inspection as it was when it was opened here. */
+  readonly opened: Inspection | null;
   #work: Work;
   #survey: string | null = null;
   #rows: readonly Row[] = [];
@@ -45,6 +48,7 @@ export class Desk extends EventTarget {
     this.id = kept.id;
     const { inspection, draft, inFile = false } = kept;
     this.#work = { ...withUnreadable({ inspection, draft }), inFile };
+    this.opened = this.#work.inspection;
     this.#keeping = { state: "kept", at: kept.savedAt };
     this.#keeper = keeperOf(kept, save, (keeping) => {
       this.#keeping = keeping;
@@ -233,6 +237,23 @@ export class Desk extends EventTarget {
     };
   }
 
+  /**
+   * Takes the slide's events as they now are.
+   *
+   * @param typingIn the field that is being typed in, if any
+   */
+  eventsAs(events: readonly SlideEvent[], typingIn = ""): void {
+    const before = this.inspection?.events ?? [];
+    this.#change(withEvents(this.#work, events));
+    this.#record({ of: "events", survey: null, before, after: events }, typingIn);
+  }
+
+  /** Notes a verdict that was given, unless it is the last one noted of its survey. */
+  noteVerdict(given: GivenVerdict): void {
+    const noted = withVerdict(this.#work, given);
+    if (noted !== this.#work) this.#change(noted);
+  }
+
   deleteSurvey(id: string): Undo {
     const before = this.#work;
     this.become(withoutSurvey(this.#work, id));
@@ -275,6 +296,11 @@ export class Desk extends EventTarget {
     if (step.of === "field") {
       this.#enterField(step, step.after);
       return true;
+    }
+    if (step.of === "events") {
+      const isAsBefore = areSame(this.inspection?.events ?? [], step.before);
+      if (isAsBefore) this.#change(withEvents(this.#work, step.after));
+      return isAsBefore;
     }
     if (step.survey !== this.#survey) this.chooseSurvey(step.survey);
     const { survey, inspection, guide } = this;

@@ -24,6 +24,7 @@ export function withStep({ done }: Steps, step: Step, goesOn: boolean): Steps {
 function inOne(first: Step, second: Step): Step | null {
   if (first.of === "field" && second.of === "field") return { ...second, before: first.before };
   if (first.of === "stations" && second.of === "stations") return { ...second, before: first.before };
+  if (first.of === "events" && second.of === "events") return { ...second, before: first.before };
   if (first.of !== "rows" || second.of !== "rows" || first.at !== second.at) return null;
   return first.after.length === second.before.length ? { ...second, before: first.before } : null;
 }

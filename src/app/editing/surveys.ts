@@ -1,5 +1,6 @@
-import type { Reading, Survey } from "../../inspection/schema.ts";
+import type { GivenVerdict, Reading, Survey } from "../../inspection/schema.ts";
 import type { Work } from "../../records/record.ts";
+import { withVerdicts } from "./events.ts";
 import { stepsBut } from "./history.ts";
 
 /** What a first survey is taken to be. */
@@ -34,13 +35,15 @@ export function withSurvey(work: Work, survey: Survey): Work {
   return { ...work, inspection: { ...work.inspection, surveys: [...work.inspection.surveys, survey] } };
 }
 
-/** The work without a survey and without what was typed for it. */
+/** The work without a survey, the verdicts on it and what was typed for it. */
 export function withoutSurvey({ inspection, draft }: Work, id: string): Work {
   return {
-    inspection: inspection && {
-      ...inspection,
-      surveys: inspection.surveys.filter((survey) => survey.id !== id),
-    },
+    inspection:
+      inspection &&
+      withVerdicts(
+        { ...inspection, surveys: inspection.surveys.filter((survey) => survey.id !== id) },
+        inspection.verdicts?.filter(({ survey }) => survey !== id),
+      ),
     draft: {
       ...draft,
       fields: draft.fields.filter((field) => field.survey !== id),
@@ -57,7 +60,10 @@ export function withSurveyAgain(work: Work, before: Work, id: string): Work {
   const survey = before.inspection?.surveys[at];
   if (survey === undefined || work.inspection === null) return work;
   return {
-    inspection: { ...work.inspection, surveys: work.inspection.surveys.toSpliced(at, 0, survey) },
+    inspection: withVerdicts(
+      { ...work.inspection, surveys: work.inspection.surveys.toSpliced(at, 0, survey) },
+      verdictsAgain(work.inspection.verdicts ?? [], before.inspection?.verdicts ?? [], id),
+    ),
     draft: {
       ...work.draft,
       fields: [...work.draft.fields, ...before.draft.fields.filter((field) => field.survey === id)],
@@ -68,4 +74,14 @@ export function withSurveyAgain(work: Work, before: Work, id: string): Work {
       ],
     },
   };
+}
+
+/** Those of the survey among the others, in the order in which they were given; what was noted since comes last. */
+function verdictsAgain(
+  now: readonly GivenVerdict[],
+  before: readonly GivenVerdict[],
+  survey: string,
+): readonly GivenVerdict[] {
+  const again = before.filter((given) => given.survey === survey || now.includes(given));
+  return [...again, ...now.filter((given) => !before.includes(given))];
 }

@@ -4,6 +4,7 @@ import type { Step } from "../../records/record.ts";
 export function stepWords(step: Step): string {
   if (step.of === "stations") return "a change of the stations";
   if (step.of === "field") return "what was entered in a field";
+  if (step.of === "events") return "a change of the slide’s history";
   const { before, after } = step;
   if (before.length === 0)
     return after.length === 1 ? `the reading at ${placeOf(step)}` : `${after.length} readings`;

@@ -2,7 +2,7 @@ import { inOneLine, type Outcome, succeeded } from "../../inspection/problem.ts"
 import { rawKept, readKept, saveKept } from "../../records/kept.ts";
 import { findKept } from "../../records/list.ts";
 import { takePictures } from "../../records/pictures.ts";
-import type { KeptInspection } from "../../records/record.ts";
+import { isSameWork, type KeptInspection } from "../../records/record.ts";
 import { tellOtherTabs } from "../../records/tabs.ts";
 import { newId } from "../editing/newId.ts";
 import type { Notice } from "../shell/notice.ts";
@@ -59,7 +59,8 @@ async function withoutPictures(opened: KeptInspection): Promise<KeptInspection> 
 /** Keeps what a file holds, unless just that is kept already; what cannot be kept comes back as it was. */
 async function keep(opened: KeptInspection): Promise<KeptInspection> {
   const same = await findKept(opened);
-  if (same?.inFile === true) return same;
+  // Verdicts that were noted since are in no file.
+  if (same?.inFile === true || (same !== null && !isSameWork(same, opened))) return same;
   const saving = await saveKept(same === null ? await besideDamaged(opened) : { ...same, inFile: true });
   if (!saving.ok) return same ?? opened;
   tellOtherTabs({ id: saving.kept.id, revision: saving.kept.revision });

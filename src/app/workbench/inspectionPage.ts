@@ -8,8 +8,11 @@ import { awaitsReading, type Work } from "../../records/record.ts";
 import { type Answer, type Assessor, assessorOf } from "../assess/bridge.ts";
 import { Comparing } from "../comparing/comparing.ts";
 import "../comparing/comparingPart.ts";
+import { timeNow } from "../editing/day.ts";
 import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
+import { givenVerdict } from "../history/givenVerdict.ts";
+import "../history/historyPart.ts";
 import "../plan/planPart.ts";
 import type { ReadingsPanel } from "../readings/readingsPanel.ts";
 import "../readings/readingsPanel.ts";
@@ -127,6 +130,7 @@ export class InspectionPage extends LitElement {
     this.addEventListener("tightspot-compare", () => this.#comparing.want());
     this.addEventListener("tightspot-compare-choice", ({ detail }) => this.#comparing.choose(detail));
     const part = (name: string) => () => this.renderRoot.querySelector(name);
+    this.addEventListener("tightspot-note-verdict", () => this.#noteVerdict());
     this.addController(new SteadyTyping(part("tightspot-verdict"), part("tightspot-readings")));
   }
 
@@ -139,7 +143,10 @@ export class InspectionPage extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     const before = changed.get("survey");
-    if (before && before.id !== this.survey?.id) this.answer = null;
+    if (before && before.id !== this.survey?.id) {
+      if (!changed.has("desk")) this.#noteVerdictOn(before);
+      this.answer = null;
+    }
     if (changed.has("work") || changed.has("survey")) this.#ask();
     if (changed.has("work")) this.#comparing.about(this.work?.inspection ?? null);
   }
@@ -201,6 +208,11 @@ export class InspectionPage extends LitElement {
           .assessment=${assessment}
         ></tightspot-basis>
       </div>
+      <tightspot-history-part
+        .desk=${desk}
+        .inspection=${inspection}
+        .shown=${survey?.id ?? ""}
+      ></tightspot-history-part>
       <p class="unseen" role="status">${title}</p>
     `;
   }
@@ -220,8 +232,35 @@ export class InspectionPage extends LitElement {
     this.#assessor.ask({ inspection: work.inspection, survey: survey.id });
   }
 
+  /** What is left now was worked on here: the verdict that it came to belongs to its history. */
+  noteVerdictOnLeaving(): void {
+    if (this.survey !== null) this.#noteVerdictOn(this.survey);
+  }
+
+  /** Notes the verdict on a survey, if its readings or what is said of it were changed since it was opened. */
+  #noteVerdictOn({ id }: Survey): void {
+    const { desk } = this;
+    if (desk === null || desk.inspection === null) return;
+    const now = desk.inspection.surveys.find((survey) => survey.id === id);
+    const before = desk.opened?.surveys.find((survey) => survey.id === id);
+    if (now === undefined) return;
+    const isChanged =
+      JSON.stringify([desk.inspection.slide, now]) !== JSON.stringify([desk.opened?.slide, before]);
+    if (isChanged) this.#noteVerdict();
+  }
+
+  /** Notes the verdict that is shown; none while another is being worked out. */
+  #noteVerdict(): void {
+    const { desk, answer, isBusy } = this;
+    if (desk?.inspection == null || answer?.ok !== true || isBusy) return;
+    const given = givenVerdict(answer.value, desk.inspection.slide.units, timeNow());
+    if (given !== null) desk.noteVerdict(given);
+  }
+
   async #saveFile(): Promise<void> {
-    const { work, desk } = this;
+    this.noteVerdictOnLeaving();
+    const { desk } = this;
+    const work = desk?.work;
     if (work?.inspection == null) return;
     const missing = await saveFile(work.inspection);
     const left = work.draft.rows.filter((row) => !awaitsReading(row)).length + work.draft.fields.length;

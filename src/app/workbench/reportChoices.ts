@@ -1,10 +1,12 @@
-import { css, html, LitElement, nothing } from "lit";
-import { customElement, property } from "lit/decorators.js";
+import { css, html, LitElement, nothing, type PropertyValues } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Inspection } from "../../inspection/schema.ts";
+import { selfContained } from "../../records/pictures.ts";
 import { assessmentReport } from "../../report/assessment/assessmentReport.ts";
 import type { Found } from "../comparing/comparing.ts";
 import "../comparing/reportLinks.ts";
+import { noteVerdict } from "../history/noteVerdict.ts";
 import { DocumentAddress } from "../shell/documentAddress.ts";
 import { controls } from "../style/controls.ts";
 import { surveyFileName } from "./saveFile.ts";
@@ -37,7 +39,18 @@ export class ReportChoices extends LitElement {
 
   @property({ attribute: false }) found: Found | null = null;
 
+  /** The inspection with its photographs in it, as the report is to be self-contained, and what it was made from. */
+  @state() private whole: { readonly of: Inspection; readonly data: Inspection } | null = null;
+
   readonly #address = new DocumentAddress(this);
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const { inspection } = this;
+    if (!changed.has("inspection") || inspection === null) return;
+    void selfContained(inspection).then(({ data }) => {
+      if (inspection === this.inspection) this.whole = { of: inspection, data };
+    });
+  }
 
   override render() {
     const { found } = this;
@@ -52,13 +65,15 @@ export class ReportChoices extends LitElement {
   }
 
   #ofSurvey() {
-    const { inspection, assessment } = this;
+    const { inspection, whole, assessment } = this;
     if (inspection === null || assessment === null) {
       return html`<p>There is a report once the readings of this survey are assessed.</p>`;
     }
-    const address = this.#address.of(assessmentReport(inspection, assessment));
+    if (whole?.of !== inspection) return nothing;
+    const address = this.#address.of(assessmentReport(whole.data, assessment));
     const name = `${surveyFileName(inspection, assessment.survey)}-report.html`;
-    return html`<a class="button quiet" target="_blank" href=${address}>Open to print</a>
-      <a class="button quiet" download=${name} href=${address}>Save as a file</a>`;
+    const note = () => noteVerdict(this);
+    return html`<a class="button quiet" target="_blank" href=${address} @click=${note}>Open to print</a>
+      <a class="button quiet" download=${name} href=${address} @click=${note}>Save as a file</a>`;
   }
 }

@@ -16,6 +16,7 @@ import { notify } from "../shell/notice.ts";
 import { settle } from "../shell/opening.ts";
 import { hashOf, type Route, routeOf } from "../shell/route.ts";
 import { controls } from "../style/controls.ts";
+import type { InspectionPage } from "./inspectionPage.ts";
 import "./inspectionPage.ts";
 import "./keepingStatus.ts";
 
@@ -57,7 +58,7 @@ export class Workbench extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.#tabs = otherTabs((word) => this.#hear(word));
-    window.addEventListener("pagehide", this.#keepNow);
+    window.addEventListener("pagehide", this.#leave);
     document.addEventListener("visibilitychange", this.#keepNow);
     window.addEventListener("beforeunload", this.#warnOfLoss);
   }
@@ -65,9 +66,10 @@ export class Workbench extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     const tabs = this.#tabs;
+    this.#noteVerdict();
     // What is saved last is told to the other tabs, too.
     void this.desk?.keepNow().then(() => tabs?.close());
-    window.removeEventListener("pagehide", this.#keepNow);
+    window.removeEventListener("pagehide", this.#leave);
     document.removeEventListener("visibilitychange", this.#keepNow);
     window.removeEventListener("beforeunload", this.#warnOfLoss);
   }
@@ -134,6 +136,7 @@ export class Workbench extends LitElement {
 
   async #follow(): Promise<void> {
     const { route } = this;
+    if (route.at !== "inspection" || route.id !== this.desk?.id) this.#noteVerdict();
     if (route.at === "new")
       this.#open({ id: newId(), revision: 0, savedAt: "", inspection: null, draft: newDraft("mm") });
     if (route.at !== "inspection") return;
@@ -243,6 +246,15 @@ export class Workbench extends LitElement {
   }
 
   readonly #keepNow = (): void => void this.keepNow();
+
+  readonly #leave = (): void => {
+    this.#noteVerdict();
+    void this.keepNow();
+  };
+
+  #noteVerdict(): void {
+    this.renderRoot.querySelector<InspectionPage>("tightspot-inspection")?.noteVerdictOnLeaving();
+  }
 
   readonly #warnOfLoss = (event: BeforeUnloadEvent): void => {
     if (this.desk?.keeping.state === "not kept") event.preventDefault();

@@ -16,6 +16,7 @@ import type { Reported, SectionMaker } from "./reported.ts";
 import { alternatives } from "./sections/alternatives.ts";
 import { assumed } from "./sections/assumed.ts";
 import { checks } from "./sections/checks.ts";
+import { history } from "./sections/history.ts";
 import { measured } from "./sections/measured.ts";
 import { method } from "./sections/method.ts";
 import { nextReadings } from "./sections/nextReadings.ts";
@@ -37,6 +38,7 @@ const SECTIONS: readonly SectionMaker[] = [
   numbers,
   positioning,
   slideAndMachine,
+  history,
   measured,
   uncertainty,
   checks,

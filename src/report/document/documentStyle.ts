@@ -75,6 +75,10 @@ figure { margin: 0; }
 figure svg { display: block; width: 100%; height: auto; }
 figcaption { margin-top: 1.5mm; color: ${COLOUR.paleInk}; font-size: 8.5pt; }
 
+.photographs { columns: 2; column-gap: 6mm; margin-top: 3mm; }
+.photographs > * { break-inside: avoid; margin-bottom: 4mm; }
+.photographs img { display: block; max-width: 100%; max-height: 90mm; width: auto; height: auto; }
+
 .facts { margin: 0 0 2mm; }
 .facts div { display: grid; grid-template-columns: 53mm 1fr; gap: 4mm; padding: 0.9mm 0; border-bottom: 0.2mm solid ${RULE}; break-inside: avoid; }
 .facts dt { color: ${COLOUR.paleInk}; font-weight: 600; }

@@ -1,0 +1,120 @@
+import { describe, expect, test } from "vitest";
+import { Desk } from "../../../src/app/editing/desk.ts";
+import type { GivenVerdict, Inspection, SlideEvent } from "../../../src/inspection/schema.ts";
+import { EMPTY_DRAFT, type KeptInspection } from "../../../src/records/record.ts";
+
+const INSPECTION: Inspection = {
+  format: "tightspot-inspection",
+  version: 1,
+  slide: {
+    id: "slide",
+    name: "Cross slide",
+    units: "mm",
+    travel: { from: 0, to: 300 },
+    screw: { lead: 4 },
+    backlashLimit: 0.15,
+  },
+  surveys: ["first", "second"].map((id) => ({
+    id,
+    taken: "2026-03-14",
+    stage: "routine",
+    method: "push-pull",
+    readings: [{ position: 0, backlash: 0.2 }],
+  })),
+};
+
+function deskOn(inspection = INSPECTION) {
+  let saved: KeptInspection = { id: "kept", revision: 1, savedAt: "", inspection, draft: EMPTY_DRAFT };
+  const open = (): Desk =>
+    new Desk(saved, async (kept) => {
+      saved = { ...kept, revision: kept.revision + 1 };
+      return { ok: true, kept: saved };
+    });
+  const desk = open();
+  const reopened = async (): Promise<Desk> => {
+    await desk.keepNow();
+    return open();
+  };
+  return { desk, reopened };
+}
+
+const ADJUSTED: SlideEvent = { date: "2026-03-15", kind: "adjusted", note: "Nut taken up" };
+const GIB: SlideEvent = { date: "2026-03-16", kind: "other", note: "Gib set" };
+
+describe("events", () => {
+  test("are taken back and done again, after they were kept and opened again, too", async () => {
+    const { desk, reopened } = deskOn();
+    desk.eventsAs([ADJUSTED]);
+    desk.eventsAs([ADJUSTED, GIB]);
+    const later = await reopened();
+    later.undo();
+    expect(later.inspection?.events).toEqual([ADJUSTED]);
+    later.undo();
+    expect(later.inspection).toEqual(INSPECTION);
+    later.redo();
+    later.redo();
+    expect(later.inspection?.events).toEqual([ADJUSTED, GIB]);
+  });
+
+  test("typed key by key are one step; another field begins another", () => {
+    const { desk } = deskOn();
+    desk.eventsAs([{ ...ADJUSTED, note: "" }]);
+    for (const note of ["N", "Nu", "Nut"]) desk.eventsAs([{ ...ADJUSTED, note }], "event 0 note");
+    desk.eventsAs([{ ...ADJUSTED, note: "Nut", date: "2026-04-01" }], "event 0 date");
+    desk.undo();
+    expect(desk.inspection?.events?.[0]).toMatchObject({ note: "Nut", date: "2026-03-15" });
+    desk.undo();
+    expect(desk.inspection?.events?.[0]?.note).toBe("");
+  });
+
+  test("that were changed from elsewhere are not taken back over that", () => {
+    const { desk } = deskOn();
+    desk.eventsAs([ADJUSTED]);
+    desk.become({ ...desk.work, inspection: { ...INSPECTION, events: [GIB] } });
+    desk.undo();
+    expect(desk.inspection?.events).toEqual([GIB]);
+  });
+});
+
+describe("verdicts", () => {
+  const given = (survey: string, change: Partial<GivenVerdict> = {}): GivenVerdict => ({
+    survey,
+    given: "2026-03-14T10:00:00Z",
+    version: "0.1.0",
+    verdict: "adjust-nut",
+    title: "Adjust the nut",
+    chance: 0.98,
+    summary: "Take up the nut.",
+    ...change,
+  });
+
+  test("are noted once, and again when they or the program's version change", () => {
+    const { desk } = deskOn();
+    const noted = [
+      given("first"),
+      given("second"),
+      given("first", { verdict: "remake-screw", title: "Remake the screw" }),
+      given("first", { verdict: "remake-screw", title: "Remake the screw", version: "0.2.0" }),
+      given("first"),
+    ];
+    for (const each of noted) {
+      desk.noteVerdict(each);
+      desk.noteVerdict({ ...each, given: "2026-03-20T10:00:00Z", chance: 0.97 });
+    }
+    expect(desk.inspection?.verdicts).toEqual(noted);
+  });
+
+  test("go with their survey, so that the next of that name has none, and come back with it in their place", () => {
+    const { desk } = deskOn();
+    for (const survey of ["first", "second"]) desk.noteVerdict(given(survey));
+    const undo = desk.deleteSurvey("first");
+    expect(desk.inspection?.verdicts).toEqual([given("second")]);
+    desk.noteVerdict(given("second", { version: "0.2.0" }));
+    undo();
+    expect(desk.inspection?.verdicts).toEqual([
+      given("first"),
+      given("second"),
+      given("second", { version: "0.2.0" }),
+    ]);
+  });
+});
