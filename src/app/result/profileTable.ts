@@ -13,7 +13,7 @@ export class ProfileTable extends LitElement {
   static override styles = [
     controls,
     css`
-      :host {
+      .scroll {
         overflow-x: auto;
       }
 
@@ -47,7 +47,7 @@ export class ProfileTable extends LitElement {
       .map((point, index) => ({ ...point, range: band[index], left: afterAdjusting?.points[index], index }))
       .filter(({ index }) => index % step === 0 || index === median.points.length - 1);
     const figure = (value: number | undefined): string => value?.toFixed(units === "in" ? 4 : 3) ?? "";
-    return html`<table>
+    return html`<div class="scroll" role="group" aria-label="Lost motion along the travel" tabindex="0"><table>
       <caption class="unseen">
         Lost motion along the travel
       </caption>
@@ -71,6 +71,6 @@ export class ProfileTable extends LitElement {
           </tr>`,
         )}
       </tbody>
-    </table>`;
+    </table></div>`;
   }
 }
