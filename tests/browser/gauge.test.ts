@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { send, withGauge } from "./fakeGauge.ts";
 import { type ServedPage, servePage } from "./servedPage.ts";
 import { beginSlide, describeSlide } from "./steps.ts";
 
@@ -10,55 +11,6 @@ beforeAll(async () => {
 });
 
 afterAll(() => served.close());
-
-interface FakeGauge {
-  /** Sends bytes as a gauge does; null ends it, as when the cable is unplugged. */
-  send(text: string | null): void;
-  readonly opened: unknown;
-}
-
-declare global {
-  interface Window {
-    fakeGauge: FakeGauge;
-  }
-}
-
-/** A page whose browser offers serial ports, with one fake gauge on them. */
-async function withGauge(): Promise<Page> {
-  const page = await served.open();
-  await page.addInitScript(() => {
-    let feed: ReadableStreamDefaultController<Uint8Array> | undefined;
-    const port = {
-      readable: null as ReadableStream<Uint8Array> | null,
-      async open(options: unknown) {
-        port.readable = new ReadableStream({
-          start: (controller) => {
-            feed = controller;
-          },
-        });
-        window.fakeGauge = {
-          opened: options,
-          send: (text) => {
-            if (text === null) {
-              port.readable = null;
-              feed?.error(new DOMException("The device has been lost.", "NetworkError"));
-            } else feed?.enqueue(new TextEncoder().encode(text));
-          },
-        };
-      },
-      async close() {
-        port.readable = null;
-      },
-      async setSignals() {},
-    };
-    const serial = { requestPort: async () => port, getPorts: async () => [port] };
-    Object.defineProperty(navigator, "serial", { configurable: true, value: serial });
-  });
-  await page.reload();
-  return page;
-}
-
-const send = (page: Page, text: string | null) => page.evaluate((line) => window.fakeGauge.send(line), text);
 
 async function connect(page: Page): Promise<void> {
   await page.getByText("Gauge on a cable").click();
@@ -75,7 +27,7 @@ async function beginReading(page: Page): Promise<void> {
 }
 
 test("a gauge's own button takes the value of each station, whose number is picked in the raw line", async () => {
-  const page = await withGauge();
+  const page = await withGauge(served);
   await beginReading(page);
   await page.getByText("Gauge on a cable").click();
   await page.getByLabel("Baud rate").selectOption("4800");
@@ -105,7 +57,7 @@ test("a gauge's own button takes the value of each station, whose number is pick
 });
 
 test("a pattern picks what pressing a number cannot, and is there when the page is loaded again, with the gauge", async () => {
-  const page = await withGauge();
+  const page = await withGauge(served);
   await beginReading(page);
   await connect(page);
   await page.getByLabel("A pattern of your own").fill("Y=(");
@@ -125,7 +77,7 @@ test("a pattern picks what pressing a number cannot, and is there when the page 
 });
 
 test("a gauge that sends without being asked fills no stations, and says so", async () => {
-  const page = await withGauge();
+  const page = await withGauge(served);
   await beginReading(page);
   await connect(page);
   for (let count = 0; count < 10; count++) await send(page, `0.2${count}\r\n`);
@@ -135,7 +87,7 @@ test("a gauge that sends without being asked fills no stations, and says so", as
 });
 
 test("in the table a value goes where the cursor is, and the cursor goes on", async () => {
-  const page = await withGauge();
+  const page = await withGauge(served);
   await describeSlide(page);
   await connect(page);
   await page.getByLabel("Position, next reading").fill("25");
@@ -147,7 +99,7 @@ test("in the table a value goes where the cursor is, and the cursor goes on", as
 });
 
 test("a cable that is unplugged is told, and what was taken stays", async () => {
-  const page = await withGauge();
+  const page = await withGauge(served);
   await beginReading(page);
   await connect(page);
   await send(page, "0.213\r\n");

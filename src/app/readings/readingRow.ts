@@ -51,7 +51,7 @@ export function readingRow(view: RowView) {
     data-reading=${reading ?? nothing}
   >
     <tr>
-      <th scope="row">${isNext ? html`<span class="number" aria-hidden="true">+</span>` : number(view)}</th>
+      <th scope="row">${isNext ? html`<span class="number" aria-hidden="true">+</span><span class="unseen">Next reading</span>` : number(view)}</th>
       ${columns.map((column) => cell(view, column))}
     </tr>
     ${below.map((content) =>

@@ -23,7 +23,7 @@ export class ProfileTable extends LitElement {
         gap: var(--gap);
       }
 
-      div {
+      .scroll {
         overflow-x: auto;
       }
 
@@ -62,8 +62,12 @@ export class ProfileTable extends LitElement {
     const { figure } = lengthsIn(picture.units, assessment.resolution);
     const written = (value: number | undefined): string =>
       value === undefined ? "" : figure(toMillimetres(value, picture.units));
-    return html`<div>${profile(picture, written)}</div>
-      <div>${stations(picture, written)}</div>`;
+    return html`<div class="scroll" role="group" aria-label="Lost motion along the travel" tabindex="0">
+        ${profile(picture, written)}
+      </div>
+      <div class="scroll" role="group" aria-label="Readings at each station" tabindex="0">
+        ${stations(picture, written)}
+      </div>`;
   }
 }
 

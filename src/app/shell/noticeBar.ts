@@ -1,4 +1,4 @@
-import { css, html, LitElement } from "lit";
+import { css, html, LitElement, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import { controls } from "../style/controls.ts";
@@ -100,7 +100,7 @@ export class NoticeBar extends LitElement {
       this.notices.filter((notice) => notice.tone === tone),
       (notice) => notice,
       (notice) => html`<div class="notice ${tone}">
-        <p>${notice.text}</p>
+        <p tabindex=${tone === "wrong" ? 0 : nothing}>${notice.text}</p>
         ${
           notice.action &&
           html`<button type="button" class="act" @click=${() => this.#act(notice)}>

@@ -27,7 +27,9 @@ export function documentShell({ title, foot, content }: Document): string {
 <style>${{ markup: `${pageMargins(foot)}${DOCUMENT_STYLE}` }}</style>
 </head>
 <body>
+<main>
 ${content}
+</main>
 </body>
 </html>
 `;

@@ -26,6 +26,7 @@ export function logSheet(slide: PlannableSlide, plan: Plan, method: LostMotionMe
 <style>${{ markup: SHEET_STYLE }}</style>
 </head>
 <body>
+<main>
 <section>
   <h1>Log sheet: lost motion along a slide</h1>
   ${about(slide)}
@@ -50,6 +51,7 @@ export function logSheet(slide: PlannableSlide, plan: Plan, method: LostMotionMe
   <p>${METHODS[method].how} ${APPROACH}</p>
   ${sheetTable(plan, method)}
 </section>
+</main>
 </body>
 </html>
 `;

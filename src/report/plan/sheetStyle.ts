@@ -14,7 +14,10 @@ body {
   font: 9.5pt/1.35 system-ui, "Segoe UI", Roboto, "Noto Sans", "Helvetica Neue", Arial, sans-serif;
   font-variant-numeric: tabular-nums;
 }
-@media screen { body { padding: 6mm; } }
+@media screen {
+  body { padding: 6mm; }
+  .line { flex-wrap: wrap; }
+}
 h1 { margin: 0 0 3mm; font-size: 15pt; line-height: 1.2; }
 h2 { margin: 4mm 0 1.5mm; border-bottom: 0.4mm solid #000; font-size: 11pt; break-after: avoid; }
 p, ul, dl { margin: 0 0 1.5mm; }

@@ -65,7 +65,7 @@ function heading(text: string, count: number, kind: "further" | "further round" 
 function further(count: number): Markup {
   const row = html`<tr>
     <td></td>
-    <th></th>
+    <td></td>
     <td></td>
     ${boxes(count, "")}${boxes(count, "")}
     <td></td>
