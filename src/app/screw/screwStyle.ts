@@ -53,6 +53,12 @@ export const screwStyle = css`
     align-items: start;
   }
 
+  .where {
+    display: flex;
+    align-items: center;
+    min-height: var(--target);
+  }
+
   .place p {
     max-width: 52ch;
   }
