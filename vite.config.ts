@@ -24,6 +24,16 @@ const offline = VitePWA({
     lang: "en",
     background_color: "#f7f8fa",
     theme_color: "#f7f8fa",
+    file_handlers: [
+      {
+        action: "./",
+        accept: {
+          "application/json": [".json"],
+          "text/csv": [".csv"],
+          "text/tab-separated-values": [".tsv"],
+        },
+      },
+    ],
     icons: [
       { src: "icon.svg", sizes: "any", type: "image/svg+xml" },
       ...["any", "maskable"].flatMap((purpose) =>
@@ -37,7 +47,7 @@ const offline = VitePWA({
     ],
   },
   workbox: {
-    globPatterns: ["**/*.{js,css,html,svg,png}"],
+    globPatterns: ["**/*.{js,css,html,svg,png,json}"],
     cleanupOutdatedCaches: true,
     inlineWorkboxRuntime: true,
     // Without this the first visit would not work without network until it is loaded again.
@@ -46,12 +56,47 @@ const offline = VitePWA({
   },
 });
 
+/** Leaves out what templates of the page are indented by, which means nothing to HTML and CSS. */
+const flushTemplates: Plugin = {
+  name: "flush-templates",
+  apply: "build",
+  enforce: "pre",
+  transform: {
+    filter: { id: /\/src\/app\/.*\.ts$/ },
+    handler: (code) => code.replace(/\n +/g, "\n"),
+  },
+};
+
+const WORKER = "?worker";
+
+/**
+ * Makes the workers of the served page a part of its build, so that what a worker shares with the page travels once;
+ * left to itself, the bundler makes each worker a build of its own.
+ */
+const workersBeside: Plugin = {
+  name: "workers-beside",
+  enforce: "pre",
+  apply: "build",
+  async resolveId(source, importer) {
+    if (!source.endsWith(WORKER)) return null;
+    const found = await this.resolve(source.slice(0, -WORKER.length), importer);
+    return found && `\0${found.id}${WORKER}`;
+  },
+  load(id) {
+    if (!id.startsWith("\0") || !id.endsWith(WORKER)) return null;
+    const part = this.emitFile({ type: "chunk", id: id.slice(1, -WORKER.length) });
+    return `export default class extends Worker {
+      constructor() { super(import.meta.ROLLUP_FILE_URL_${part}, { type: "module" }); }
+    }`;
+  },
+};
+
 /** Puts the workers of the page into its script: a page opened from a file may not load them from beside it. */
 const workersInside: Plugin = {
   name: "workers-inside",
   enforce: "pre",
   async resolveId(source, importer) {
-    if (!source.endsWith("?worker")) return null;
+    if (!source.endsWith(WORKER)) return null;
     const found = await this.resolve(source, importer, { skipSelf: true });
     return found && { ...found, id: `${found.id}&inline` };
   },
@@ -81,7 +126,7 @@ const oneFile: Plugin = {
       const hash = createHash("sha256").update(code).digest("base64");
       const policy =
         `default-src 'none'; script-src 'sha256-${hash}'; worker-src blob:; ` +
-        "style-src 'unsafe-inline'; img-src data:; form-action 'none'; base-uri 'none'";
+        "style-src 'unsafe-inline'; img-src data:; connect-src data:; form-action 'none'; base-uri 'none'";
       const source = String(page.source)
         .replace(/<script type="module"[^>]*><\/script>/, () => `<script type="module">${code}</script>`)
         .replace(/<link rel="stylesheet"[^>]*>/, () => `<style>${String(style.source)}</style>`)
@@ -94,6 +139,25 @@ const oneFile: Plugin = {
 
 const toPage = { outDir: "../../dist/page", target: "es2022" } as const;
 
+/** Reading a property of a library's class changes nothing: without this, all kinds of chart would be taken along. */
+const treeshake = { propertyReadSideEffects: false } as const;
+
+/**
+ * What several parts of the served page share, by its place in the house: left to itself, the bundler makes dozens of
+ * parts of it, which are larger together. The first screen needs the first group alone, so that stands by itself.
+ */
+const shared = {
+  minShareCount: 2,
+  groups: [
+    { name: "problem", test: /src.inspection.problem/, priority: 2 },
+    // Apart from the schema, which no worker needs.
+    { name: "figures", test: /src.(analysis|inspection.(?!schema|open)[a-zA-Z]+\.ts)/, priority: 1 },
+    { name: "schema", test: /zod|src.inspection./ },
+    { name: "logs", test: /src.intake./ },
+    { name: "words", test: /src.(report|picture)./ },
+  ],
+};
+
 /**
  * One file for all products: `--mode page` builds the page as it is served, `--mode file` the page as one file to
  * carry along, beside it, and `--mode command` the command for Node.
@@ -102,7 +166,12 @@ export default defineConfig(({ mode }) => ({
   root: mode === "page" || mode === "file" ? "src/app" : ".",
   base: "./",
   publicDir: mode === "page" ? "public" : false,
-  plugins: { page: [offline], file: [workersInside, oneFile], command: [executable] }[mode] ?? [],
+  plugins:
+    {
+      page: [flushTemplates, workersBeside, offline],
+      file: [flushTemplates, workersInside, oneFile],
+      command: [executable],
+    }[mode] ?? [],
   define: {
     __TIGHTSPOT_VERSION__: version,
     __TIGHTSPOT_EDITION__: JSON.stringify(mode === "file" ? "file" : "served"),
@@ -121,11 +190,21 @@ export default defineConfig(({ mode }) => ({
           },
         }
       : mode === "file"
-        ? { ...toPage, emptyOutDir: false, rolldownOptions: { output: { codeSplitting: false } } }
-        : { ...toPage, emptyOutDir: true },
+        ? {
+            ...toPage,
+            emptyOutDir: false,
+            assetsInlineLimit: Number.POSITIVE_INFINITY,
+            rolldownOptions: { treeshake, output: { codeSplitting: false } },
+          }
+        : {
+            ...toPage,
+            emptyOutDir: true,
+            assetsInlineLimit: 0,
+            rolldownOptions: { treeshake, output: { codeSplitting: shared } },
+          },
   ssr: { noExternal: true },
-  // A classic worker runs from within a file, too; a module worker does not.
-  worker: { format: mode === "file" ? "iife" : "es" },
+  // A classic worker runs from within a file, too; a module worker does not. Those of the served page are parts of it.
+  worker: { format: "iife" },
   test: {
     include: ["tests/**/*.test.ts"],
     globalSetup: ["tests/buildProducts.ts"],

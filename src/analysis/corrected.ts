@@ -1,4 +1,5 @@
-import { isPair, isPositioning, type PairReading, type Reading, type Survey } from "../inspection/schema.ts";
+import { isPair, isPositioning } from "../inspection/readingShapes.ts";
+import type { PairReading, Reading, Survey } from "../inspection/schema.ts";
 import { graduationOf } from "./graduation.ts";
 import { partnersAt, targetsOf } from "./targets.ts";
 

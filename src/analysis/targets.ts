@@ -1,4 +1,5 @@
-import { isPositioning, type PositioningReading, type Reading } from "../inspection/schema.ts";
+import { isPositioning } from "../inspection/readingShapes.ts";
+import type { PositioningReading, Reading } from "../inspection/schema.ts";
 import { groupedByPlace } from "./samePlace.ts";
 
 /** A reading of a true position, with its place among all readings of the survey (0-based, file order). */

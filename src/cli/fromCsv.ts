@@ -1,4 +1,5 @@
 import { basename, extname } from "node:path";
+import { UNDATED } from "../inspection/dates.ts";
 import { failed, type Outcome, type Problem, succeeded } from "../inspection/problem.ts";
 import type { InspectionPartly } from "../inspection/schema.ts";
 import { fromMillimetres, toMillimetres, type Units } from "../inspection/units.ts";
@@ -12,9 +13,6 @@ import { type FileRead, optionsLine, type SaidElsewhere, statementsOf } from "./
 import { optionFor } from "./logOptions.ts";
 import { optionsFor } from "./overrides.ts";
 import { sourceName } from "./source.ts";
-
-/** The date of a survey that carries none: the command reads no clock, and nothing it answers depends on it. */
-const UNDATED = "1970-01-01";
 
 /** The one survey of a log of readings. */
 export function fromCsv<Made extends InspectionPartly>(

@@ -1,7 +1,8 @@
 import { surveyInUnits } from "../inspection/metric.ts";
 import { openPartly } from "../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
-import { type InspectionPartly, isPair } from "../inspection/schema.ts";
+import { isPair } from "../inspection/readingShapes.ts";
+import type { InspectionPartly } from "../inspection/schema.ts";
 import { type CureForMissing, missingFrom, type Wanted } from "../intake/missing.ts";
 import { combine, type Statement } from "../intake/statements.ts";
 import { type FileRead, optionsLine, type SaidElsewhere, statementsOf } from "./fileRead.ts";

@@ -1,5 +1,23 @@
 const MILLISECONDS_PER_DAY = 86_400_000;
 
+/** The date of a survey that carries none: the command reads no clock, and nothing it answers depends on it. */
+export const UNDATED = "1970-01-01";
+
+export const MONTHS = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+] as const;
+
 /**
  * Days from 1970-01-01 to a date of an inspection, as a fraction where it has a time. A time without a zone counts as
  * UTC, so that the same file means the same everywhere.

@@ -1,4 +1,4 @@
-/** The ways of measuring. Apart from the schema, so that what only reads logs need not load that. */
+/** The ways of measuring. Apart from the schema, so that what only asks about them need not load that. */
 export const METHODS = ["push-pull", "indicator-pair", "dial-pair", "positioning"] as const;
 
 export type Method = (typeof METHODS)[number];

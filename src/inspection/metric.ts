@@ -1,6 +1,7 @@
 import { valueAt, withValueAt } from "./parts.ts";
 import { type Quantity, SLIDE_QUANTITIES, SURVEY_QUANTITIES } from "./quantities.ts";
-import { type Inspection, isPair, isPositioning, type Reading, type Slide, type Survey } from "./schema.ts";
+import { isPair, isPositioning } from "./readingShapes.ts";
+import type { Inspection, Reading, Slide, Survey } from "./schema.ts";
 import { fromMillimetres, toMillimetres, type Units } from "./units.ts";
 
 /** A slide whose lengths are all in millimetres. */

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
-import { damagedAt } from "./jsonDamage.ts";
-import { failed, type Outcome, type Problem, succeeded } from "./problem.ts";
+import { type JsonKind, LEAVE, parseJson, recognise } from "./jsonFile.ts";
+import { type Outcome, type Problem, succeeded } from "./problem.ts";
 import {
   FORMAT,
   type Inspection,
@@ -14,7 +14,7 @@ import {
 } from "./schema.ts";
 import type { Units } from "./units.ts";
 
-const LEAVE = "The file was left as it was.";
+const INSPECTION: JsonKind = { format: FORMAT, version: VERSION, called: "an inspection file" };
 
 /**
  * Opens the text of an inspection file.
@@ -47,7 +47,7 @@ function readBy(
   schema: typeof inspectionSchema | typeof inspectionPartlySchema,
   data: unknown,
 ): Outcome<unknown> {
-  const contents = recognise(data);
+  const contents = recognise(data, INSPECTION);
   if (!contents.ok) return contents;
   const parsed = schema.safeParse(contents.value, { reportInput: true });
   return parsed.success ? succeeded(parsed.data) : { ok: false, problem: problemOf(parsed.error.issues) };
@@ -59,7 +59,7 @@ function readBy(
  */
 export function openSlide(fileText: string): Outcome<Partly<Slide> & { readonly units: Units }> {
   const data = parseJson(fileText);
-  const contents = data.ok ? recognise(data.value) : data;
+  const contents = data.ok ? recognise(data.value, INSPECTION) : data;
   if (!contents.ok) return contents;
   const parsed = slideFile.safeParse(contents.value, { reportInput: true });
   return parsed.success
@@ -68,52 +68,6 @@ export function openSlide(fileText: string): Outcome<Partly<Slide> & { readonly 
 }
 
 const slideFile = z.looseObject({ slide: z.looseObject({ units: slideSchema.shape.units }) });
-
-function parseJson(fileText: string): Outcome<unknown> {
-  const text = fileText.replace(/^\uFEFF/, "");
-  if (text.trim() === "") {
-    return failed("", "the file is empty", "Choose a file that was saved with an inspection in it.");
-  }
-  try {
-    return succeeded(JSON.parse(text));
-  } catch {
-    return failed(
-      lineAndColumn(text, damagedAt(text)),
-      "the JSON breaks off or is damaged",
-      `Save it again from where it was made, or take a backup. ${LEAVE}`,
-    );
-  }
-}
-
-/** Checks that the data is an inspection file of a version that this program reads. */
-function recognise(data: unknown): Outcome<object> {
-  if (typeof data !== "object" || data === null || Array.isArray(data) || !("format" in data)) {
-    return failed(
-      "format",
-      "this is not an inspection file",
-      `It must be an object with "format": "${FORMAT}".`,
-    );
-  }
-  if (data.format !== FORMAT) {
-    return failed("format", "this is not an inspection file", `"format" must be "${FORMAT}".`);
-  }
-  const version = "version" in data ? data.version : undefined;
-  if (typeof version !== "number" || !Number.isInteger(version) || version < 1) {
-    return failed(
-      "version",
-      "the version of the file is missing or damaged",
-      `"version" must be ${VERSION}.`,
-    );
-  }
-  if (version > VERSION) {
-    return failed(
-      "version",
-      `the file is of version ${version}, newer than this program reads (${VERSION})`,
-      `Open it with a newer Tightspot. ${LEAVE}`,
-    );
-  }
-  return succeeded(data);
-}
 
 /** The text to save: readable, ending in a newline, with every key the inspection came with. */
 export function inspectionText(inspection: InspectionPartly): string {
@@ -169,9 +123,4 @@ function article(expected: string): string {
   if (expected === "int") return "a whole number";
   if (expected === "array" || expected === "object") return `an ${expected}`;
   return expected === "boolean" ? "true or false" : `a ${expected}`;
-}
-
-function lineAndColumn(text: string, index: number): string {
-  const lines = text.slice(0, index).split("\n");
-  return `line ${lines.length}, column ${(lines.at(-1) ?? "").length + 1}`;
 }

@@ -1,4 +1,4 @@
-/** A reading of whatever shape. Apart from the schema, so that what only reads logs need not load that. */
+/** A reading of whatever shape. Apart from the schema, so that what only works with readings need not load that. */
 type Loose = Readonly<Record<string, unknown>>;
 
 interface Pair {

@@ -2,8 +2,7 @@ import * as z from "zod/mini";
 import { METHODS, takesPairs } from "./methods.ts";
 import { isPair, isPositioning } from "./readingShapes.ts";
 
-export { type Method, takesPairs } from "./methods.ts";
-export { isPair, isPositioning } from "./readingShapes.ts";
+export type { Method } from "./methods.ts";
 
 /**
  * What an inspection file may hold, version 1. All lengths are in `slide.units`, angles in degrees, dates ISO 8601.

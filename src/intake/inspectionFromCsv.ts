@@ -1,14 +1,8 @@
 import { readingInUnits } from "../inspection/metric.ts";
 import type { Plain } from "../inspection/parts.ts";
 import { type Outcome, succeeded } from "../inspection/problem.ts";
-import {
-  FORMAT,
-  type InspectionPartly,
-  isPair,
-  type Reading,
-  surveySchema,
-  VERSION,
-} from "../inspection/schema.ts";
+import { isPair } from "../inspection/readingShapes.ts";
+import { FORMAT, type InspectionPartly, type Reading, surveySchema, VERSION } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";
 import { addDataLines, type CureForMissing, missingFrom, type Wanted } from "./missing.ts";
 import type { CsvReadings } from "./readCsv.ts";

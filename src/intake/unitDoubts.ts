@@ -1,4 +1,5 @@
-import { isPair, isPositioning, type Reading } from "../inspection/schema.ts";
+import { isPair, isPositioning } from "../inspection/readingShapes.ts";
+import type { Reading } from "../inspection/schema.ts";
 import { toMillimetres, type Units } from "../inspection/units.ts";
 import type { ColumnTaken } from "./columnsTaken.ts";
 import { lengthUnit, millimetresIn } from "./lengthUnit.ts";

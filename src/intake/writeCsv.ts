@@ -1,12 +1,7 @@
+import { takesPairs } from "../inspection/methods.ts";
 import type { Plain } from "../inspection/parts.ts";
-import {
-  type InspectionPartly,
-  isPair,
-  isPositioning,
-  type Reading,
-  type Survey,
-  takesPairs,
-} from "../inspection/schema.ts";
+import { isPair, isPositioning } from "../inspection/readingShapes.ts";
+import type { InspectionPartly, Reading, Survey } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";
 import { dataLinesFor } from "./dataLinesWritten.ts";
 import { isNoteText, isReasonText } from "./marks.ts";

@@ -34,6 +34,19 @@ export function wideAxis(label: string, least: number, greatest: number, parts: 
   return axis(label, Math.floor(from / step) * step, Math.ceil(to / step - 1e-9) * step, step);
 }
 
+/** Room that a letter of a tick's label takes at most, and that is kept between two labels, in pixels. */
+const LETTER = 8;
+const GAP = 10;
+
+/** The axis with as many of its ticks, evenly chosen, as their labels have room for on a line of such a length. */
+export function withRoomFor({ ticks, ...axis }: Axis, pixels: number): Axis {
+  const widest = Math.max(...ticks.map(({ label }) => label.length)) * LETTER + GAP;
+  const apart = ticks.slice(1).map(({ at }, index) => at - (ticks[index]?.at ?? at));
+  const closest = (Math.min(...apart) / (axis.to - axis.from)) * pixels;
+  const every = Math.max(1, Math.ceil(widest / closest));
+  return { ...axis, ticks: ticks.filter((_, index) => index % every === 0) };
+}
+
 function axis(label: string, from: number, to: number, step: number): Axis {
   const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
   const ticks: Tick[] = [];

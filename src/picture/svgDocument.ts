@@ -14,12 +14,14 @@ interface Sheet {
   readonly height: number;
   /** What the content refers to: patterns and clips. */
   readonly defs?: readonly string[];
+  /** False where a text beside it gives the title. */
+  readonly isTitled?: boolean;
 }
 
-/** A self-contained SVG document on paper of its own, with its title drawn, described for screen readers. */
+/** A self-contained SVG document on paper of its own, its title drawn on it, described for screen readers. */
 export function svgDocument(
   { title, description }: Named,
-  { width, height, defs = [] }: Sheet,
+  { width, height, defs = [], isTitled = true }: Sheet,
   ...content: readonly string[]
 ): string {
   const svg = element(
@@ -36,7 +38,9 @@ export function svgDocument(
     element("desc", {}, escapeMarkup(description)),
     ...(defs.length > 0 ? [element("defs", {}, ...defs)] : []),
     element("rect", { width, height, fill: COLOUR.paper }),
-    textElement(TITLE.x, TITLE.y, title, { size: TITLE_SIZE, fill: COLOUR.ink, weight: 600 }),
+    ...(isTitled
+      ? [textElement(TITLE.x, TITLE.y, title, { size: TITLE_SIZE, fill: COLOUR.ink, weight: 600 })]
+      : []),
     ...content,
   );
   return `${svg}\n`;

@@ -26,7 +26,8 @@ async function saveAs(kept: KeptInspection): Promise<Outcome<KeptInspection>> {
   return saving.ok ? succeeded(saving.kept) : saving;
 }
 
-function named({ inspection, draft }: Work, name: string): Work {
+/** The work with the slide under another name. */
+export function named({ inspection, draft }: Work, name: string): Work {
   if (inspection !== null) {
     return { draft, inFile: false, inspection: { ...inspection, slide: { ...inspection.slide, name } } };
   }

@@ -1,15 +1,25 @@
-import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import { type DBSchema, type IDBPDatabase, type IDBPObjectStore, openDB } from "idb";
 import { STORE } from "./edition.ts";
+import type { KeptPicture } from "./keptPicture.ts";
 import type { KeptInspection } from "./record.ts";
 
 interface Schema extends DBSchema {
   inspections: { key: string; value: KeptInspection };
+  pictures: { key: string; value: KeptPicture };
 }
 
 export type Database = IDBPDatabase<Schema>;
 
+/** Where pictures are kept, as a transaction that may change them has it. */
+export type PictureStore = IDBPObjectStore<
+  Schema,
+  ArrayLike<"inspections" | "pictures">,
+  "pictures",
+  "readwrite"
+>;
+
 /** A later layout of the database gets the next number, and a step in `upgrade` that brings the old one to it. */
-const LAYOUT = 1;
+const LAYOUT = 2;
 
 /** The name of the error when another tab does not let go of the database. */
 export const HELD_ELSEWHERE = "HeldElsewhereError";
@@ -38,8 +48,9 @@ function open(): Promise<Database> {
     };
     const timer = setTimeout(giveUp, PATIENCE);
     openDB<Schema>(STORE, LAYOUT, {
-      upgrade: (fresh) => {
-        fresh.createObjectStore("inspections", { keyPath: "id" });
+      upgrade: (fresh, before) => {
+        if (before < 1) fresh.createObjectStore("inspections", { keyPath: "id" });
+        if (before < 2) fresh.createObjectStore("pictures", { keyPath: "id" });
       },
       blocked: giveUp,
       // Another tab with a newer program waits for this one to let go.

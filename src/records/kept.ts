@@ -28,6 +28,11 @@ export async function readKept(id: string): Promise<Outcome<KeptInspection>> {
   if (found === undefined) {
     return failed("", "this inspection is not kept in this browser", "Open its file, or choose another.");
   }
+  return sound(found);
+}
+
+/** A kept inspection as it can be worked on. */
+function sound(found: KeptInspection): Outcome<KeptInspection> {
   if (!draftSchema.safeParse(found.draft).success) {
     const cure = "It was left as it is. Open a file of it, if there is one.";
     return failed("", "what this browser kept of this inspection is damaged", cure);
@@ -35,6 +40,11 @@ export async function readKept(id: string): Promise<Outcome<KeptInspection>> {
   if (found.inspection === null) return succeeded(found);
   const read = readInspection(found.inspection);
   return read.ok ? succeeded({ ...found, inspection: read.value }) : read;
+}
+
+/** Whether a kept inspection can be opened. */
+export function isSound(found: KeptInspection): boolean {
+  return found.revision > 0 && typeof found.savedAt === "string" && sound(found).ok;
 }
 
 /** What is kept under a name, just as it is there, damaged or not; null where there is nothing. */

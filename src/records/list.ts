@@ -1,5 +1,7 @@
+import { picturesIn } from "../inspection/pictures.ts";
 import { type Outcome, succeeded } from "../inspection/problem.ts";
 import { database } from "./database.ts";
+import type { KeptPicture } from "./keptPicture.ts";
 import { isSameWork, type KeptInspection, type ListEntry, listEntryOf, type Work } from "./record.ts";
 import { troubleOf } from "./trouble.ts";
 
@@ -14,7 +16,7 @@ export async function listKept(): Promise<Outcome<readonly ListEntry[]>> {
 }
 
 /** One that is damaged is listed, too: it must neither hide the others nor be lost sight of. */
-function entryOf(kept: KeptInspection): ListEntry {
+export function entryOf(kept: KeptInspection): ListEntry {
   try {
     return listEntryOf(kept);
   } catch {
@@ -51,24 +53,38 @@ function holds(kept: KeptInspection, work: Work): boolean {
   }
 }
 
+/** What was deleted, with the pictures that it refers to, as these may be gone when it is put back. */
+export interface Deleted {
+  readonly kept: KeptInspection;
+  readonly pictures: readonly KeptPicture[];
+}
+
 /** Deletes a kept inspection; what was deleted is handed back, so that it can be put back. */
-export async function deleteKept(id: string): Promise<Outcome<KeptInspection | null>> {
+export async function deleteKept(id: string): Promise<Outcome<Deleted | null>> {
   try {
-    const transaction = (await database()).transaction("inspections", "readwrite");
-    const found = await transaction.store.get(id);
-    await transaction.store.delete(id);
+    const transaction = (await database()).transaction(["inspections", "pictures"], "readwrite");
+    const inspections = transaction.objectStore("inspections");
+    const kept = await inspections.get(id);
+    const named = new Set(picturesIn(kept).map((picture) => picture.id));
+    const found = await Promise.all([...named].map((name) => transaction.objectStore("pictures").get(name)));
+    await inspections.delete(id);
     await transaction.done;
-    return succeeded(found ?? null);
+    return succeeded(kept === undefined ? null : { kept, pictures: found.flatMap((each) => each ?? []) });
   } catch (error) {
     return { ok: false, problem: troubleOf(error) };
   }
 }
 
 /** Puts back what was deleted, exactly as it was, unless it is there again. */
-export async function putBack(kept: KeptInspection): Promise<Outcome<null>> {
+export async function putBack({ kept, pictures }: Deleted): Promise<Outcome<null>> {
   try {
-    const transaction = (await database()).transaction("inspections", "readwrite");
-    if ((await transaction.store.getKey(kept.id)) === undefined) await transaction.store.put(kept);
+    const transaction = (await database()).transaction(["inspections", "pictures"], "readwrite");
+    const inspections = transaction.objectStore("inspections");
+    if ((await inspections.getKey(kept.id)) === undefined) await inspections.put(kept);
+    const store = transaction.objectStore("pictures");
+    for (const picture of pictures) {
+      if ((await store.getKey(picture.id)) === undefined) await store.put(picture);
+    }
     await transaction.done;
     return succeeded(null);
   } catch (error) {

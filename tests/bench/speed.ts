@@ -3,8 +3,8 @@ import { normals, seededRandom } from "../../src/analysis/random.ts";
 import type { Inspection } from "../../src/inspection/schema.ts";
 
 const RUNS = 15;
-/** Until the engine has compiled what it runs often: an assessment takes about three times as long before. */
-const WARM_UP_RUNS = 40;
+/** Until the engine has compiled what it runs often; its compiler is at work for some hundred assessments. */
+const WARM_UP_RUNS = 150;
 
 /** How long an assessment takes, as a ratio to a fixed amount of arithmetic in the same run. */
 export function speed(): void {

@@ -3,6 +3,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { TOPICS } from "../../src/app/help/topics.ts";
 import { type ServedPage, servePage } from "./servedPage.ts";
+import { dropFiles } from "./steps.ts";
 
 let served: ServedPage;
 
@@ -91,6 +92,14 @@ test("while a slide is described, how to choose its limit is told without losing
   expect(await page.getByLabel("Travel from").inputValue()).toBe("12");
   const help = page.getByRole("link", { name: "Help, in another tab" });
   expect(await help.getAttribute("target")).toBe("_blank");
+});
+
+test("a log that is dropped on help is taken to a new inspection", async () => {
+  const page = await served.open();
+  await page.goto(`${served.address}#/help`);
+  await heading(page, "Help").waitFor();
+  await dropFiles(page, ["log.csv", "Position (mm),Backlash (mm)\n0,0.20\n50,0.21\n"]);
+  await heading(page, "Which slide is it?").waitFor();
 });
 
 test("help works in the page in one file, too", async () => {

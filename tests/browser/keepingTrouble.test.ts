@@ -110,12 +110,12 @@ test("a tab of an older program makes way for a newer one, and tells that it sav
   const layout = await newer.evaluate(
     () =>
       new Promise<number>((done, fail) => {
-        const opening = indexedDB.open("tightspot", 2);
+        const opening = indexedDB.open("tightspot", 3);
         opening.onblocked = fail;
         opening.onsuccess = () => done(opening.result.version);
       }),
   );
-  expect(layout).toBe(2);
+  expect(layout).toBe(3);
   await page.bringToFront();
   await backlash(page, 1).fill("0.35");
   await alert(page, "were kept by a newer Tightspot, and were left alone").waitFor();
@@ -124,6 +124,58 @@ test("a tab of an older program makes way for a newer one, and tells that it sav
     page.getByRole("button", { name: "Save a file" }).click(),
   ]);
   expect(JSON.parse(readFileSync(await file.path(), "utf8")).surveys[0].readings[0].backlash).toBe(0.35);
+});
+
+/** A tab that has opened the database as the first program laid it out, with one inspection in it. */
+async function withFirstLayout(isPolite: boolean): Promise<Page> {
+  const page = await (await served.open()).context().newPage();
+  await page.goto(`${served.address}icon.svg`);
+  await page.evaluate(
+    (lets) =>
+      new Promise<void>((done, fail) => {
+        const deleting = indexedDB.deleteDatabase("tightspot");
+        deleting.onsuccess = () => {
+          const opening = indexedDB.open("tightspot", 1);
+          opening.onupgradeneeded = () => {
+            const inspections = opening.result.createObjectStore("inspections", { keyPath: "id" });
+            const fields = [{ survey: null, path: "name", text: "Old slide" }];
+            const draft = { fields, rows: [] };
+            inspections.put({
+              id: "old",
+              revision: 1,
+              savedAt: "2026-01-05T10:00:00Z",
+              inspection: null,
+              draft,
+            });
+          };
+          opening.onerror = fail;
+          opening.onsuccess = () => {
+            if (lets) opening.result.onversionchange = () => opening.result.close();
+            done();
+          };
+        };
+      }),
+    isPolite,
+  );
+  return page;
+}
+
+test("what an older program kept is there in the newer one, whose older tab makes way", async () => {
+  const older = await withFirstLayout(true);
+  const page = await older.context().newPage();
+  await page.goto(served.address);
+  await page.getByRole("link", { name: /^Old slide/ }).waitFor();
+  expect((await recordsOf(page)).map(({ id }) => id)).toEqual(["old"]);
+});
+
+test("an older tab that does not make way is told of, and nothing it keeps is lost", async () => {
+  const older = await withFirstLayout(false);
+  const page = await older.context().newPage();
+  await page.goto(served.address);
+  await alert(page, "another tab holds on to what this browser keeps").waitFor();
+  await older.close();
+  await page.getByRole("button", { name: "Try again" }).click();
+  await page.getByRole("link", { name: /^Old slide/ }).waitFor();
 });
 
 test("the browser is asked to let stay what is kept, once there is something, and its answer is shown", async () => {

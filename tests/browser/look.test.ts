@@ -92,6 +92,8 @@ test.each(["light", "dark"] as const)(
       "--ink": palette.ink,
       "--ink-pale": palette.paleInk,
       "--grid": palette.grid,
+      "--band": palette.band,
+      "--outside": palette.outside,
       "--brass": palette.nut,
       "--steel": palette.screw,
       "--steel-body": palette.screwBody,

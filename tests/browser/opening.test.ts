@@ -132,6 +132,49 @@ test("the list of what is kept tells when the last survey was taken", async () =
   await keptLinks(page).filter({ hasText: "2 surveys, the last of 20 Feb 2026" }).waitFor();
 });
 
+/** A page that the system opened with files, as the browser hands them to an installed page. */
+async function launchedWith(...files: readonly (readonly [string, string | null])[]): Promise<Page> {
+  const page = await served.open();
+  await page.addInitScript((handed) => {
+    const handles = handed.map(([name, content]) => ({
+      getFile: async () => {
+        if (content === null) throw new DOMException("gone", "NotFoundError");
+        return new File([content], name);
+      },
+    }));
+    const launchQueue = { setConsumer: (take: (launch: unknown) => void) => take({ files: handles }) };
+    Object.defineProperty(window, "launchQueue", { value: launchQueue });
+  }, files);
+  await page.reload();
+  return page;
+}
+
+test("files that the system opens with the installed page are opened as those that are dropped", async () => {
+  const page = await launchedWith(DRILL, LATHE, ["notes.csv", NO_LOG]);
+  await page.getByRole("heading", { name: "Compound table, long travel" }).waitFor();
+  await page.getByRole("status").filter({ hasText: "measure-more-lathe-4-cross-slide.json" }).waitFor();
+  await messages(page).filter({ hasText: "notes.csv: there is no row of headings" }).waitFor();
+});
+
+test("a file that is gone by the time it is opened is told of", async () => {
+  const page = await launchedWith(["gone.json", null]);
+  await messages(page).filter({ hasText: "What was to be opened cannot be read" }).waitFor();
+});
+
+test("the installed page asks for inspections and logs, within its own folder", () => {
+  const { file_handlers } = JSON.parse(readFileSync("dist/page/manifest.webmanifest", "utf8"));
+  expect(file_handlers).toEqual([
+    {
+      action: "./",
+      accept: {
+        "application/json": [".json"],
+        "text/csv": [".csv"],
+        "text/tab-separated-values": [".tsv"],
+      },
+    },
+  ]);
+});
+
 /** Describes the slide on the page as it stands. */
 async function describeFromHere(page: Page, then = "Start reading"): Promise<void> {
   await page.getByLabel("Travel from").fill("0");
@@ -140,3 +183,14 @@ async function describeFromHere(page: Page, then = "Start reading"): Promise<voi
   await page.getByRole("button", { name: then }).click();
   await page.getByRole("heading", { name: "Readings", exact: true }).waitFor();
 }
+
+test("a sample that cannot be had is told of, and opens once it can", async () => {
+  const page = await served.open();
+  const isSample = /leave-alone-drilling-table.*\.json$/;
+  await page.route(isSample, (route) => route.fulfill({ status: 404 }));
+  await page.getByRole("button", { name: /^Drilling table/ }).click();
+  await page.getByText(/^The sample could not be loaded\./).waitFor();
+  await page.unroute(isSample);
+  await page.getByRole("button", { name: /^Drilling table/ }).click();
+  await page.getByRole("heading", { name: "Leave it alone", level: 2 }).waitFor();
+});

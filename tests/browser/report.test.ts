@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { type Browser, chromium, type Page } from "playwright-core";
+import { type Browser, chromium } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { assessSurvey } from "../../src/analysis/assess.ts";
 import { openInspection } from "../../src/inspection/open.ts";
@@ -7,7 +7,7 @@ import { inOneLine, type Outcome } from "../../src/inspection/problem.ts";
 import type { Inspection } from "../../src/inspection/schema.ts";
 import { assessmentReport } from "../../src/report/assessment/assessmentReport.ts";
 import { findChromium } from "./findChromium.js";
-import { pdfPages } from "./pdfText.ts";
+import { cutOff, inOneLineOf, PAPERS, printed } from "./paper.ts";
 import { ARGUMENTS } from "./servedPage.ts";
 
 let browser: Browser;
@@ -19,12 +19,6 @@ beforeAll(async () => {
 });
 
 afterAll(() => browser.close());
-
-/** Paper in points, and in the pixels between margins of 14 mm. */
-const PAPERS = [
-  { format: "A4", width: 595, height: 842, between: ((210 - 28) / 25.4) * 96 },
-  { format: "Letter", width: 612, height: 792, between: ((8.5 * 25.4 - 28) / 25.4) * 96 },
-] as const;
 
 const SAMPLES = new URL("../../sample-data/", import.meta.url);
 
@@ -66,36 +60,6 @@ function wordy(): Inspection {
   };
 }
 
-async function printed(report: string, format: "A4" | "Letter") {
-  const page = await browser.newPage();
-  await page.setContent(report);
-  const pdf = await page.pdf({ format });
-  await page.close();
-  return pdfPages(pdf);
-}
-
-const inOneLineOf = (text: string): string => text.replace(/\s+/g, " ");
-
-/** Where text would be painted beyond the edges of the page or of the cell that it stands in. */
-function cutOff(page: Page): Promise<readonly string[]> {
-  return page.evaluate(() => {
-    const edge = document.documentElement.clientWidth + 0.5;
-    return [...document.querySelectorAll("body *:not(svg *), svg text")]
-      .filter((part) => {
-        const { left, right } = part.getBoundingClientRect();
-        const frame = part.closest("svg")?.getBoundingClientRect();
-        const isWider = part instanceof HTMLElement && part.scrollWidth > part.clientWidth + 1;
-        const hasBox = part instanceof HTMLElement && getComputedStyle(part).display !== "inline";
-        return (
-          right > Math.min(edge, frame?.right ?? edge) ||
-          left < Math.max(-0.5, frame?.left ?? 0) - 0.5 ||
-          (hasBox && isWider)
-        );
-      })
-      .map((part) => `${part.tagName}: ${part.textContent?.slice(0, 60)}`);
-  });
-}
-
 const NAMES = [
   "remake-screw-worn-middle-boring-mill-table",
   "adjust-nut-lathe-2-cross-slide",
@@ -108,7 +72,7 @@ const NAMES = [
 describe.each(PAPERS)("on $format the report", ({ format, width, height, between }) => {
   test("has the verdict on its first page, with the profile under it, and a number on every page", async () => {
     const inspection = sample("remake-screw-worn-middle-boring-mill-table");
-    const pages = await printed(reportOn(inspection), format);
+    const pages = await printed(browser, reportOn(inspection), format);
     expect(pages.length).toBeGreaterThanOrEqual(4);
     expect(pages.length).toBeLessThanOrEqual(6);
     pages.forEach((page, index) => {
@@ -141,7 +105,7 @@ describe.each(PAPERS)("on $format the report", ({ format, width, height, between
 
   test("repeats the headings of the readings on every page that they reach, and cuts no row in two", async () => {
     const inspection = sample("positioning-pattern-mill-table");
-    const pages = await printed(reportOn(inspection), format);
+    const pages = await printed(browser, reportOn(inspection), format);
     const lines = pages.map(({ text }) => text.split("\n"));
     const readings = inspection.surveys[0]?.readings ?? [];
     const withReadings = lines.filter((page) => page.includes("advancing") || page.includes("retracting"));
@@ -165,7 +129,7 @@ describe.each(PAPERS)("on $format the report", ({ format, width, height, between
     const [survey] = inspection.surveys;
     if (survey === undefined) throw new Error("The sample has a survey.");
     const written = { ...inspection, surveys: [{ ...survey, note: evil }] };
-    const pages = await printed(reportOn(written), format);
+    const pages = await printed(browser, reportOn(written), format);
     expect(inOneLineOf(pages.map(({ text }) => text).join(" "))).toContain(evil);
   });
 });

@@ -37,3 +37,31 @@ export function putRecord(page: Page, record: Record<string, unknown>): Promise<
     record,
   );
 }
+
+/** Everything that the browser's database holds, byte for byte, as text. */
+export function everythingIn(page: Page): Promise<string> {
+  return page.evaluate(
+    () =>
+      new Promise<string>((done, fail) => {
+        const opening = indexedDB.open("tightspot");
+        opening.onerror = fail;
+        opening.onsuccess = () => {
+          const stores = [...opening.result.objectStoreNames];
+          const transaction = opening.result.transaction(stores);
+          const all = stores.map((name) => [name, transaction.objectStore(name).getAll()] as const);
+          transaction.oncomplete = () => {
+            opening.result.close();
+            const asList = (_key: string, value: unknown) =>
+              value instanceof Uint8Array ? Array.from(value) : value;
+            done(
+              JSON.stringify(
+                all.map(([name, { result }]) => [name, result]),
+                asList,
+                1,
+              ),
+            );
+          };
+        };
+      }),
+  );
+}

@@ -97,6 +97,32 @@ describe("tightspot compare", () => {
     expect(readFileSync(picture, "utf8")).toMatch(/^<svg .*<title>Lost motion, worn and loose/);
   });
 
+  it("writes the report on both surveys, the same each time", async () => {
+    const [first, second] = [path("first.html"), path("second.html")];
+    for (const report of [first, second]) {
+      const { code } = await tightspot([
+        "compare",
+        both,
+        "--from",
+        "worn",
+        "--to",
+        "loose",
+        "--report",
+        report,
+      ]);
+      expect(code).toBe(0);
+    }
+    const report = readFileSync(first, "utf8");
+    expect(report).toMatch(/^<!doctype html>[\s\S]*<title>Before and after, Cross slide, 2026-03-14/);
+    expect(readFileSync(second, "utf8")).toBe(report);
+  });
+
+  it("lists in the report what the command line said of the slide", async () => {
+    const report = path("limited.html");
+    await tightspot(["compare", both, "--limit", "0.5", "--report", report, "--json"]);
+    expect(readFileSync(report, "utf8")).toContain("--limit 0.5");
+  });
+
   it("takes what the command line says of the slide, and lists it", async () => {
     const { out } = await tightspot(["compare", both, "--limit", "0.5", "--json"]);
     const { acceptance, assumed } = compared(out);
@@ -109,6 +135,11 @@ describe("tightspot compare", () => {
     ["a survey that is not there", [both, "--to", "other"], /no survey "other".*\n.*worn, loose/],
     ["no file", [], /no file was named/],
     ["a file that is not there", [path("missing.json")], /missing\.json: there is no such file/],
+    [
+      "a report that cannot be written",
+      [both, "--report", path("none/x.html")],
+      /none\/x\.html: it cannot be written/,
+    ],
     [
       "a picture that cannot be written",
       [both, "--picture", path("none/x.svg")],

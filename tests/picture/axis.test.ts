@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { exactAxis, roundStep, wideAxis } from "../../src/picture/axis.ts";
+import { exactAxis, roundStep, wideAxis, withRoomFor } from "../../src/picture/axis.ts";
 
 describe("roundStep", () => {
   it.each([
@@ -54,5 +54,25 @@ describe("an axis of lost motion", () => {
   it("ends at zero where everything lies below it", () => {
     const axis = wideAxis("mm", -0.2, -0.18, 4);
     expect([axis.from, axis.to]).toEqual([-0.2, 0]);
+  });
+});
+
+describe("an axis with little room", () => {
+  const axis = exactAxis("mm", 0, 1200, 12);
+
+  it("keeps its ticks where their labels fit", () => {
+    expect(withRoomFor(axis, 868)).toEqual(axis);
+  });
+
+  it("leaves out every second or more, evenly, from the first on", () => {
+    // Labels of four figures take 42 pixels at most; ticks stand 25 apart.
+    expect(withRoomFor(axis, 300).ticks.map(({ at }) => at)).toEqual([0, 200, 400, 600, 800, 1000, 1200]);
+    expect(withRoomFor(axis, 120).ticks.map(({ at }) => at)).toEqual([0, 500, 1000]);
+  });
+
+  it("is left as it is with a single tick or none", () => {
+    const one = exactAxis("mm", 95, 105, 1);
+    expect(withRoomFor(one, 10)).toEqual(one);
+    expect(withRoomFor({ ...axis, ticks: [] }, 10).ticks).toEqual([]);
   });
 });

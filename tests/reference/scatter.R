@@ -33,6 +33,11 @@ values <- c(
   slipPutRight = reach(0.005, 0, 4, times = 4 / 3),
   # One of three repeats, the other two equal, at one chance in 500 for three looks both ways: its distance to them.
   thirdOfThree = reach(0.002 / 6, 0, 1, times = 3 / 2),
+  # Two readings at one of three stations, the others read twice alike, at one chance in 500 for the three pairs: apart.
+  secondOfTwo = sqrt(2) * reach(0.002 / 3 / 2, 0, 2),
+  # Chance that one reading lies 0.02 off the mean of two, or 0.03 off one, after five or two degrees of freedom.
+  offTwo = 2 * tail(0.02, 0, 5, times = 3 / 2),
+  offOne = 2 * tail(0.03, 0, 2, times = 2),
   # End float from two equal readings against the least of three stations, read twice, one chance in 500 for the three.
   endFloat = reach(0.002 / 3, 0, 2, times = 1, besides = 2 * rounding),
   # Slope per reading of three stations read forth and back, orders 5, 3 and 1 apart, at one chance in 500 both ways.

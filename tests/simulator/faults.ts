@@ -1,13 +1,12 @@
 import type { Random } from "../../src/analysis/random.ts";
-import {
-  type Inspection,
-  isPair,
-  isPositioning,
-  type PairReading,
-  type PositioningReading,
-  type Reading,
-  type Slide,
-  type Survey,
+import { isPair, isPositioning } from "../../src/inspection/readingShapes.ts";
+import type {
+  Inspection,
+  PairReading,
+  PositioningReading,
+  Reading,
+  Slide,
+  Survey,
 } from "../../src/inspection/schema.ts";
 import { between } from "./wear.ts";
 

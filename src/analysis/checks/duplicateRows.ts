@@ -1,5 +1,5 @@
+import { isPair, isPositioning } from "../../inspection/readingShapes.ts";
 import type { Reading } from "../../inspection/schema.ts";
-import { isPair, isPositioning } from "../../inspection/schema.ts";
 import type { Finding } from "../assessment.ts";
 import type { Corrected } from "../corrected.ts";
 import { isTooRare } from "../falseAlarms.ts";

@@ -3,6 +3,7 @@ import { type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import { type AssessedSurvey, assessWithDraws } from "../assess.ts";
 import type { Estimate } from "../assessment.ts";
+import type { Assess } from "../assessOnce.ts";
 import { estimateOf } from "../estimate.ts";
 import { acceptanceOf } from "./acceptance.ts";
 import { type Choice, chooseSurveys } from "./choice.ts";
@@ -16,12 +17,16 @@ import { type Pair, pairsOf, type Sample } from "./pairs.ts";
  * Compares two surveys of one slide by the draws of their profiles; stations, indicator and way of measuring may
  * differ. Fails where there are no two surveys, one that is named is not there, or one holds no readings.
  */
-export function compareSurveys(inspection: Inspection, choice: Choice = {}): Outcome<Comparison> {
+export function compareSurveys(
+  inspection: Inspection,
+  choice: Choice = {},
+  assess: Assess = assessWithDraws,
+): Outcome<Comparison> {
   const chosen = chooseSurveys(inspection, choice);
   if (!chosen.ok) return chosen;
-  const from = assessWithDraws(inspection, chosen.value.from);
+  const from = assess(inspection, chosen.value.from);
   if (!from.ok) return from;
-  const to = assessWithDraws(inspection, chosen.value.to);
+  const to = assess(inspection, chosen.value.to);
   if (!to.ok) return to;
   return succeeded(comparisonOf(inMillimetres(inspection), from.value, to.value));
 }

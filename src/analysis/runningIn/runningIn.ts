@@ -45,6 +45,8 @@ export interface RunningIn {
   readonly scatter: number;
   readonly trend: readonly TrendPoint[];
   readonly limit: number;
+  /** What the last survey has lost motion at its greatest above the uniform part: taken not to change. */
+  readonly uneven: Estimate;
   readonly limitReached: LimitReached;
   readonly lookAgain: { readonly at: number; readonly why: "now" | "limit" | "watched" };
   readonly resolution: number;

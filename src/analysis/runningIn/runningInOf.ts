@@ -2,6 +2,7 @@ import { type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import { type AssessedSurvey, assessWithDraws } from "../assess.ts";
 import type { Estimate } from "../assessment.ts";
+import type { Assess } from "../assessOnce.ts";
 import { drawError, type ReadingError, sameIndicator, withoutError } from "../comparison/indicatorError.ts";
 import { estimateOf } from "../estimate.ts";
 import { type Random, seededRandom } from "../random.ts";
@@ -28,14 +29,17 @@ const SHOWN_TO = 2;
  * How the uniform part has changed over the surveys since the last repair, and when the limit is expected to be
  * reached. Too few surveys are answered with how many there are; fails where a survey holds no readings.
  */
-export function runningInOf(inspection: Inspection): Outcome<RunningIn | TooLittle> {
+export function runningInOf(
+  inspection: Inspection,
+  assess: Assess = assessWithDraws,
+): Outcome<RunningIn | TooLittle> {
   const series = sinceLastRepair(inspection);
   if (series.length < LEAST_SURVEYS) return succeeded({ surveys: series.length, why: "surveys" });
   const { by, times } = timesOf(series);
   if (new Set(times).size < LEAST_SURVEYS) return succeeded({ surveys: series.length, why: "times" });
   const assessed: AssessedSurvey[] = [];
   for (const { id } of series) {
-    const one = assessWithDraws(inspection, id);
+    const one = assess(inspection, id);
     if (!one.ok) return one;
     assessed.push(one.value);
   }
@@ -64,7 +68,8 @@ function historyOf(
     }),
   );
   const { limit } = latest.assessment.settings;
-  const reaching = reachingTimes(draws, unevenOf(latest, errors, random), limit);
+  const uneven = unevenOf(latest, errors, random);
+  const reaching = reachingTimes(draws, uneven, limit);
   return {
     by,
     surveys: surveys.map(({ survey, assessment }, i) => ({
@@ -79,6 +84,7 @@ function historyOf(
     scatter: draws.reduce((sum, { scatter }) => sum + scatter, 0) / draws.length,
     trend: trendPoints(draws, timeOf),
     limit,
+    uneven: estimateOf(uneven),
     limitReached: limitReachedOf(reaching, timeOf),
     lookAgain: lookAgainOf(reaching, timeOf),
     resolution: Math.max(...surveys.map(({ assessment }) => assessment.resolution)),

@@ -1,15 +1,19 @@
-import { failed } from "../../inspection/problem.ts";
-import type { Question, Reply } from "./messages.ts";
+import { failed, type Outcome } from "../../inspection/problem.ts";
+import type { ComparisonQuestion, ComparisonReply, Question, Reply } from "./messages.ts";
 import AssessWorker from "./worker.ts?worker";
 
-export type { Answer } from "./messages.ts";
+export type { Answer, ComparisonReply } from "./messages.ts";
 
-export interface Assessor {
-  /** Asks for an assessment. A question still waiting is dropped for this one. */
-  ask(question: Question): void;
+/** Somebody to ask who works aside. */
+export interface Aside<Asked> {
+  /** Asks a question. One still waiting is dropped for this one. */
+  ask(question: Asked): void;
   /** Lets the worker go; nothing is told any more. */
   close(): void;
 }
+
+export type Assessor = Aside<Question>;
+export type Comparer = Aside<ComparisonQuestion>;
 
 /**
  * Assesses in a worker, one question at a time, so that typing never waits for it.
@@ -17,33 +21,37 @@ export interface Assessor {
  * @param tell is given the reply to the latest question, never one that was overtaken
  */
 export function assessorOf(tell: (reply: Reply) => void): Assessor {
+  return askAside(tell, { answer: notRun("assessment"), kept: null });
+}
+
+/** The same for comparisons, in a worker of their own, so that a verdict never waits for one. */
+export function comparerOf(tell: (reply: ComparisonReply) => void): Comparer {
+  return askAside(tell, notRun("comparison"));
+}
+
+function askAside<Asked, Told>(tell: (reply: Told) => void, whenBroken: Told): Aside<Asked> {
   let worker: Worker | null = null;
-  let waiting: Question | null = null;
+  let waiting: Asked | null = null;
   let isBusy = false;
 
-  const send = (question: Question): void => {
+  const send = (question: Asked): void => {
     isBusy = true;
     waiting = null;
     worker ??= started();
     worker.postMessage(question);
   };
-  const settle = (reply: Reply): void => {
+  const settle = (reply: Told): void => {
     isBusy = false;
     if (waiting !== null) send(waiting);
     else tell(reply);
   };
   const started = (): Worker => {
     const fresh = new AssessWorker();
-    fresh.onmessage = ({ data }: MessageEvent<Reply>) => settle(data);
+    fresh.onmessage = ({ data }: MessageEvent<Told>) => settle(data);
     fresh.onerror = () => {
       fresh.terminate();
       worker = null;
-      const answer = failed(
-        "",
-        "the assessment could not be run in this browser",
-        "Load the page again; what was entered is kept.",
-      );
-      settle({ answer, kept: null });
+      settle(whenBroken);
     };
     return fresh;
   };
@@ -57,4 +65,12 @@ export function assessorOf(tell: (reply: Reply) => void): Assessor {
       worker?.terminate();
     },
   };
+}
+
+function notRun(what: string): Outcome<never> {
+  return failed(
+    "",
+    `the ${what} could not be run in this browser`,
+    "Load the page again; what was entered is kept.",
+  );
 }

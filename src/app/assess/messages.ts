@@ -1,9 +1,11 @@
 import type { Assessment } from "../../analysis/assessment.ts";
+import type { BeforeAndAfter } from "../../analysis/beforeAndAfter.ts";
+import type { Choice } from "../../analysis/comparison/choice.ts";
 import type { KeptDraws } from "../../analysis/whatIf.ts";
 import type { Outcome } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 
-/** What the worker is asked; it answers each question with one `Reply`, in order. */
+/** What the worker is asked; it answers each question with one reply, in order. */
 export interface Question {
   readonly inspection: Inspection;
   readonly survey: string;
@@ -16,3 +18,11 @@ export interface Reply {
   /** What it takes to decide anew at other settings; null where there is no assessment. */
   readonly kept: KeptDraws | null;
 }
+
+/** Asked which of its surveys to compare. */
+export interface ComparisonQuestion {
+  readonly inspection: Inspection;
+  readonly choice: Choice;
+}
+
+export type ComparisonReply = Outcome<BeforeAndAfter>;

@@ -1,5 +1,6 @@
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
-import { isPair, isPositioning, type Reading, type Survey } from "../../inspection/schema.ts";
+import { isPair, isPositioning } from "../../inspection/readingShapes.ts";
+import type { Reading, Survey } from "../../inspection/schema.ts";
 import type { Units } from "../../inspection/units.ts";
 import { type Counts, readTypedFigure } from "../../intake/typedFigure.ts";
 

@@ -1,4 +1,5 @@
-import { type Inspection, isPositioning, type Reading } from "../../inspection/schema.ts";
+import { isPositioning } from "../../inspection/readingShapes.ts";
+import type { Inspection, Reading } from "../../inspection/schema.ts";
 import { convertLength, lengthUnit, plainUnit } from "../../intake/lengthUnit.ts";
 import { type UnitDoubt, unitDoubts } from "../../intake/unitDoubts.ts";
 import type { Draft } from "../../records/record.ts";

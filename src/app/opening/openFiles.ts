@@ -1,11 +1,12 @@
 import { inOneLine, type Outcome, succeeded } from "../../inspection/problem.ts";
 import { rawKept, readKept, saveKept } from "../../records/kept.ts";
 import { findKept } from "../../records/list.ts";
+import { takePictures } from "../../records/pictures.ts";
 import type { KeptInspection } from "../../records/record.ts";
 import { tellOtherTabs } from "../../records/tabs.ts";
 import { newId } from "../editing/newId.ts";
 import type { Notice } from "../shell/notice.ts";
-import type { Opening } from "../shell/opening.ts";
+import type { Backup, Opening } from "../shell/opening.ts";
 import { hashOf } from "../shell/route.ts";
 import { type Log, type Opened, readFile } from "./readFile.ts";
 
@@ -14,6 +15,8 @@ export interface OpenedFiles {
   /** The first inspection among them, to be shown. */
   readonly inspection: KeptInspection | null;
   readonly logs: readonly Log[];
+  /** To be restored, one after the other. */
+  readonly backups: readonly Backup[];
   /** What cannot be read, and what was opened beside the inspection to be shown. */
   readonly notices: readonly Notice[];
 }
@@ -27,22 +30,30 @@ interface Found {
 export async function openFiles({ files, id }: Opening): Promise<OpenedFiles> {
   const inspections: Found[] = [];
   const logs: Log[] = [];
+  const backups: Backup[] = [];
   const notices: Notice[] = [];
   for (const file of files) {
     const opened = await openOne(file, id);
     if (!opened.ok) notices.push({ tone: "wrong", text: `${file.name}: ${inOneLine(opened.problem)}` });
     else if (opened.value.kind === "logs") logs.push(...opened.value.logs);
+    else if (opened.value.kind === "backup") backups.push({ name: file.name, bundle: opened.value.bundle });
     else inspections.push({ file: file.name, kept: opened.value.kept });
   }
   const [first, ...others] = inspections;
-  return { inspection: first?.kept ?? null, logs, notices: [...notices, ...besides(others)] };
+  return { inspection: first?.kept ?? null, logs, backups, notices: [...notices, ...besides(others)] };
 }
 
 async function openOne(file: File, id: string | undefined): Promise<Outcome<Opened>> {
   const read = await readFile(file, id);
   if (!read.ok) return read;
-  if (read.value.kind === "logs") return read;
-  return succeeded({ kind: "inspection", kept: await keep(read.value.kept) });
+  if (read.value.kind !== "inspection") return read;
+  return succeeded({ kind: "inspection", kept: await keep(await withoutPictures(read.value.kept)) });
+}
+
+/** With its pictures kept apart; where they cannot be, it goes on carrying them, and nothing of it is lost. */
+async function withoutPictures(opened: KeptInspection): Promise<KeptInspection> {
+  const taken = await takePictures(opened.inspection);
+  return taken.ok ? { ...opened, inspection: taken.value } : opened;
 }
 
 /** Keeps what a file holds, unless just that is kept already; what cannot be kept comes back as it was. */

@@ -3,6 +3,7 @@ import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Units } from "../../inspection/units.ts";
 import { fileKindOf } from "../../intake/fileKind.ts";
 import { surveyCsv } from "../../intake/writeCsv.ts";
+import { type Bundle, isBundle, openBundle } from "../../records/bundle/bundle.ts";
 import { EMPTY_DRAFT, type KeptInspection } from "../../records/record.ts";
 import { newId } from "../editing/newId.ts";
 import { previewAside } from "./logReader.ts";
@@ -16,16 +17,20 @@ export interface Log {
   readonly units?: Units;
 }
 
-/** What a file came to: an inspection, or logs to be taken in one after the other. */
+/** What a file came to: an inspection, logs to be taken in one after the other, or a backup to be restored. */
 export type Opened =
   | { readonly kind: "logs"; readonly logs: readonly Log[] }
+  | { readonly kind: "backup"; readonly bundle: Bundle }
   | { readonly kind: "inspection"; readonly kept: KeptInspection };
 
-/** Larger than any inspection, and than a log of millions of readings; a file beyond this is something else. */
-const LARGEST = 200_000_000;
+/**
+ * Larger than a log of millions of readings, and than a backup with a thousand photographs; a file beyond this is
+ * something else, and longer than a browser's longest text.
+ */
+export const LARGEST = 500_000_000;
 
 /**
- * Reads a file that was chosen or dropped: an inspection or a log of readings, told by what is in it.
+ * Reads a file that was chosen or dropped: an inspection, a log of readings or a backup, told by what is in it.
  *
  * @param id the name to keep the inspection under; a new one when left out
  */
@@ -45,10 +50,18 @@ export async function readFile(file: File, id: string = newId()): Promise<Outcom
   }
   const kind = fileKindOf(content);
   if (!kind.ok) return kind;
-  if (kind.value.kind === "inspection") return readInspectionFile(kind.value.text, file.name, id);
+  if (kind.value.kind === "inspection") {
+    const { text } = kind.value;
+    return isBundle(text) ? readBackup(text) : readInspectionFile(text, file.name, id);
+  }
   const table = await previewAside(content);
   if (!table.ok) return table;
   return succeeded({ kind: "logs", logs: [{ kind: "log", name: file.name, content }] });
+}
+
+function readBackup(text: string): Outcome<Opened> {
+  const opened = openBundle(text);
+  return opened.ok ? succeeded({ kind: "backup", bundle: opened.value }) : opened;
 }
 
 /** An inspection that lacks what its slide needs goes the way of logs, which ask for that. */

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
+import { repeat } from "lit/directives/repeat.js";
 import type { KeptInspection } from "../../records/record.ts";
 import type { Topic } from "../help/topics.ts";
 import { NewerVersion } from "../offline/newerVersion.ts";
@@ -9,9 +10,10 @@ import "../start/startPage.ts";
 import type { Workbench } from "../workbench/workbench.ts";
 import { brand } from "./brand.ts";
 import { Drops } from "./drops.ts";
+import { Launches } from "./launches.ts";
 import { type Notice, withNotice } from "./notice.ts";
 import "./noticeBar.ts";
-import type { Opening } from "./opening.ts";
+import type { Backup, Opening } from "./opening.ts";
 import { Pastes } from "./pastes.ts";
 import { hashOf, type Route, routeOf } from "./route.ts";
 
@@ -112,9 +114,10 @@ export class App extends LitElement {
   @state() private handed: KeptInspection | null = null;
   /** Logs of readings that were just opened, to be taken in one after the other. */
   @state() private logs: readonly Log[] = [];
-
   /** What is asked about, to be told in place. */
   @state() private about: Topic | null = null;
+  /** Backups to be restored, one after the other. */
+  @state() private backups: readonly Backup[] = [];
 
   readonly #drops = new Drops(this, (files) => void this.#open({ files }));
 
@@ -123,6 +126,12 @@ export class App extends LitElement {
   constructor() {
     super();
     new Pastes(this, (file) => void this.#open({ files: [file] }));
+    const gone = "What was to be opened cannot be read: it may have been moved. Choose it with “Open files”.";
+    new Launches(
+      this,
+      (files) => void this.#open({ files }),
+      () => this.#note({ tone: "wrong", text: gone }),
+    );
     this.addEventListener("tightspot-notice", ({ detail }) => this.#note(detail));
     this.addEventListener("tightspot-open", ({ detail }) => void this.#open(detail));
     this.addEventListener("tightspot-pasted", ({ detail }) => {
@@ -132,6 +141,9 @@ export class App extends LitElement {
       this.logs = this.logs.slice(1);
     });
     this.addEventListener("tightspot-about", ({ detail }) => void this.#tell(detail));
+    this.addEventListener("tightspot-backup-done", () => {
+      this.backups = this.backups.slice(1);
+    });
     this.addEventListener("tightspot-shown", () => {
       this.handed = null;
     });
@@ -156,6 +168,7 @@ export class App extends LitElement {
       </header>
       ${this.#newerVersion.render()}
       <main>${this.#page()}</main>
+      ${this.#restoring()}
       <tightspot-notice-bar
         .notices=${this.notices}
         @tightspot-notice-done=${({ detail }: CustomEvent<Notice>) => {
@@ -200,8 +213,17 @@ export class App extends LitElement {
       : html`<tightspot-workbench
           .route=${this.route}
           .handed=${this.handed}
-          .logs=${this.logs}
+          .logs=${this.backups.length > 0 ? [] : this.logs}
         ></tightspot-workbench>`;
+  }
+
+  /** Each in a dialog of its own. */
+  #restoring() {
+    return repeat(
+      this.backups.slice(0, 1),
+      (backup) => backup,
+      (backup) => html`<tightspot-restore-dialog .backup=${backup}></tightspot-restore-dialog>`,
+    );
   }
 
   readonly #follow = (): void => this.#show(routeOf(location.hash));
@@ -234,11 +256,14 @@ export class App extends LitElement {
   async #open(opening: Opening): Promise<void> {
     this.notices = [];
     const { openFiles } = await import("../opening/openFiles.ts");
-    const { inspection, logs, notices } = await openFiles(opening);
+    const { inspection, logs, backups, notices } = await openFiles(opening);
+    if (backups.length > 0) await import("../backup/restoreDialog.ts");
     if (inspection !== null) this.#goTo({ at: "inspection", id: inspection.id });
-    else if (logs.length > 0 && this.route.at === "start") this.#goTo({ at: "new" });
+    else if (logs.length > 0 && (this.route.at === "start" || this.route.at === "help"))
+      this.#goTo({ at: "new" });
     this.handed = inspection;
     this.logs = [...this.logs, ...logs];
+    this.backups = [...this.backups, ...backups];
     for (const notice of notices) this.#note(notice);
   }
 

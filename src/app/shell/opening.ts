@@ -1,7 +1,15 @@
+import type { Bundle } from "../../records/bundle/bundle.ts";
+
 /** Files to open, and the name to keep one under that has a name already: a sample. */
 export interface Opening {
   readonly files: readonly File[];
   readonly id?: string;
+}
+
+/** A backup that was opened, and the name of its file. */
+export interface Backup {
+  readonly name: string;
+  readonly bundle: Bundle;
 }
 
 declare global {
@@ -11,6 +19,8 @@ declare global {
     "tightspot-shown": CustomEvent<null>;
     /** The log that was handed over is taken in, refused or given up. */
     "tightspot-log-done": CustomEvent<null>;
+    /** The backup that was shown is restored or given up. */
+    "tightspot-backup-done": CustomEvent<null>;
   }
 }
 
@@ -20,6 +30,9 @@ export function askToOpen(from: EventTarget, opening: Opening): void {
 }
 
 /** Says that what was handed over is dealt with, so that it is not taken for something else later. */
-export function settle(from: EventTarget, what: "tightspot-shown" | "tightspot-log-done"): void {
+export function settle(
+  from: EventTarget,
+  what: "tightspot-shown" | "tightspot-log-done" | "tightspot-backup-done",
+): void {
   from.dispatchEvent(new CustomEvent(what, { bubbles: true, composed: true }));
 }

@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import { inOneLine, type Outcome } from "../../inspection/problem.ts";
-import { deleteKept, listKept, putBack } from "../../records/list.ts";
+import { type Deleted, deleteKept, listKept, putBack } from "../../records/list.ts";
 import type { KeptInspection, ListEntry } from "../../records/record.ts";
 import { type OtherTabs, otherTabs } from "../../records/tabs.ts";
 import { newId } from "../editing/newId.ts";
@@ -41,6 +41,18 @@ export class KeptList extends LitElement {
         border-bottom: 1px solid var(--rule);
       }
 
+      .backup {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 0.5rem 1rem;
+        margin-top: 1rem;
+      }
+
+      .backup p {
+        flex: 1 1 14rem;
+      }
+
       li {
         border-top: 1px solid var(--rule);
       }
@@ -58,6 +70,7 @@ export class KeptList extends LitElement {
     this.hidden = true;
     this.#tabs = otherTabs(() => this.#refresh());
     void this.#refresh();
+    void import("../../records/sweep.ts").then(({ sweepPictures }) => sweepPictures(new Date()));
   }
 
   override disconnectedCallback(): void {
@@ -88,6 +101,10 @@ export class KeptList extends LitElement {
             </li>`,
           )}
         </ul>
+        <div class="backup">
+          <button type="button" @click=${this.#backup}>Save all as one backup</button>
+          <p class="note">Slides, surveys and photographs in one file. Open it here or on another device.</p>
+        </div>
       </section>
     `;
   }
@@ -97,7 +114,7 @@ export class KeptList extends LitElement {
     if (count === 0) return nothing;
     const which = count === 1 ? "One of them is" : `${count} of them are`;
     return html`<p class="note">
-      ${this.entries.length === 1 ? "It is" : which} nowhere but here: open it and press “Save a file”, if it must last.
+      ${this.entries.length === 1 ? "It is" : which} nowhere but here: save a backup, or open it and press “Save a file”, if it must last.
     </p>`;
   }
 
@@ -122,6 +139,11 @@ export class KeptList extends LitElement {
     this.problem = listed.ok ? null : inOneLine(listed.problem);
     this.hidden = this.entries.length === 0 && this.problem === null;
     await this.updateComplete;
+  }
+
+  async #backup(): Promise<void> {
+    const { saveBackup } = await import("../backup/saveBackup.ts");
+    await saveBackup(this);
   }
 
   async #grant(entry: ListEntry, wish: EntryWish): Promise<void> {
@@ -161,11 +183,11 @@ export class KeptList extends LitElement {
       return;
     }
     this.#tabs?.tell({ id: entry.id, revision: null });
-    const kept = deleted.value;
+    const gone = deleted.value;
     notify(this, {
       tone: "done",
       text: `“${nameInList(entry)}” was deleted.`,
-      ...(kept && { action: { label: "Undo", act: () => void this.#putBack(kept) } }),
+      ...(gone && { action: { label: "Undo", act: () => void this.#putBack(gone) } }),
     });
     await this.#refresh();
     // Who works by keyboard goes on with the next one.
@@ -173,8 +195,9 @@ export class KeptList extends LitElement {
     if (next !== undefined) this.#focus(next.id);
   }
 
-  async #putBack(kept: KeptInspection): Promise<void> {
-    const back = await putBack(kept);
+  async #putBack(gone: Deleted): Promise<void> {
+    const { kept } = gone;
+    const back = await putBack(gone);
     if (!back.ok) notify(this, { tone: "wrong", text: `Not brought back: ${inOneLine(back.problem)}` });
     await this.#changed(kept);
     this.#focus(kept.id);

@@ -4,7 +4,8 @@ export interface Sample {
   readonly name: string;
   readonly slide: string;
   readonly shows: string;
-  load(): Promise<File>;
+  /** Its file, or null where that cannot be had. */
+  load(): Promise<File | null>;
 }
 
 /** From least to most work. */
@@ -27,15 +28,21 @@ const LABELS = [
   ["no-verdict-mill-knee", "Mill, knee", "a screw that holds up a load"],
 ] as const;
 
-const FILES = import.meta.glob<string>("../../../sample-data/*.json", { query: "?raw", import: "default" });
+/** Where each lies: beside the page, or within it where the page is one file. */
+const ADDRESSES = import.meta.glob<string>("../../../sample-data/*.json", {
+  query: "?url",
+  import: "default",
+  eager: true,
+});
 
 export const SAMPLES: readonly Sample[] = LABELS.map(([name, slide, shows]) => ({
   name,
   slide,
   shows,
   load: async () => {
-    const read = FILES[`../../../sample-data/${name}.json`];
-    if (read === undefined) throw new Error(`There is no sample ${name}.`);
-    return new File([await read()], `${name}.json`);
+    const address = ADDRESSES[`../../../sample-data/${name}.json`];
+    if (address === undefined) throw new Error(`There is no sample ${name}.`);
+    const response = await fetch(address).catch(() => null);
+    return response?.ok === true ? new File([await response.blob()], `${name}.json`) : null;
   },
 }));

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
+import { notify } from "../shell/notice.ts";
 import { askToOpen } from "../shell/opening.ts";
 import { hashOf } from "../shell/route.ts";
 import { controls } from "../style/controls.ts";
@@ -7,6 +8,8 @@ import "./deviceNote.ts";
 import "./keptList.ts";
 import { SAMPLES, type Sample } from "./samples.ts";
 import { screwPicture } from "./screwPicture.ts";
+
+const NOT_LOADED = "The sample could not be loaded. Check the network, or load the page again.";
 
 /** The first screen: what this is, and the ways to begin. */
 @customElement("tightspot-start-page")
@@ -133,8 +136,8 @@ export class StartPage extends LitElement {
             />
           </div>
           <p class="drop">
-            Or drop inspections (JSON) or logs of readings (CSV) anywhere here, or paste a table. Nothing leaves this
-            device.
+            Or drop inspections or a backup (JSON) or logs of readings (CSV) anywhere here, or paste a table. Nothing
+            leaves this device.
           </p>
         </div>
         ${screwPicture}
@@ -189,6 +192,8 @@ export class StartPage extends LitElement {
   }
 
   async #open(sample: Sample): Promise<void> {
-    askToOpen(this, { files: [await sample.load()], id: `sample-${sample.name}` });
+    const file = await sample.load();
+    if (file !== null) askToOpen(this, { files: [file], id: `sample-${sample.name}` });
+    else notify(this, { tone: "wrong", text: NOT_LOADED });
   }
 }

@@ -6,6 +6,8 @@ import type { Survey } from "../../inspection/schema.ts";
 import type { Keeping } from "../../records/keeper.ts";
 import { awaitsReading, type Work } from "../../records/record.ts";
 import { type Answer, type Assessor, assessorOf } from "../assess/bridge.ts";
+import { Comparing } from "../comparing/comparing.ts";
+import "../comparing/comparingPart.ts";
 import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
 import "../plan/planPart.ts";
@@ -61,7 +63,7 @@ export class InspectionPage extends LitElement {
 
       @media (min-width: 64rem) {
         .parts {
-          grid-template: "readings verdict" auto "readings basis" 1fr / minmax(21rem, 27rem) minmax(0, 1fr);
+          grid-template: "readings verdict" auto "readings comparing" auto "readings basis" 1fr / minmax(21rem, 27rem) minmax(0, 1fr);
           gap: 1.5rem;
         }
 
@@ -75,6 +77,10 @@ export class InspectionPage extends LitElement {
 
         tightspot-verdict {
           grid-area: verdict;
+        }
+
+        tightspot-comparing-part {
+          grid-area: comparing;
         }
 
         tightspot-basis {
@@ -114,8 +120,12 @@ export class InspectionPage extends LitElement {
   /** What was last asked about, so that typing what changes nothing asks nothing. */
   #asked = "";
 
+  readonly #comparing = new Comparing(this);
+
   constructor() {
     super();
+    this.addEventListener("tightspot-compare", () => this.#comparing.want());
+    this.addEventListener("tightspot-compare-choice", ({ detail }) => this.#comparing.choose(detail));
     const part = (name: string) => () => this.renderRoot.querySelector(name);
     this.addController(new SteadyTyping(part("tightspot-verdict"), part("tightspot-readings")));
   }
@@ -131,10 +141,12 @@ export class InspectionPage extends LitElement {
     const before = changed.get("survey");
     if (before && before.id !== this.survey?.id) this.answer = null;
     if (changed.has("work") || changed.has("survey")) this.#ask();
+    if (changed.has("work")) this.#comparing.about(this.work?.inspection ?? null);
   }
 
   override render() {
     const { desk, work, survey, rows, keeping, answer } = this;
+    const { choice, found, isBusy } = this.#comparing;
     const inspection = work?.inspection ?? null;
     const assessment = answer?.ok ? answer.value : null;
     const title = assessment === null ? "" : headline(assessment);
@@ -151,6 +163,7 @@ export class InspectionPage extends LitElement {
         <tightspot-report-menu
           .inspection=${inspection}
           .assessment=${this.isBusy ? null : assessment}
+          .found=${isBusy ? null : found}
         ></tightspot-report-menu>
       </div>
       <tightspot-plan-part
@@ -176,6 +189,13 @@ export class InspectionPage extends LitElement {
           .doubtful=${doubtfulReadings(assessment, rows.length)}
           .assessment=${assessment}
         ></tightspot-readings>
+        <tightspot-comparing-part
+          .desk=${desk}
+          .inspection=${inspection}
+          .choice=${choice}
+          .found=${found}
+          ?busy=${isBusy}
+        ></tightspot-comparing-part>
         <tightspot-basis
           .slide=${inspection?.slide ?? null}
           .assessment=${assessment}
@@ -200,18 +220,23 @@ export class InspectionPage extends LitElement {
     this.#assessor.ask({ inspection: work.inspection, survey: survey.id });
   }
 
-  #saveFile(): void {
-    const { work } = this;
+  async #saveFile(): Promise<void> {
+    const { work, desk } = this;
     if (work?.inspection == null) return;
-    saveFile(work.inspection);
+    const missing = await saveFile(work.inspection);
     const left = work.draft.rows.filter((row) => !awaitsReading(row)).length + work.draft.fields.length;
-    if (left === 0) this.desk?.savedToFile();
-    else {
-      notify(this, {
-        tone: "wrong",
-        text: `The file holds all but ${left === 1 ? "one entry" : `${left} entries`} that cannot be read yet, marked in red.`,
-      });
-    }
+    const lacks = [
+      ...(left === 0
+        ? []
+        : [`${left === 1 ? "one entry" : `${left} entries`} that cannot be read yet, marked in red`]),
+      ...(missing === 0
+        ? []
+        : [`${missing === 1 ? "one photograph" : `${missing} photographs`} that this browser no longer has`]),
+    ];
+    if (lacks.length > 0)
+      notify(this, { tone: "wrong", text: `The file holds all but ${lacks.join(" and ")}.` });
+    // What was changed while it was saved is in no file.
+    else if (desk?.work === work) desk.savedToFile();
   }
 
   #goToReading({ detail }: HTMLElementEventMap["tightspot-go-to-reading"]): void {

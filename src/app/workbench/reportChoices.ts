@@ -1,8 +1,10 @@
-import { css, html, LitElement } from "lit";
+import { css, html, LitElement, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import { assessmentReport } from "../../report/assessment/assessmentReport.ts";
+import type { Found } from "../comparing/comparing.ts";
+import "../comparing/reportLinks.ts";
 import { DocumentAddress } from "../shell/documentAddress.ts";
 import { controls } from "../style/controls.ts";
 import { surveyFileName } from "./saveFile.ts";
@@ -18,6 +20,11 @@ export class ReportChoices extends LitElement {
         gap: 0.25rem;
       }
 
+      tightspot-comparison-report {
+        padding-top: 0.25rem;
+        border-top: 1px solid var(--rule);
+      }
+
       p {
         max-width: 18rem;
         padding: 0.5rem 0.75rem;
@@ -28,18 +35,30 @@ export class ReportChoices extends LitElement {
   @property({ attribute: false }) inspection: Inspection | null = null;
   @property({ attribute: false }) assessment: Assessment | null = null;
 
+  @property({ attribute: false }) found: Found | null = null;
+
   readonly #address = new DocumentAddress(this);
 
   override render() {
+    const { found } = this;
+    return html`<div class="choices">
+      ${this.#ofSurvey()}
+      ${
+        found?.reply.ok === true
+          ? html`<tightspot-comparison-report quiet .found=${found}></tightspot-comparison-report>`
+          : nothing
+      }
+    </div>`;
+  }
+
+  #ofSurvey() {
     const { inspection, assessment } = this;
     if (inspection === null || assessment === null) {
       return html`<p>There is a report once the readings of this survey are assessed.</p>`;
     }
     const address = this.#address.of(assessmentReport(inspection, assessment));
     const name = `${surveyFileName(inspection, assessment.survey)}-report.html`;
-    return html`<div class="choices">
-      <a class="button quiet" target="_blank" href=${address}>Open to print</a>
-      <a class="button quiet" download=${name} href=${address}>Save as a file</a>
-    </div>`;
+    return html`<a class="button quiet" target="_blank" href=${address}>Open to print</a>
+      <a class="button quiet" download=${name} href=${address}>Save as a file</a>`;
   }
 }

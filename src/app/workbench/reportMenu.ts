@@ -2,6 +2,7 @@ import { html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Inspection } from "../../inspection/schema.ts";
+import { askToCompare, type Found } from "../comparing/comparing.ts";
 import { controls } from "../style/controls.ts";
 import "./menu.ts";
 
@@ -14,16 +15,20 @@ export class ReportMenu extends LitElement {
   /** Null as long as the survey is not assessed. */
   @property({ attribute: false }) assessment: Assessment | null = null;
 
+  /** What two surveys of the slide come to; null as long as they are not compared. */
+  @property({ attribute: false }) found: Found | null = null;
+
   @state() private isOpen = false;
 
   override render() {
-    const { inspection, assessment, isOpen } = this;
+    const { inspection, assessment, found, isOpen } = this;
     return html`<tightspot-menu label="Report" @tightspot-menu-toggle=${this.#toggled}>
       ${
         isOpen
           ? html`<tightspot-report-choices
               .inspection=${inspection}
               .assessment=${assessment}
+              .found=${found}
             ></tightspot-report-choices>`
           : nothing
       }
@@ -32,6 +37,8 @@ export class ReportMenu extends LitElement {
 
   #toggled({ detail }: HTMLElementEventMap["tightspot-menu-toggle"]): void {
     this.isOpen = detail;
-    if (detail) void import("./reportChoices.ts");
+    if (!detail) return;
+    void import("./reportChoices.ts");
+    if ((this.inspection?.surveys.length ?? 0) > 1) askToCompare(this);
   }
 }

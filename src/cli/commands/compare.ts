@@ -1,13 +1,12 @@
-import { compareSurveys } from "../../analysis/comparison/compareSurveys.ts";
-import type { Comparison } from "../../analysis/comparison/comparison.ts";
-import type { RunningIn, TooLittle } from "../../analysis/runningIn/runningIn.ts";
-import { runningInOf } from "../../analysis/runningIn/runningInOf.ts";
+import { beforeAndAfter } from "../../analysis/beforeAndAfter.ts";
 import { ofOneSlide } from "../../inspection/oneSlide.ts";
 import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import { WHOLE } from "../../intake/missing.ts";
 import { comparisonPicture } from "../../picture/comparison/comparisonPicture.ts";
 import { comparisonSvg } from "../../picture/comparison/comparisonSvg.ts";
+import { type Compared, comparedOf } from "../../report/comparison/compared.ts";
+import { comparisonReport } from "../../report/comparison/comparisonReport.ts";
 import { comparisonResult } from "../../report/comparison/result.ts";
 import { comparisonText } from "../../report/comparison/terminal.ts";
 import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
@@ -27,6 +26,7 @@ export const compare: Command = {
     { name: "from", value: "ID", help: "the earlier survey; else the last before the repair" },
     { name: "to", value: "ID", help: "the later survey; else the latest" },
     { name: "json", help: "one JSON object" },
+    { name: "report", value: "OUT.html", help: "the report on both surveys, to print" },
     { name: "picture", value: "OUT.svg", help: "draw both profiles and their difference" },
     { name: "slide", value: "SLIDE.json", help: "the slide that CSVs' readings were taken on" },
     ...LOG_OPTIONS,
@@ -39,11 +39,6 @@ export const compare: Command = {
 interface Gathered {
   readonly inspection: Inspection;
   readonly assumed: readonly string[];
-}
-
-interface Compared extends Gathered {
-  readonly comparison: Comparison;
-  readonly history: RunningIn | TooLittle;
 }
 
 async function run(line: CommandLine): Promise<ExitCode> {
@@ -61,13 +56,30 @@ async function run(line: CommandLine): Promise<ExitCode> {
       ? `${JSON.stringify(comparisonResult(file, comparison, "trend" in history ? history : null, inspection, assumed))}\n`
       : comparisonText(file, comparison, history, inspection, assumed),
   );
-  const picture = textOf(line, "picture");
-  const written =
-    picture === undefined
-      ? succeeded(undefined)
-      : await writeOut(picture, comparisonSvg(comparisonPicture(comparison, inspection.slide.units)));
-  if (!written.ok) complain(written.problem);
-  return written.ok && refused.length === 0 ? 0 : 2;
+  const written = await writeFiles(compared.value, line);
+  return written && refused.length === 0 ? 0 : 2;
+}
+
+/** The files that can be made of a comparison, by the options that name them. */
+const OUTPUTS: readonly (readonly [option: string, contents: (compared: Compared) => string])[] = [
+  ["report", comparisonReport],
+  [
+    "picture",
+    ({ comparison, inspection }) => comparisonSvg(comparisonPicture(comparison, inspection.slide.units)),
+  ],
+];
+
+/** Whether all files that are wanted could be written; what could not is told. */
+async function writeFiles(compared: Compared, line: CommandLine): Promise<boolean> {
+  let all = true;
+  for (const [option, contents] of OUTPUTS) {
+    const file = textOf(line, option);
+    if (file === undefined) continue;
+    const written = await writeOut(file, contents(compared));
+    if (!written.ok) complain(written.problem);
+    all &&= written.ok;
+  }
+  return all;
 }
 
 interface Refused {
@@ -103,11 +115,6 @@ async function readAll(
 }
 
 function comparedIn({ inspection, assumed }: Gathered, line: CommandLine): Outcome<Compared> {
-  const comparison = compareSurveys(inspection, { from: textOf(line, "from"), to: textOf(line, "to") });
-  if (!comparison.ok) return comparison;
-  const history = runningInOf(inspection);
-  if (!history.ok) return history;
-  const { from, to } = comparison.value;
-  const all = new Set([...assumed, ...from.assessment.assumed, ...to.assessment.assumed]);
-  return succeeded({ inspection, comparison: comparison.value, history: history.value, assumed: [...all] });
+  const found = beforeAndAfter(inspection, { from: textOf(line, "from"), to: textOf(line, "to") });
+  return found.ok ? succeeded(comparedOf(inspection, found.value, assumed)) : found;
 }

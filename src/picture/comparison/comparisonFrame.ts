@@ -1,15 +1,7 @@
-import type { Axis } from "../axis.ts";
-import type { Point } from "../linesAbove.ts";
 import type { Box } from "../placeLabels.ts";
+import { AXIS_ROOM, type PlotFrame, plotFrame } from "../plotFrame.ts";
+import { MARGINS, type Setting, SIDES } from "../setting.ts";
 import type { ComparisonPicture } from "./comparisonPicture.ts";
-
-/** One of the two plots, one above the other with the same positions. */
-export interface PlotFrame {
-  readonly plot: Box;
-  x(position: number): number;
-  y(amount: number): number;
-  at(point: Point): Point;
-}
 
 export interface ComparisonFrame {
   readonly width: number;
@@ -18,26 +10,25 @@ export interface ComparisonFrame {
   readonly change: PlotFrame;
 }
 
-const WIDTH = 960;
-const PROFILES: Box = { x: 64, y: 96, width: 868, height: 270 };
-const CHANGE: Box = { x: 64, y: 478, width: 868, height: 170 };
-/** Room under a plot for tick labels and the axis label. */
-const AXIS_ROOM = 56;
+const PROFILES_HEIGHT: Readonly<Record<Setting, number>> = { sheet: 270, wide: 270, narrow: 230 };
+const CHANGE_HEIGHT: Readonly<Record<Setting, number>> = { sheet: 170, wide: 170, narrow: 150 };
+/** From one plot to the next: the ticks and the label of the one, and the name of the other. */
+const BETWEEN = 112;
 
-/** Lays out the drawing of a comparison. */
-export function comparisonFrame({ xAxis, yAxis, changeAxis }: ComparisonPicture): ComparisonFrame {
+/** Lays out the drawing of a comparison: the profiles, and under them at the same positions the change. */
+export function comparisonFrame(
+  { xAxis, yAxis, changeAxis }: ComparisonPicture,
+  setting: Setting,
+): ComparisonFrame {
+  const { width, top } = MARGINS[setting];
+  const across = { x: SIDES.left, width: width - SIDES.left - SIDES.right };
+  const profiles: Box = { ...across, y: top, height: PROFILES_HEIGHT[setting] };
+  const below = profiles.y + profiles.height + BETWEEN;
+  const change: Box = { ...across, y: below, height: CHANGE_HEIGHT[setting] };
   return {
-    width: WIDTH,
-    height: CHANGE.y + CHANGE.height + AXIS_ROOM,
-    profiles: plotFrame(PROFILES, xAxis, yAxis),
-    change: plotFrame(CHANGE, xAxis, changeAxis),
+    width,
+    height: change.y + change.height + AXIS_ROOM,
+    profiles: plotFrame(profiles, xAxis, yAxis),
+    change: plotFrame(change, xAxis, changeAxis),
   };
-}
-
-function plotFrame(plot: Box, xAxis: Axis, yAxis: Axis): PlotFrame {
-  const x = (position: number): number =>
-    plot.x + ((position - xAxis.from) / (xAxis.to - xAxis.from)) * plot.width;
-  const y = (amount: number): number =>
-    plot.y + plot.height - ((amount - yAxis.from) / (yAxis.to - yAxis.from)) * plot.height;
-  return { plot, x, y, at: (point) => ({ x: x(point.x), y: y(point.y) }) };
 }

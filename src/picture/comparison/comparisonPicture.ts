@@ -3,12 +3,8 @@ import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
 import { fromMillimetres, type Units } from "../../inspection/units.ts";
 import { type Axis, exactAxis, wideAxis } from "../axis.ts";
 import type { Point } from "../linesAbove.ts";
-import type { BandPoint, LabelledLine, LabelledStretch } from "../profilePicture.ts";
-
-export interface BandedLine extends LabelledLine {
-  /** The pointwise 95 % band about the line. */
-  readonly band: readonly BandPoint[];
-}
+import type { BandedLine } from "../plotParts.ts";
+import type { LabelledStretch } from "../profilePicture.ts";
 
 /** A survey's profile with the readings that it rests on. */
 export interface SurveyLine extends BandedLine {
@@ -39,6 +35,9 @@ export interface ComparisonPicture {
 const POSITION_TICKS = 10;
 const LOST_MOTION_TICKS = 5;
 const CHANGE_TICKS = 4;
+const LONGEST_NAME = 16;
+/** Two names longer than this together leave no room for the rest of the title. */
+const LONGEST_NAMES = 24;
 /** Room above the highest thing shown, for its label. */
 const HEADROOM = 1.12;
 
@@ -101,7 +100,7 @@ export function comparisonPicture(comparison: Comparison, units: Units): Compari
 
 function profileOf({ id, assessment }: ComparedSurvey, length: (millimetres: number) => number): SurveyLine {
   return {
-    label: id,
+    label: shortened(id),
     points: assessment.profile.map(({ position, backlash }) => ({
       x: length(position),
       y: length(backlash),
@@ -117,10 +116,18 @@ function profileOf({ id, assessment }: ComparedSurvey, length: (millimetres: num
   };
 }
 
+/** A survey's name as there is room for it on a drawing. */
+function shortened(id: string): string {
+  const letters = Array.from(id);
+  return letters.length > LONGEST_NAME ? `${letters.slice(0, LONGEST_NAME - 1).join("")}…` : id;
+}
+
 function titleOf({ from, to, change }: Comparison, lengths: Lengths): string {
   const { value } = change.uniform;
   const amount = lengths.lostMotion(Math.abs(value));
-  return `Lost motion, ${from.id} and ${to.id}: uniform part ${value < 0 ? "less" : "more"} by ${amount}`;
+  const names =
+    from.id.length + to.id.length > LONGEST_NAMES ? "before and after" : `${from.id} and ${to.id}`;
+  return `Lost motion, ${names}: uniform part ${value < 0 ? "less" : "more"} by ${amount}`;
 }
 
 function changeLabel({ change, sameEverywhere }: Comparison, lengths: Lengths): string {

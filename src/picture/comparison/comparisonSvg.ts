@@ -1,72 +1,46 @@
-import type { Point } from "../linesAbove.ts";
 import { LIGHT_PALETTE as COLOUR } from "../palette.ts";
-import { type LabelRequest, placeLabels } from "../placeLabels.ts";
+import type { PlotFrame } from "../plotFrame.ts";
+import { bandPath, LIMIT_LINE, levelLine, linePath, placedLabels, wishAlong } from "../plotParts.ts";
 import { profileAxes } from "../profileAxes.ts";
 import { LABEL_SIZE } from "../profileFrame.ts";
-import {
-  alongLevel,
-  alongLine,
-  LINE_HEIGHT,
-  LINE_SAMPLE,
-  sampled,
-  square,
-  textWidth,
-} from "../profileLabels.ts";
-import { type Attributes, element, pathThrough, textElement } from "../svg.ts";
+import { alongLevel } from "../profileLabels.ts";
+import type { Setting } from "../setting.ts";
+import { type Attributes, element, textElement } from "../svg.ts";
 import { svgDocument } from "../svgDocument.ts";
-import { comparisonFrame, type PlotFrame } from "./comparisonFrame.ts";
-import type { BandedLine, ComparisonPicture, SurveyLine } from "./comparisonPicture.ts";
+import { comparisonFrame } from "./comparisonFrame.ts";
+import type { ComparisonPicture, SurveyLine } from "./comparisonPicture.ts";
 
 /** The earlier profile is dashed and grey, the later one drawn through: colour alone tells nothing. */
 const BEFORE: Attributes = { stroke: COLOUR.screw, "stroke-width": 2, "stroke-dasharray": "3 4" };
 const AFTER: Attributes = { stroke: COLOUR.ink, "stroke-width": 2.5 };
 
 /** The picture of a comparison as a self-contained SVG document, described for screen readers. */
-export function comparisonSvg(picture: ComparisonPicture): string {
-  const { width, height, profiles, change } = comparisonFrame(picture);
-  const { xAxis, yAxis, changeAxis, before, after, limit } = picture;
+export function comparisonSvg(picture: ComparisonPicture, setting: Setting = "sheet"): string {
+  const { width, height, profiles, change } = comparisonFrame(picture, setting);
+  const { before, after, limit } = picture;
   return svgDocument(
     picture,
-    { width, height },
+    { width, height, isTitled: setting === "sheet" },
     outsideWorkingRange(picture, profiles),
-    profileAxes({ xAxis, yAxis }, profiles),
-    band(before, profiles, COLOUR.screwBody),
-    band(after, profiles, COLOUR.band),
+    profileAxes(profiles, profiles),
+    bandPath(before, profiles, COLOUR.screwBody),
+    bandPath(after, profiles, COLOUR.band),
     ...readings(before, profiles, COLOUR.screw),
     ...readings(after, profiles, COLOUR.ink),
-    line(before, profiles, BEFORE),
-    line(after, profiles, AFTER),
-    level(limit.y, profiles, { stroke: COLOUR.limit, "stroke-width": 1.75, "stroke-dasharray": "9 5" }),
+    linePath(before.points, profiles, BEFORE),
+    linePath(after.points, profiles, AFTER),
+    levelLine(limit.y, profiles, LIMIT_LINE),
     ...labels(picture, profiles),
-    profileAxes({ xAxis, yAxis: changeAxis }, change),
-    band(picture.change, change, COLOUR.band),
-    level(0, change, { stroke: COLOUR.paleInk, "stroke-width": 1 }),
-    line(picture.change, change, AFTER),
-    ...placed(
+    profileAxes(change, change),
+    bandPath(picture.change, change, COLOUR.band),
+    levelLine(0, change, { stroke: COLOUR.paleInk, "stroke-width": 1 }),
+    linePath(picture.change.points, change, AFTER),
+    ...placedLabels(
       [wishAlong(picture.change, change, COLOUR.ink)],
       [picture.change.points.map(change.at)],
       change,
     ),
   );
-}
-
-function band({ band }: BandedLine, frame: PlotFrame, fill: string): string {
-  const upper = band.map(({ x, high }) => frame.at({ x, y: high }));
-  const lower = band.map(({ x, low }) => frame.at({ x, y: low })).reverse();
-  return element("path", { d: `${pathThrough([...upper, ...lower])}Z`, fill, "fill-opacity": 0.7 });
-}
-
-function line({ points }: BandedLine, frame: PlotFrame, look: Attributes): string {
-  return element("path", {
-    d: pathThrough(points.map(frame.at)),
-    fill: "none",
-    "stroke-linejoin": "round",
-    ...look,
-  });
-}
-
-function level(amount: number, { plot, y }: PlotFrame, look: Attributes): string {
-  return element("line", { x1: plot.x, y1: y(amount), x2: plot.x + plot.width, y2: y(amount), ...look });
 }
 
 function outsideWorkingRange({ workingRange }: ComparisonPicture, { plot, x }: PlotFrame): string {
@@ -90,18 +64,11 @@ function readings({ readings }: SurveyLine, frame: PlotFrame, stroke: string): r
     );
 }
 
-/** A label with the places where it may stand. */
-interface Wish {
-  readonly text: string;
-  readonly fill: string;
-  readonly candidatesFor: (width: number) => LabelRequest["candidates"];
-}
-
 /** The names of the limit and of both profiles, each beside its line. */
 function labels({ before, after, limit }: ComparisonPicture, frame: PlotFrame): readonly string[] {
   const { plot } = frame;
   const limitLine = [plot.x, plot.x + plot.width].map((x) => ({ x, y: frame.y(limit.y) }));
-  return placed(
+  return placedLabels(
     [
       { text: limit.label, fill: COLOUR.limit, candidatesFor: alongLevel(frame.y(limit.y), plot) },
       wishAlong(after, frame, COLOUR.ink),
@@ -110,27 +77,4 @@ function labels({ before, after, limit }: ComparisonPicture, frame: PlotFrame): 
     [before.points.map(frame.at), after.points.map(frame.at), limitLine],
     frame,
   );
-}
-
-function wishAlong({ label, points }: BandedLine, frame: PlotFrame, fill: string): Wish {
-  return { text: label, fill, candidatesFor: alongLine(points.map(frame.at), frame.plot) };
-}
-
-/** The labels where they cover least of the lines. */
-function placed(
-  wishes: readonly Wish[],
-  lines: readonly (readonly Point[])[],
-  { plot }: PlotFrame,
-): readonly string[] {
-  const requests = wishes.map(({ text, candidatesFor }): LabelRequest => {
-    const width = textWidth(text);
-    return { width, height: LINE_HEIGHT, candidates: candidatesFor(width) };
-  });
-  const obstacles = lines.flatMap((each) => sampled(each).map((point) => square(point, LINE_SAMPLE)));
-  return placeLabels(requests, obstacles, plot).flatMap((box, i) => {
-    const wish = wishes[i];
-    if (box === null || wish === undefined) return [];
-    const style = { size: LABEL_SIZE, fill: wish.fill, anchor: "middle", rim: COLOUR.paper } as const;
-    return [textElement(box.x + box.width / 2, box.y + LABEL_SIZE, wish.text, style)];
-  });
 }

@@ -3,7 +3,7 @@ import { lengthsIn } from "../../inspection/lengths.ts";
 import { PROGRAM_VERSION } from "../../inspection/programVersion.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import { cautionsOf } from "../cautions.ts";
-import { dateWords } from "../dateWords.ts";
+import { dateWords, dayWritten } from "../dateWords.ts";
 import { documentShell } from "../document/documentShell.ts";
 import { lines } from "../document/lines.ts";
 import { section } from "../document/section.ts";
@@ -58,7 +58,7 @@ export function assessmentReport(inspection: Inspection, assessment: Assessment)
   const lengths = lengthsIn(slide.units, assessment.resolution);
   const reported: Reported = { inspection, slide, survey, assessment, lengths };
   return documentShell({
-    title: `Report on ${slide.name}, ${survey.taken.slice(0, 10)}`,
+    title: `Report on ${slide.name}, ${dayWritten(survey.taken)}`,
     foot: `${slide.name}, survey ${survey.id}, ${dateWords(survey.taken)}`,
     content: [
       head(reported),

@@ -1,6 +1,7 @@
 import { correct, lineCosine } from "../../analysis/corrected.ts";
 import { surveyInMillimetres } from "../../inspection/metric.ts";
-import { isPair, isPositioning, type Reading } from "../../inspection/schema.ts";
+import { isPair, isPositioning } from "../../inspection/readingShapes.ts";
+import type { Reading } from "../../inspection/schema.ts";
 import { toMillimetres } from "../../inspection/units.ts";
 import { columnFigures } from "../columnFigures.ts";
 import { timeWords } from "../dateWords.ts";

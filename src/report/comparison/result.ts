@@ -72,6 +72,7 @@ export interface RunningInResult {
     readonly high: number;
   }[];
   readonly limit: number;
+  readonly uneven: Estimate;
   readonly limitReached: {
     readonly value: Time | null;
     readonly low: Time | null;
@@ -154,6 +155,7 @@ function runningInResult(runningIn: RunningIn, units: Units): RunningInResult {
     scatter: length(runningIn.scatter),
     trend: runningIn.trend.map(({ at, ...lengths }) => ({ at: time(at), ...mapNumbers(lengths, length) })),
     limit: length(runningIn.limit),
+    uneven: mapNumbers(runningIn.uneven, length),
     limitReached: {
       value: timeOrNull(limitReached.value),
       low: timeOrNull(limitReached.low),

@@ -12,10 +12,14 @@ const DOING: Readonly<Record<Done, string>> = {
 
 /** The comparison of two surveys in a few plain sentences. */
 export function comparisonSummary(comparison: Comparison, lengths: Lengths): string {
+  return `${changeSummary(comparison, lengths)} ${acceptanceSentence(comparison, lengths)}`;
+}
+
+/** What has changed between two surveys, in a sentence or two. */
+export function changeSummary(comparison: Comparison, lengths: Lengths): string {
   return [
     `${capitalised(uniformClause(comparison, lengths))}; ${unevenClause(comparison, lengths)}.`,
     ...endFloatSentence(comparison, lengths),
-    acceptanceSentence(comparison, lengths),
   ].join(" ");
 }
 
@@ -87,7 +91,8 @@ const WITHHELD: Readonly<Record<Withheld, string>> = {
   "spring-loaded": "the nut's spring may hide its wear",
 };
 
-function acceptanceSentence({ acceptance, to }: Comparison, lengths: Lengths): string {
+/** The greatest lost motion in the later survey, and what that says of the limit. */
+export function acceptanceSentence({ acceptance, to }: Comparison, lengths: Lengths): string {
   const greatest = estimateWords(acceptance.greatest, lengths);
   const limit = lengths.position(acceptance.limit);
   return `In the survey "${to.id}", the greatest lost motion over the working range is ${greatest}: that it keeps the limit of ${limit} is ${conformanceWords(acceptance)}.`;

@@ -6,12 +6,11 @@ import type { Inspection } from "../../inspection/schema.ts";
 import { cautionsOf } from "../cautions.ts";
 import { columns, items, wrapped } from "../plainText.ts";
 import { estimateWords, inAHundred } from "../words.ts";
+import { ALONG_HEADINGS, alongTheTravelRows } from "./alongTheTravel.ts";
 import { runningInSummary, timeWords, tooLittleWords } from "./runningInSummary.ts";
 import { comparisonSummary, conformanceWords } from "./summary.ts";
 
 const WIDTH = 80;
-/** Places along the travel at which the profiles are told. */
-const PLACES = 9;
 const COLUMN = 12;
 const BAND_COLUMN = 20;
 
@@ -83,34 +82,13 @@ function signed(change: Estimate, lengths: Lengths): string {
   return `changed by ${change.value > 0 ? "+" : ""}${estimateWords(change, lengths)}`;
 }
 
-function alongTheTravel({ from, to, difference }: Comparison, lengths: Lengths): readonly string[] {
-  const rows = Array.from({ length: PLACES }, (_, i) => {
-    const point = difference[Math.round((i * (difference.length - 1)) / (PLACES - 1))];
-    if (point === undefined) return [];
-    const { position, change, low, high } = point;
-    return [
-      lengths.spot(position),
-      lengths.figure(backlashAt(from, position)),
-      lengths.figure(backlashAt(to, position)),
-      lengths.figure(change),
-      `${lengths.figure(low)} to ${lengths.figure(high)}`,
-    ];
-  });
-  const heading = ["position", "before", "after", "change", "95 %"];
+function alongTheTravel(comparison: Comparison, lengths: Lengths): readonly string[] {
   return [
     `Lost motion along the travel (${lengths.units})`,
-    ...[heading, ...rows].map((cells) =>
+    ...[ALONG_HEADINGS, ...alongTheTravelRows(comparison, lengths)].map((cells) =>
       cells.map((cell, i) => cell.padStart(i < 4 ? COLUMN : BAND_COLUMN)).join(""),
     ),
   ];
-}
-
-/** The profile's median at the kept position that is nearest. */
-function backlashAt({ assessment: { profile } }: ComparedSurvey, position: number): number {
-  const nearest = profile.reduce((best, point) =>
-    Math.abs(point.position - position) < Math.abs(best.position - position) ? point : best,
-  );
-  return nearest.backlash;
 }
 
 function runningIn(history: RunningIn | TooLittle, lengths: Lengths): readonly string[] {

@@ -43,6 +43,7 @@ section { margin-top: 6mm; }
 .verdict.good { border-color: #17653a; }
 .verdict.nut { border-color: ${COLOUR.nut}; }
 .verdict.screw { border-color: ${COLOUR.limit}; }
+.verdict .change { margin-bottom: 3mm; color: ${COLOUR.ink}; font-size: 13pt; line-height: 1.35; }
 .verdict h2 { margin: 0 0 1.5mm; padding: 0; border: 0; font-size: 17pt; }
 .verdict p:last-child { margin: 0; font-size: 10pt; }
 
@@ -53,6 +54,7 @@ section { margin-top: 6mm; }
 .key dt { color: ${COLOUR.paleInk}; font-size: 8.5pt; font-weight: 600; }
 .key dd { margin: 0; font-size: 8.5pt; line-height: 1.3; }
 .key .value { color: ${COLOUR.ink}; font-size: 15pt; font-weight: 700; line-height: 1.2; white-space: nowrap; }
+.changes .value { font-size: 12.5pt; }
 .overview:not(.halves) .key { grid-template-columns: repeat(4, 1fr); }
 
 .chances { margin: 0; padding: 0; font-size: 8.5pt; line-height: 1.3; list-style: none; }
@@ -77,7 +79,7 @@ figcaption { margin-top: 1.5mm; color: ${COLOUR.paleInk}; font-size: 8.5pt; }
 .facts div { display: grid; grid-template-columns: 53mm 1fr; gap: 4mm; padding: 0.9mm 0; border-bottom: 0.2mm solid ${RULE}; break-inside: avoid; }
 .facts dt { color: ${COLOUR.paleInk}; font-weight: 600; }
 .facts dd { margin: 0; }
-h1, .facts dd, .words, .head p { overflow-wrap: anywhere; }
+h1, caption, .facts dd, .words, .head p, .verdict, .lines { overflow-wrap: anywhere; }
 
 table { width: 100%; margin: 0 0 2mm; border-collapse: collapse; }
 caption { padding-bottom: 1.5mm; color: ${COLOUR.paleInk}; font-size: 8.5pt; text-align: left; }
@@ -102,8 +104,11 @@ td.figures { white-space: nowrap; }
 
 @media screen and (max-width: 40rem) {
   .overview.halves, .facts div { grid-template-columns: 1fr; gap: 3mm 0; }
-  .overview:not(.halves) .key { grid-template-columns: 1fr 1fr; }
+  .changes .value { font-size: 12.5pt; }
+.overview:not(.halves) .key { grid-template-columns: 1fr 1fr; }
   .facts div { gap: 0; }
+  .words { min-width: 0; }
+  .compact :is(th, td) { padding-inline: 1.2mm; }
   .cautions .lines, .side-by-side { columns: 1; }
 }
 `;

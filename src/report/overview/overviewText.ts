@@ -1,5 +1,6 @@
 import type { FileProblem } from "../../inspection/problem.ts";
 import { HOLDS_LOAD, ISOLATE, MAKER_FIRST } from "../cautions.ts";
+import { dayWritten } from "../dateWords.ts";
 import { items } from "../plainText.ts";
 import { estimateWords } from "../words.ts";
 import { calledOf, lengthsOf, type SlideOverview, takenOf, toBeDone } from "./slideOverview.ts";
@@ -48,7 +49,7 @@ function cellsOf(slide: SlideOverview): readonly string[] {
     calledOf(slide),
     toBeDone(slide),
     `lost motion ${estimateWords(greatest, lengths)}; limit ${lengths.position(settings.limit)}`,
-    takenOf(slide),
+    dayWritten(takenOf(slide)),
     slide.file,
   ].map(onOneLine);
 }

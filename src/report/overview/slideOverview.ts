@@ -26,9 +26,9 @@ export function toBeDone({ assessment }: SlideOverview): string {
   return likeliest === null ? open : `${open} (likeliest: ${actionWords(likeliest, assessment)})`;
 }
 
-/** The day of the survey that stands for the slide: `2026-03-14`. */
+/** The date of the survey that stands for the slide. */
 export function takenOf({ inspection: { surveys }, assessment }: SlideOverview): string {
-  return surveys.find(({ id }) => id === assessment.survey)?.taken.slice(0, 10) ?? "";
+  return surveys.find(({ id }) => id === assessment.survey)?.taken ?? "";
 }
 
 export function lengthsOf({ inspection, assessment }: SlideOverview): Lengths {

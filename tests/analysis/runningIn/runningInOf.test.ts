@@ -35,6 +35,54 @@ describe("running in", () => {
     expect(found.trend.at(-1)?.at).toBe(800);
   });
 
+  it("tells the trend along the hours, wherever they begin, and twice as far as it was watched", () => {
+    // The same machine with 1000 hours behind it; three surveys, no more.
+    const later = [0, 200, 400].map((hours) =>
+      level(`${hours}`, 0.05 + 0.0002 * hours, { hoursOfUse: 1000 + hours, stage: "running-in" }),
+    );
+    const { trend, growth, surveys: points, limitReached } = history(later);
+    expect(points.map(({ at }) => at)).toEqual([1000, 1200, 1400]);
+    expect(trend[0].at).toBe(1000);
+    expect(trend.at(-1)?.at).toBe(1800);
+    const at = (hours: number) => trend.find((point) => point.at === hours);
+    expect(at(1000)?.uniform).toBeCloseTo(0.05, 2);
+    expect(at(1200)?.uniform).toBeCloseTo(0.09, 2);
+    expect(at(1400)?.uniform).toBeCloseTo(0.13, 2);
+    expect(at(1200)?.low).toBeLessThan(0.09);
+    expect(at(1200)?.high).toBeGreaterThan(0.09);
+    expect(growth.value).toBeCloseTo(0.08, 2);
+    expect(limitReached.value ?? 0).toBeGreaterThan(1400);
+  });
+
+  it("scatters no more than its surveys are apart from the course, and by the coarsest indicator's graduation", () => {
+    const each = surveys((hours) => 0.05 + 0.0002 * hours).map((survey, i) => ({
+      ...survey,
+      indicator: { resolution: i === 1 ? 0.005 : 0.001 },
+    }));
+    const { scatter, resolution } = history(each);
+    expect(resolution).toBe(0.005);
+    expect(scatter).toBeGreaterThan(0);
+    expect(scatter).toBeLessThan(0.02);
+  });
+
+  it("counts a survey by an indicator that errs more for less", () => {
+    // The third survey lies 0.03 mm above the straight course of the others.
+    const off = (error: number): RunningIn =>
+      history(
+        surveys((hours) => 0.05 + (hours === 200 ? 0.03 : 0)).map((survey) => ({
+          ...survey,
+          indicator: {
+            resolution: 0.001,
+            name: survey.id,
+            ...(survey.id === "200" ? { error, hysteresis: error } : {}),
+          },
+        })),
+      );
+    const lift = ({ trend }: RunningIn): number => trend.find(({ at }) => at === 200)?.uniform ?? 0;
+    expect(lift(off(0.1))).toBeLessThan(lift(off(0)) - 0.001);
+    expect(lift(off(0.1))).toBeCloseTo(0.05, 2);
+  });
+
   it("finds no growth where there is none, and no date", () => {
     const found = history(surveys(() => 0.05));
     expect(found.chances.constant).toBeGreaterThan(0.4);

@@ -22,6 +22,16 @@ describe("the picture of a comparison", () => {
     expect(uneven.change.label).toBe("what has changed, with 95 % band");
   });
 
+  it("shortens a survey's name that there is no room for, and no other", () => {
+    const { from, to } = exampleComparison();
+    const long = comparisonPicture(
+      exampleComparison({ from: { ...from, id: "a".repeat(17) }, to: { ...to, id: "b".repeat(16) } }),
+      "mm",
+    );
+    expect([long.before.label, long.after.label]).toEqual([`${"a".repeat(15)}…`, "b".repeat(16)]);
+    expect(long.title).toBe("Lost motion, before and after: uniform part less by 0.08 mm");
+  });
+
   it("is in the reader's unit throughout", () => {
     const inches = comparisonPicture(exampleComparison(), "in");
     expect(inches.limit.y * 25.4).toBeCloseTo(0.15, 12);

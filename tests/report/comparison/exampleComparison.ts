@@ -84,6 +84,7 @@ export function exampleRunningIn(changes: Partial<RunningIn> = {}): RunningIn {
       high: 0.06 + 0.02 * share,
     })),
     limit: 0.15,
+    uneven: { value: 0.04, low: 0.03, high: 0.05 },
     limitReached: {
       value: at(3),
       low: at(2),

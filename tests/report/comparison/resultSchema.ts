@@ -38,6 +38,7 @@ const runningIn = z.strictObject({
   scatter: z.number(),
   trend: z.array(z.strictObject({ at: time, uniform: z.number(), low: z.number(), high: z.number() })),
   limit: z.number(),
+  uneven: estimate,
   limitReached: z.strictObject({
     value: z.nullable(time),
     low: z.nullable(time),

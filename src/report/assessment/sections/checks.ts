@@ -1,6 +1,7 @@
 import type { Finding, Severity } from "../../../analysis/assessment.ts";
 import { SAME_PLACE } from "../../../analysis/samePlace.ts";
-import { isPositioning, type Reading } from "../../../inspection/schema.ts";
+import { isPositioning } from "../../../inspection/readingShapes.ts";
+import type { Reading } from "../../../inspection/schema.ts";
 import { toMillimetres } from "../../../inspection/units.ts";
 import { lines } from "../../document/lines.ts";
 import { table } from "../../document/table.ts";

@@ -1,4 +1,4 @@
-import type { Reading, Survey } from "../../../inspection/schema.ts";
+import type { Inspection, Reading, Survey } from "../../../inspection/schema.ts";
 import { toMillimetres } from "../../../inspection/units.ts";
 import { conditionWords } from "../../conditionWords.ts";
 import { dateWords } from "../../dateWords.ts";
@@ -13,15 +13,16 @@ import type { Reported, SectionMaker } from "../reported.ts";
 export const measured: SectionMaker = (reported) => ({
   title: "How it was measured",
   as: "whole",
-  content: [facts(factsOf(reported)), surveys(reported)],
+  content: [surveyFacts(reported), surveys(reported)],
 });
 
-function factsOf({ survey, assessment, slide, lengths }: Reported): readonly Fact[] {
+/** How the readings of one survey were taken. */
+export function surveyFacts({ survey, assessment, slide, lengths }: Reported): Markup {
   const length = (value: number): string => lengths.position(toMillimetres(value, slide.units));
   const { stations } = assessment;
   const optional = (fact: string, words: string | undefined): readonly Fact[] =>
     words === undefined || words === "" ? [] : [[fact, words]];
-  return [
+  return facts([
     ["Survey", `${survey.id}, ${dateWords(survey.taken)}, ${STAGE_WORDS[survey.stage]}`],
     ["Way of measuring", WAY_WORDS[survey.method]],
     ["Readings", readingsWords(survey.readings, stations.length)],
@@ -32,7 +33,7 @@ function factsOf({ survey, assessment, slide, lengths }: Reported): readonly Fac
     ["Conditions", conditionWords(survey.conditions)],
     ...optional("Hours of use", survey.hoursOfUse === undefined ? undefined : `${survey.hoursOfUse} h`),
     ...optional("Note", survey.note),
-  ];
+  ]);
 }
 
 function readingsWords(readings: readonly Reading[], stations: number): string {
@@ -73,13 +74,13 @@ function endFloatWords({ endFloat = [] }: Survey, length: LengthWords): string {
 /** All surveys of the slide that there are, where this is not the only one. */
 function surveys({ inspection, survey }: Reported): Markup {
   if (inspection.surveys.length < 2) return html``;
-  const rows = inspection.surveys.map((each) => ({
-    cells: [
-      each.id,
-      dateWords(each.taken),
-      STAGE_WORDS[each.stage],
-      each.id === survey.id ? "this report" : "",
-    ],
+  return surveyTable(inspection, ({ id }) => (id === survey.id ? "this report" : ""));
+}
+
+/** All surveys of a slide, with what is said of each. */
+export function surveyTable({ surveys }: Inspection, said: (survey: Survey) => string): Markup {
+  const rows = surveys.map((each) => ({
+    cells: [each.id, dateWords(each.taken), STAGE_WORDS[each.stage], said(each)],
   }));
   const columns = ["Survey", "Date", "Stage", ""].map((name) => ({ name, holds: "words" as const }));
   return html`<h3>All surveys of this slide</h3>${table(columns, rows)}`;

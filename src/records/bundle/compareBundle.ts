@@ -1,0 +1,64 @@
+import { type Outcome, succeeded } from "../../inspection/problem.ts";
+import { database } from "../database.ts";
+import { isSameWork, type KeptInspection } from "../record.ts";
+import { troubleOf } from "../trouble.ts";
+import type { Bundle } from "./bundle.ts";
+
+/** An inspection of a backup beside what this browser keeps of it. */
+export interface Compared {
+  readonly inspection: KeptInspection;
+  readonly standing: "new" | "same" | "conflict";
+  /** What is kept here; null where it is new. */
+  readonly here: KeptInspection | null;
+}
+
+/** Sets the inspections of a backup against those kept in this browser. */
+export async function compareBundle({ inspections }: Bundle): Promise<Outcome<readonly Compared[]>> {
+  try {
+    const all = await (await database()).getAll("inspections");
+    return succeeded(comparedWith(all, inspections));
+  } catch (error) {
+    return { ok: false, problem: troubleOf(error) };
+  }
+}
+
+/**
+ * The same for what is kept, which may be damaged. An inspection belongs to the one that is kept under its name here;
+ * failing that, to one that is just the same; failing that, to the one saved last of the same slide, as that came here
+ * by a file.
+ */
+export function comparedWith(
+  all: readonly KeptInspection[],
+  inspections: readonly KeptInspection[],
+): readonly Compared[] {
+  const named = new Set(inspections.map(({ id }) => id));
+  const others = new Set(all.filter(({ id }) => !named.has(id)));
+  return inspections.map((inspection): Compared => {
+    const unclaimed = [...others];
+    const here =
+      all.find(({ id }) => id === inspection.id) ??
+      unclaimed.find((kept) => isSame(kept, inspection)) ??
+      latest(unclaimed.filter((kept) => isSameSlide(kept, inspection))) ??
+      null;
+    if (here === null) return { inspection, standing: "new", here };
+    // Each is set against one only, or one restored would be written over by the next.
+    others.delete(here);
+    return { inspection, standing: isSame(here, inspection) ? "same" : "conflict", here };
+  });
+}
+
+function isSame(kept: KeptInspection, inspection: KeptInspection): boolean {
+  try {
+    return isSameWork(kept, inspection);
+  } catch {
+    return false;
+  }
+}
+
+function isSameSlide(kept: KeptInspection, { inspection }: KeptInspection): boolean {
+  return inspection !== null && kept.inspection?.slide?.id === inspection.slide.id;
+}
+
+function latest(kept: readonly KeptInspection[]): KeptInspection | undefined {
+  return [...kept].sort((one, other) => String(other.savedAt).localeCompare(String(one.savedAt)))[0];
+}

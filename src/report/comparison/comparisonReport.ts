@@ -1,0 +1,120 @@
+import type { Conformance } from "../../analysis/assessment.ts";
+import type { ComparedSurvey } from "../../analysis/comparison/comparison.ts";
+import { lengthsIn } from "../../inspection/lengths.ts";
+import { PROGRAM_VERSION } from "../../inspection/programVersion.ts";
+import type { Inspection } from "../../inspection/schema.ts";
+import type { Reported } from "../assessment/reported.ts";
+import { cautionsOf } from "../cautions.ts";
+import { dateWords, dayWritten } from "../dateWords.ts";
+import { documentShell } from "../document/documentShell.ts";
+import { lines } from "../document/lines.ts";
+import { section } from "../document/section.ts";
+import { signature } from "../document/signature.ts";
+import { unitsKept } from "../document/unitsKept.ts";
+import { html, type Markup } from "../markup.ts";
+import { STAGE_WORDS } from "../stageWords.ts";
+import { acceptanceTitle } from "./acceptanceTitle.ts";
+import type { Compared } from "./compared.ts";
+import { changeOf, type Figure } from "./figures.ts";
+import type { ComparisonSectionMaker, ReportedComparison } from "./reportedComparison.ts";
+import { alongTheTravel } from "./sections/alongTheTravel.ts";
+import { assumed } from "./sections/assumed.ts";
+import { figures } from "./sections/figures.ts";
+import { madeComparable } from "./sections/madeComparable.ts";
+import { measured } from "./sections/measured.ts";
+import { method } from "./sections/method.ts";
+import { profiles } from "./sections/profiles.ts";
+import { runningIn } from "./sections/runningIn.ts";
+import { slide } from "./sections/slide.ts";
+import { acceptanceSentence, changeSummary } from "./summary.ts";
+
+/** In the order in which they are told: what follows from the readings first, then what it rests on. */
+const SECTIONS: readonly ComparisonSectionMaker[] = [
+  profiles,
+  figures,
+  runningIn,
+  alongTheTravel,
+  madeComparable,
+  slide,
+  measured,
+  assumed,
+  method,
+];
+
+/**
+ * The report on two surveys of a slide: one self-contained HTML document, to be read, kept and printed. The same
+ * surveys give the same document, whoever asks for it and whenever.
+ *
+ * @param compared surveys of its inspection; throws where one of them is not in it
+ */
+export function comparisonReport(compared: Compared): string {
+  const { inspection, comparison } = compared;
+  const { from, to, resolution } = comparison;
+  const { slide } = inspection;
+  const reported: ReportedComparison = {
+    ...compared,
+    lengths: lengthsIn(slide.units, resolution),
+    from: reportedSurvey(inspection, from),
+    to: reportedSurvey(inspection, to),
+  };
+  return documentShell({
+    title: `Before and after, ${slide.name}, ${dayWritten(from.taken)} and ${dayWritten(to.taken)}`,
+    foot: `${slide.name}, surveys ${from.id} and ${to.id}, ${dateWords(to.taken)}`,
+    content: [
+      head(reported),
+      answer(reported),
+      overview(reported),
+      html`<aside class="cautions"><h2>Take care</h2>${lines(cautionsOf(to.assessment))}</aside>`,
+      ...SECTIONS.flatMap((make) => make(reported) ?? []).map(section),
+      signature(),
+      html`<p class="made">Worked out by Tightspot, version ${PROGRAM_VERSION}. The report on each survey lists its readings.</p>`,
+    ],
+  });
+}
+
+function reportedSurvey(inspection: Inspection, { id, assessment }: ComparedSurvey): Reported {
+  const { slide } = inspection;
+  const survey = inspection.surveys.find((each) => each.id === id);
+  if (survey === undefined) throw new Error(`The inspection has no survey "${id}".`);
+  return { inspection, slide, survey, assessment, lengths: lengthsIn(slide.units, assessment.resolution) };
+}
+
+function head({ inspection: { slide }, from, to }: ReportedComparison): Markup {
+  const survey = ({ survey: { taken, stage } }: Reported): string =>
+    `${dateWords(taken)}, ${STAGE_WORDS[stage]}`;
+  return html`<header class="head">
+<div><p class="kicker">Before and after</p><h1>${slide.name}</h1>${
+    slide.machine === undefined ? [] : html`<p>${slide.machine}</p>`
+  }</div>
+<p class="when">Survey of ${survey(from)}<br>against ${survey(to)}</p>
+</header>`;
+}
+
+const TONE: Readonly<Record<Conformance, "good" | "screw" | "open">> = {
+  proven: "good",
+  disproven: "screw",
+  "not proven": "open",
+};
+
+/** What has changed, and whether the limit is kept now. */
+function answer({ comparison, lengths }: ReportedComparison): Markup {
+  const { acceptance } = comparison;
+  return html`<div class="verdict ${TONE[acceptance.conformance]}">
+<p class="change">${unitsKept(changeSummary(comparison, lengths))}</p>
+<h2>${unitsKept(acceptanceTitle(acceptance, lengths))}</h2>
+<p>${unitsKept(acceptanceSentence(comparison, lengths))}</p></div>`;
+}
+
+/** The changes, large. */
+function overview({ comparison, lengths }: ReportedComparison): Markup {
+  const { change, acceptance } = comparison;
+  const figure = (name: string, { value, interval }: Figure): Markup =>
+    html`<div><dt>${name}</dt><dd class="value">${value}</dd><dd>${interval}</dd></div>`;
+  return html`<div class="overview"><dl class="key changes">${figure("Uniform part", changeOf(change.uniform, lengths))}${figure(
+    "Uneven part",
+    changeOf(change.uneven, lengths),
+  )}${figure("Greatest lost motion", changeOf(change.greatest, lengths))}${figure("Limit", {
+    value: lengths.position(acceptance.limit),
+    interval: `keeping it is ${acceptance.conformance}`,
+  })}</dl></div>`;
+}

@@ -1,0 +1,54 @@
+import { expect, test } from "vitest";
+import { isBundle, openBundle } from "../../../src/records/bundle/bundle.ts";
+
+const kept = {
+  id: "a",
+  revision: 3,
+  savedAt: "2026-03-02T10:00:00Z",
+  inspection: null,
+  draft: { fields: [], rows: [], later: "kept" },
+};
+const bundle = {
+  format: "tightspot-bundle",
+  version: 1,
+  saved: "2026-03-03T10:00:00Z",
+  inspections: [kept],
+  pictures: [{ id: "p", type: "image/png", data: "AAEC" }],
+};
+
+test("a backup is opened with its bytes, and each inspection as it stands in the file", () => {
+  const opened = openBundle(JSON.stringify(bundle));
+  if (!opened.ok) throw new Error(opened.problem.what);
+  expect(JSON.stringify(opened.value.inspections)).toBe(JSON.stringify([kept]));
+  expect(opened.value.pictures).toEqual([{ id: "p", type: "image/png", bytes: Uint8Array.of(0, 1, 2) }]);
+});
+
+test("a backup is told from an inspection by its format", () => {
+  expect(isBundle(JSON.stringify(bundle))).toBe(true);
+  expect(isBundle(JSON.stringify({ ...bundle, format: "tightspot-inspection" }))).toBe(false);
+  expect(isBundle("[1, 2]")).toBe(false);
+  expect(isBundle("{")).toBe(false);
+});
+
+test.each([
+  ["two of one name", { inspections: [kept, kept] }, "", 'two entries have the id "a"'],
+  [
+    "a missing revision",
+    { inspections: [{ ...kept, revision: undefined }] },
+    "inspections[0].revision",
+    "is missing",
+  ],
+  ["no list of inspections", { inspections: 3 }, "inspections", "must be an array"],
+  ["an inspection of a newer version", newerInspection(), "inspections[0].inspection.version", "newer than"],
+  ["a damaged draft", { inspections: [{ ...kept, draft: {} }] }, "inspections[0].draft.fields", "is missing"],
+])("a backup with %s is refused with the place", (_what, change, where, what) => {
+  const opened = openBundle(JSON.stringify({ ...bundle, ...change }));
+  if (opened.ok) throw new Error("It was opened.");
+  expect(opened.problem.where).toBe(where);
+  expect(opened.problem.what).toContain(what);
+  expect(opened.problem.cure).toContain("nothing was changed here");
+});
+
+function newerInspection() {
+  return { inspections: [{ ...kept, inspection: { format: "tightspot-inspection", version: 9 } }] };
+}
