@@ -1,5 +1,6 @@
 import type { Settings } from "../../analysis/settings.ts";
 import type { Slide, Survey } from "../../inspection/schema.ts";
+import type { Topic } from "../help/topics.ts";
 
 export type FieldKind = "text" | "note" | "date" | "length" | "lengths" | "number" | "yes-no" | "choice";
 
@@ -12,6 +13,8 @@ export interface Field {
   /** Its unit where that is not the slide's unit of length. */
   readonly unit?: string;
   readonly hint?: string;
+  /** What is told about it on asking. */
+  readonly about?: Topic;
   readonly choices?: readonly (readonly [value: string, label: string])[];
   /** A length in millimetres, or words, for what is taken when the field is left open. */
   readonly assumed?: (settings: Settings) => number | string;
@@ -64,6 +67,7 @@ export const SETUP_FIELDS = {
     label: "Limit",
     kind: "length",
     hint: "Of lost motion: the maker’s figure, if there is one.",
+    about: "limit",
   },
 } as const satisfies Record<string, Field>;
 
@@ -78,6 +82,7 @@ export const END_FLOAT_FIELD: Field = {
   path: "endFloat",
   label: "End float of the screw",
   kind: "lengths",
+  about: "end-float",
   assumed: () => "not measured",
   hint: "One reading or more, with spaces between.",
 };
@@ -185,6 +190,7 @@ export const DETAILS: readonly FieldGroup[] = [
       { path: "nut.adjustable", label: "Adjustable", kind: "yes-no", assumed: () => "yes (assumed)" },
       {
         path: "runningClearance",
+        about: "running-clearance",
         label: "Running clearance",
         kind: "length",
         assumed: ({ runningClearance }) => runningClearance,
@@ -192,6 +198,7 @@ export const DETAILS: readonly FieldGroup[] = [
       },
       {
         path: "nut.takeUpLeft",
+        about: "take-up",
         label: "Take-up left",
         kind: "length",
         assumed: () => "not known",

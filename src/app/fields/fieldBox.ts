@@ -3,6 +3,7 @@ import { customElement, property, state } from "lit/decorators.js";
 import { live } from "lit/directives/live.js";
 import type { Units } from "../../inspection/units.ts";
 import type { Field } from "../editing/fieldList.ts";
+import "../help/aboutLink.ts";
 import { controls } from "../style/controls.ts";
 
 declare global {
@@ -20,6 +21,18 @@ export class FieldBox extends LitElement {
       label {
         display: block;
         margin-bottom: 0.25rem;
+      }
+
+      .top {
+        position: relative;
+      }
+
+      /* Its target reaches over the label's line and no line is made higher by it. */
+      tightspot-about {
+        position: absolute;
+        right: -0.5rem;
+        bottom: -0.875rem;
+        z-index: 1;
       }
 
       .box {
@@ -90,7 +103,10 @@ export class FieldBox extends LitElement {
     const { field, problem } = this;
     const about = problem === "" ? field.hint : problem;
     return html`
-      <label class="label" for="input">${field.label}</label>
+      <div class="top">
+        <label class="label" for="input">${field.label}</label>
+        ${field.about === undefined ? nothing : html`<tightspot-about .topic=${field.about}></tightspot-about>`}
+      </div>
       <div class="box ${this.#unit === "" ? "" : "with-unit"}">
         ${this.#control()}
         ${this.#unit === "" ? nothing : html`<span class="unit" aria-hidden="true">${this.#unit}</span>`}

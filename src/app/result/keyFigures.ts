@@ -1,8 +1,10 @@
 import { css, html } from "lit";
 import type { Assessment, Estimate } from "../../analysis/assessment.ts";
+import "../help/aboutLink.ts";
 import type { Lengths } from "../../inspection/lengths.ts";
 import { evennessOf } from "../../picture/evenness.ts";
 import { intervalWords } from "../../report/words.ts";
+import type { Topic } from "../help/topics.ts";
 
 export const keyFiguresStyle = css`
   .key {
@@ -16,11 +18,18 @@ export const keyFiguresStyle = css`
   }
 
   .key > div {
+    position: relative;
     padding: 0.625rem 0.75rem 0.75rem;
     background: var(--sheet);
   }
 
+  .key .about {
+    position: absolute;
+    inset: -0.125rem -0.25rem auto auto;
+  }
+
   .key dt {
+    padding-right: 1.5rem;
     color: var(--ink-pale);
     font-size: var(--small);
   }
@@ -42,6 +51,7 @@ export const keyFiguresStyle = css`
 
 interface KeyFigure {
   readonly term: string;
+  readonly about: Topic;
   readonly estimate: Estimate;
 }
 
@@ -49,17 +59,18 @@ interface KeyFigure {
 export function keyFigures(assessment: Assessment, lengths: Lengths) {
   const { verdict, uniform, uneven, greatest } = assessment;
   const figures: readonly KeyFigure[] = [
-    { term: "Uniform part", estimate: uniform },
-    { term: "Uneven part", estimate: uneven },
-    { term: greatestTerm(assessment, lengths), estimate: greatest },
+    { term: "Uniform part", about: "uniform-uneven", estimate: uniform },
+    { term: "Uneven part", about: "uniform-uneven", estimate: uneven },
+    { term: greatestTerm(assessment, lengths), about: "backlash", estimate: greatest },
     ...(verdict === "leave-alone" || verdict === "correct-end-float" ? [] : [left(assessment)]),
   ];
   return html`<dl class="key">
     ${figures.map(
-      ({ term, estimate }) => html`<div>
+      ({ term, about, estimate }) => html`<div>
         <dt>${term}</dt>
         <dd class="value">${lengths.lostMotion(estimate.value)}</dd>
         <dd class="range">${intervalWords(estimate, lengths)}</dd>
+        <dd class="about screen-only"><tightspot-about .topic=${about}></tightspot-about></dd>
       </div>`,
     )}
   </dl>`;
@@ -74,6 +85,6 @@ function greatestTerm(assessment: Assessment, lengths: Lengths): string {
 /** What the repair leaves that can be made to this nut. */
 function left({ verdict, settings, afterAdjusting, afterNewNuts }: Assessment): KeyFigure {
   return settings.adjustable && verdict !== "replace-nuts"
-    ? { term: "Left after adjusting", estimate: afterAdjusting.worst }
-    : { term: "Left with new nuts", estimate: afterNewNuts.worst };
+    ? { term: "Left after adjusting", about: "take-up", estimate: afterAdjusting.worst }
+    : { term: "Left with new nuts", about: "running-clearance", estimate: afterNewNuts.worst };
 }

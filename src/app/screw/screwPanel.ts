@@ -9,6 +9,7 @@ import { type Place, placeAt } from "../../picture/place.ts";
 import { type ScrewPicture, screwPicture } from "../../picture/screwPicture.ts";
 import { placeWords } from "../../report/placeWords.ts";
 import { capitalised } from "../../report/words.ts";
+import "../help/aboutLink.ts";
 import { controls } from "../style/controls.ts";
 import { Dragging } from "./dragging.ts";
 import { keyedTo, placedOn, type Way, wayBetween } from "./moving.ts";
@@ -80,7 +81,10 @@ export class ScrewPanel extends LitElement {
       </figure>
       <div class="beside">
         <div class="place">
-          <h3>${where}</h3>
+          <div class="where">
+            <h3>${where}</h3>
+            <tightspot-about class="screen-only" topic="tight-spot"></tightspot-about>
+          </div>
           <p class="figures">
             <span class="label">Lost motion here</span>
             <strong>${words.lostMotion}</strong>

@@ -53,6 +53,12 @@ export const screwStyle = css`
     align-items: start;
   }
 
+  .where {
+    display: flex;
+    align-items: center;
+    min-height: var(--target);
+  }
+
   .place p {
     max-width: 52ch;
   }
@@ -72,8 +78,9 @@ export const screwStyle = css`
   }
 
   .jumps button {
-    flex: 0 1 8rem;
-    padding-inline: 0.5rem;
+    flex: 0 1 auto;
+    padding-inline: 0.75rem;
+    white-space: nowrap;
   }
 
   .key {

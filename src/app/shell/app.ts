@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import type { KeptInspection } from "../../records/record.ts";
+import type { Topic } from "../help/topics.ts";
 import { NewerVersion } from "../offline/newerVersion.ts";
 import type { Log } from "../opening/readFile.ts";
 import { controls } from "../style/controls.ts";
@@ -41,11 +42,19 @@ export class App extends LitElement {
         align-items: center;
         gap: 0.625rem;
         min-height: var(--target);
+        text-decoration: none;
+      }
+
+      .home {
         color: var(--ink-strong);
         font-size: 1.25rem;
         font-weight: 700;
         letter-spacing: -0.02em;
-        text-decoration: none;
+      }
+
+      .help {
+        padding: 0 0.75rem;
+        font-weight: 600;
       }
 
       main {
@@ -84,6 +93,10 @@ export class App extends LitElement {
           padding: 0;
         }
 
+        .help {
+          display: none;
+        }
+
         .newer {
           display: none;
         }
@@ -101,7 +114,8 @@ export class App extends LitElement {
   @state() private handed: KeptInspection | null = null;
   /** Logs of readings that were just opened, to be taken in one after the other. */
   @state() private logs: readonly Log[] = [];
-
+  /** What is asked about, to be told in place. */
+  @state() private about: Topic | null = null;
   /** Backups to be restored, one after the other. */
   @state() private backups: readonly Backup[] = [];
 
@@ -126,6 +140,7 @@ export class App extends LitElement {
     this.addEventListener("tightspot-log-done", () => {
       this.logs = this.logs.slice(1);
     });
+    this.addEventListener("tightspot-about", ({ detail }) => void this.#tell(detail));
     this.addEventListener("tightspot-backup-done", () => {
       this.backups = this.backups.slice(1);
     });
@@ -147,7 +162,10 @@ export class App extends LitElement {
 
   override render() {
     return html`
-      <header><a href=${hashOf({ at: "start" })}>${brand} Tightspot</a></header>
+      <header>
+        <a class="home" href=${hashOf({ at: "start" })}>${brand} Tightspot</a>
+        ${this.#helpLink()}
+      </header>
       ${this.#newerVersion.render()}
       <main>${this.#page()}</main>
       ${this.#restoring()}
@@ -157,6 +175,16 @@ export class App extends LitElement {
           this.notices = this.notices.filter((notice) => notice !== detail);
         }}
       ></tightspot-notice-bar>
+      ${
+        this.about === null
+          ? nothing
+          : html`<tightspot-help-dialog
+              .topic=${this.about}
+              @tightspot-help-done=${() => {
+                this.about = null;
+              }}
+            ></tightspot-help-dialog>`
+      }
       ${this.#drops.isOver ? html`<p class="dropping">Drop the files to open them</p>` : nothing}
     `;
   }
@@ -165,7 +193,21 @@ export class App extends LitElement {
     return this.renderRoot.querySelector<Workbench>("tightspot-workbench");
   }
 
+  /** From an inspection it opens beside it, so that what is being entered stays where it is. */
+  #helpLink() {
+    const isBeside = this.route.at === "new" || this.route.at === "inspection";
+    return html`<a
+      class="help"
+      href=${hashOf({ at: "help" })}
+      target=${isBeside ? "_blank" : nothing}
+      aria-label=${isBeside ? "Help, in another tab" : nothing}
+      >Help</a
+    >`;
+  }
+
   #page() {
+    if (this.route.at === "help")
+      return html`<tightspot-help .topic=${this.route.topic ?? ""}></tightspot-help>`;
     return this.route.at === "start"
       ? html`<tightspot-start-page></tightspot-start-page>`
       : html`<tightspot-workbench
@@ -195,7 +237,9 @@ export class App extends LitElement {
       this.#note({ tone: "wrong", text: `Not taken in: ${this.logs.map(({ name }) => name).join(", ")}.` });
     }
     this.logs = [];
+    this.about = null;
     if (route.at === "start") document.title = "Tightspot";
+    else if (route.at === "help") void import("../help/helpPage.ts");
     else void import("../workbench/workbench.ts");
   }
 
@@ -204,13 +248,19 @@ export class App extends LitElement {
     this.#show(route);
   }
 
+  async #tell(topic: Topic): Promise<void> {
+    await import("../help/helpDialog.ts");
+    this.about = topic;
+  }
+
   async #open(opening: Opening): Promise<void> {
     this.notices = [];
     const { openFiles } = await import("../opening/openFiles.ts");
     const { inspection, logs, backups, notices } = await openFiles(opening);
     if (backups.length > 0) await import("../backup/restoreDialog.ts");
     if (inspection !== null) this.#goTo({ at: "inspection", id: inspection.id });
-    else if (logs.length > 0 && this.route.at === "start") this.#goTo({ at: "new" });
+    else if (logs.length > 0 && (this.route.at === "start" || this.route.at === "help"))
+      this.#goTo({ at: "new" });
     this.handed = inspection;
     this.logs = [...this.logs, ...logs];
     this.backups = [...this.backups, ...backups];
