@@ -184,6 +184,15 @@ export const controls = css`
     background: var(--sheet);
   }
 
+  /* The browser would put a plate of the page's ground behind their words. */
+  @media (forced-colors: active) {
+    .chief,
+    [aria-pressed="true"],
+    label:has(:checked) {
+      forced-color-adjust: none;
+    }
+  }
+
   @media print {
     button,
     .screen-only {
