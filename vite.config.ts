@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { chmod } from "node:fs/promises";
+import { availableParallelism } from "node:os";
 import type { Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
@@ -209,6 +210,8 @@ export default defineConfig(({ mode }) => ({
     include: ["tests/**/*.test.ts"],
     globalSetup: ["tests/buildProducts.ts"],
     testTimeout: 60_000,
+    // On two cores too: a test of the page waits for the browser, and the browser for it.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     hookTimeout: 120_000,
   },
 }));
