@@ -176,6 +176,10 @@ export const comparingStyle = css`
     font-size: var(--small);
   }
 
+  .scroll {
+    overflow-x: auto;
+  }
+
   .along :is(th, td) {
     padding-right: 0.375rem;
     text-align: right;

@@ -63,7 +63,7 @@ function cell({ value, interval }: Figure) {
 export function alongTheTravel(comparison: Comparison, lengths: Lengths) {
   return html`<details>
     <summary>Along the travel, as a table</summary>
-    <table class="figures along">
+    <div class="scroll" role="group" aria-label="Lost motion along the travel" tabindex="0"><table class="figures along">
       <caption class="unseen">Lost motion along the travel, ${lengths.units}</caption>
       <thead>
         <tr>
@@ -78,6 +78,6 @@ export function alongTheTravel(comparison: Comparison, lengths: Lengths) {
           </tr>`,
         )}
       </tbody>
-    </table>
+    </table></div>
   </details>`;
 }
