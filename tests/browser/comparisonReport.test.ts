@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { type Browser, chromium } from "playwright-core";
+import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { beforeAndAfter } from "../../src/analysis/beforeAndAfter.ts";
 import { openInspection } from "../../src/inspection/open.ts";
@@ -7,16 +7,13 @@ import { inOneLine, type Outcome } from "../../src/inspection/problem.ts";
 import type { Inspection } from "../../src/inspection/schema.ts";
 import { comparedOf } from "../../src/report/comparison/compared.ts";
 import { comparisonReport } from "../../src/report/comparison/comparisonReport.ts";
-import { findChromium } from "./findChromium.js";
 import { cutOff, inOneLineOf, PAPERS, printed } from "./paper.ts";
-import { ARGUMENTS } from "./servedPage.ts";
+import { launched } from "./servedPage.ts";
 
 let browser: Browser;
 
 beforeAll(async () => {
-  const executablePath = findChromium();
-  if (executablePath === null) throw new Error("There is no Chromium: see tests/browser/findChromium.js.");
-  browser = await chromium.launch({ executablePath, args: ARGUMENTS });
+  browser = await launched();
 });
 
 afterAll(() => browser.close());

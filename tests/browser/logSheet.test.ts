@@ -1,19 +1,16 @@
-import { type Browser, chromium } from "playwright-core";
+import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { PlannableSlide } from "../../src/inspection/plannableSlide.ts";
 import { measuringPlan, type PlanOptions } from "../../src/intake/plan/measuringPlan.ts";
 import { logSheet } from "../../src/report/plan/logSheet.ts";
 import type { LostMotionMethod } from "../../src/report/plan/method.ts";
-import { findChromium } from "./findChromium.js";
 import { pdfPages } from "./pdfText.ts";
-import { ARGUMENTS } from "./servedPage.ts";
+import { launched } from "./servedPage.ts";
 
 let browser: Browser;
 
 beforeAll(async () => {
-  const executablePath = findChromium();
-  if (executablePath === null) throw new Error("There is no Chromium: see tests/browser/findChromium.js.");
-  browser = await chromium.launch({ executablePath, args: ARGUMENTS });
+  browser = await launched();
 });
 
 afterAll(() => browser.close());

@@ -2,10 +2,9 @@ import { copyFileSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { type Browser, chromium, type Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { findChromium } from "./findChromium.js";
-import { ARGUMENTS, type ServedPage, servePage } from "./servedPage.ts";
+import { launched, type ServedPage, servePage } from "./servedPage.ts";
 import { describeSlide, dropFiles, EVEN, goHome, kept, takeLog, typeReadings, WORN } from "./steps.ts";
 
 /** As it lies on a stick: nothing beside it. */
@@ -15,7 +14,7 @@ let browser: Browser;
 
 beforeAll(async () => {
   copyFileSync("dist/page/tightspot.html", file);
-  browser = await chromium.launch({ executablePath: findChromium() ?? "", args: ARGUMENTS });
+  browser = await launched();
 });
 
 afterAll(async () => {

@@ -39,14 +39,12 @@ export interface ServedPage {
  * @param flags of the browser, beside the usual ones
  */
 export async function servePage(folder = "dist/page", flags: readonly string[] = []): Promise<ServedPage> {
-  const executablePath = findChromium();
-  if (executablePath === null) throw new Error("There is no Chromium: see tests/browser/findChromium.js.");
   // Looked up at each request, as they may be built anew meanwhile.
   const files = sirv(folder, { dev: true });
   const server = createServer((request, response) => files(request, response));
   await new Promise<void>((listening) => server.listen(0, "127.0.0.1", listening));
   const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
-  const browser = await chromium.launch({ executablePath, args: [...ARGUMENTS, ...flags] });
+  const browser = await launched(flags);
   return {
     address,
     // Most tests look at other things, and are faster where the page is not kept in every new profile.
@@ -58,6 +56,13 @@ export async function servePage(folder = "dist/page", flags: readonly string[] =
       await new Promise((closed) => server.close(closed));
     },
   };
+}
+
+/** @param flags of the browser, beside the usual ones */
+export async function launched(flags: readonly string[] = []): Promise<Browser> {
+  const executablePath = findChromium();
+  if (executablePath === null) throw new Error("There is no Chromium: see tests/browser/findChromium.js.");
+  return chromium.launch({ executablePath, args: [...ARGUMENTS, ...flags] });
 }
 
 function newProfile(

@@ -4,7 +4,7 @@ import type { Choice } from "../../analysis/comparison/choice.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import type { Desk } from "../editing/desk.ts";
 import { controls } from "../style/controls.ts";
-import { partFold } from "../style/fold.ts";
+import { aboutFold, partFold } from "../style/fold.ts";
 import { askToCompare, type Found } from "./comparing.ts";
 
 /** Two surveys against each other, and running in, behind their heading; loaded when it is first opened. */
@@ -13,20 +13,10 @@ export class ComparingPart extends LitElement {
   static override styles = [
     controls,
     partFold,
+    aboutFold,
     css`
       .sheet {
         padding: 0 clamp(0.75rem, 2vw, 1.75rem);
-      }
-
-      summary {
-        flex-wrap: wrap;
-        gap: 0 0.75rem;
-        padding: 0.375rem 0;
-      }
-
-      .about {
-        color: var(--ink-pale);
-        font-size: var(--small);
       }
 
       @media print {

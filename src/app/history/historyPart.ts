@@ -3,7 +3,7 @@ import { customElement, property, state } from "lit/decorators.js";
 import type { Inspection } from "../../inspection/schema.ts";
 import type { Desk } from "../editing/desk.ts";
 import { controls } from "../style/controls.ts";
-import { partFold } from "../style/fold.ts";
+import { aboutFold, partFold } from "../style/fold.ts";
 
 /** The slide's history behind its heading; it is loaded when it is first opened. */
 @customElement("tightspot-history-part")
@@ -11,6 +11,7 @@ export class HistoryPart extends LitElement {
   static override styles = [
     controls,
     partFold,
+    aboutFold,
     css`
       :host {
         margin-top: var(--gap);
@@ -18,17 +19,6 @@ export class HistoryPart extends LitElement {
 
       .sheet {
         padding: 0 clamp(0.75rem, 2vw, 1.25rem);
-      }
-
-      summary {
-        flex-wrap: wrap;
-        gap: 0 0.75rem;
-        padding: 0.375rem 0;
-      }
-
-      .about {
-        color: var(--ink-pale);
-        font-size: var(--small);
       }
 
       @media print {

@@ -4,7 +4,7 @@ import type { Slide, Survey } from "../../inspection/schema.ts";
 import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
 import { controls } from "../style/controls.ts";
-import { partFold } from "../style/fold.ts";
+import { aboutFold, partFold } from "../style/fold.ts";
 
 /** The measuring plan behind its heading; it is loaded when it is first opened. */
 @customElement("tightspot-plan-part")
@@ -12,6 +12,7 @@ export class PlanPart extends LitElement {
   static override styles = [
     controls,
     partFold,
+    aboutFold,
     css`
       :host {
         margin-bottom: var(--gap);
@@ -19,17 +20,6 @@ export class PlanPart extends LitElement {
 
       .sheet {
         padding: 0 clamp(0.75rem, 2vw, 1.25rem);
-      }
-
-      summary {
-        flex-wrap: wrap;
-        gap: 0 0.75rem;
-        padding: 0.375rem 0;
-      }
-
-      .about {
-        color: var(--ink-pale);
-        font-size: var(--small);
       }
 
       @media print {

@@ -53,3 +53,17 @@ export const partFold = css`
     font-weight: 650;
   }
 `;
+
+/** Beside the heading of such a part, what it holds. */
+export const aboutFold = css`
+  summary {
+    flex-wrap: wrap;
+    gap: 0 0.75rem;
+    padding: 0.375rem 0;
+  }
+
+  .about {
+    color: var(--ink-pale);
+    font-size: var(--small);
+  }
+`;

@@ -5,7 +5,7 @@ import type { KeptDraws } from "../../../analysis/whatIf.ts";
 import type { Slide } from "../../../inspection/schema.ts";
 import type { Desk } from "../../editing/desk.ts";
 import { controls } from "../../style/controls.ts";
-import { partFold } from "../../style/fold.ts";
+import { aboutFold, partFold } from "../../style/fold.ts";
 
 /** What other settings would lead to, behind its heading; it is loaded when it is first opened. */
 @customElement("tightspot-what-if-part")
@@ -13,20 +13,10 @@ export class WhatIfPart extends LitElement {
   static override styles = [
     controls,
     partFold,
+    aboutFold,
     css`
       details {
         border-top: 1px solid var(--rule);
-      }
-
-      summary {
-        flex-wrap: wrap;
-        gap: 0 0.75rem;
-        padding: 0.375rem 0;
-      }
-
-      .about {
-        color: var(--ink-pale);
-        font-size: var(--small);
       }
 
       @media print {
