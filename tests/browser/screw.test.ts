@@ -47,6 +47,23 @@ test("the screw is loaded with the first verdict, and drawn once it comes near t
   expect(await loaded()).toBe(true);
 });
 
+test.each([320, 360, 412, 820, 1440])(
+  "where it is %i px wide, what stands below the screw hardly moves when the screw comes",
+  async (width) => {
+    const page = await served.open({ width, height: 740 });
+    await page.getByRole("button", { name: /^Boring mill, table/ }).click();
+    const part = page.locator("tightspot-screw-part");
+    const high = async () => (await part.boundingBox())?.height ?? Number.NaN;
+    await part.waitFor();
+    expect(await nutOf(page).count()).toBe(0);
+    const before = await high();
+    await part.scrollIntoViewIfNeeded();
+    await nutOf(page).waitFor();
+    expect(Math.abs((await high()) - before)).toBeLessThan(48);
+    await page.close();
+  },
+);
+
 test("keys move the nut, and each place is told in words", async () => {
   const page = await opened();
   const nut = nutOf(page);

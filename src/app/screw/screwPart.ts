@@ -14,13 +14,36 @@ export class ScrewPart extends LitElement {
     controls,
     css`
       :host {
-        min-height: 24rem;
+        container-type: inline-size;
         padding-top: var(--gap);
         border-top: 1px solid var(--rule);
       }
 
+      /* As high as what will stand here, so that nothing below it moves when it comes. */
+      .place {
+        min-height: 73rem;
+      }
+
+      @container (min-width: 18rem) {
+        .place {
+          min-height: 68rem;
+        }
+      }
+
+      @container (min-width: 26rem) {
+        .place {
+          min-height: 65rem;
+        }
+      }
+
+      @container (min-width: 38rem) {
+        .place {
+          min-height: 43rem;
+        }
+      }
+
       @media print {
-        :host {
+        .place {
           min-height: 0;
         }
       }
@@ -64,12 +87,17 @@ export class ScrewPart extends LitElement {
 
   override render() {
     const shown = this.#shown;
-    if (shown === null) return nothing;
-    return html`<tightspot-screw
-      .assessment=${shown.assessment}
-      .slide=${shown.slide}
-      .repairable=${shown.repairable}
-    ></tightspot-screw>`;
+    return html`<div class="place">
+      ${
+        shown === null
+          ? nothing
+          : html`<tightspot-screw
+              .assessment=${shown.assessment}
+              .slide=${shown.slide}
+              .repairable=${shown.repairable}
+            ></tightspot-screw>`
+      }
+    </div>`;
   }
 
   readonly #toPrint = (): void => {
