@@ -207,7 +207,14 @@ export default defineConfig(({ mode }) => ({
   // A classic worker runs from within a file, too; a module worker does not. Those of the served page are parts of it.
   worker: { format: "iife" },
   test: {
-    include: ["tests/**/*.test.ts"],
+    projects: [
+      {
+        extends: true,
+        test: { name: "program", include: ["tests/!(browser)/**/*.test.ts", "tests/*.test.ts"] },
+      },
+      // The browser is a program of its own, which a busy machine may hold up: one more try, and vitest tells of it.
+      { extends: true, test: { name: "browser", include: ["tests/browser/**/*.test.ts"], retry: 1 } },
+    ],
     globalSetup: ["tests/buildProducts.ts"],
     testTimeout: 60_000,
     // On two cores too: a test of the page waits for the browser, and the browser for it.
