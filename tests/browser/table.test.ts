@@ -84,6 +84,19 @@ test("typing over a cell, emptying it, Escape, and Ctrl+Z and Ctrl+Y over all of
   await isAt(page, "Backlash, reading 2");
 });
 
+test("figures typed into the middle of one already there stay in the order in which they are typed", async () => {
+  const page = await table();
+  const backlash = cell(page, "Backlash", 2);
+  await backlash.focus();
+  await page.keyboard.press("Home");
+  for (const key of ["ArrowRight", "ArrowRight"]) await page.keyboard.press(key);
+  for (const key of ["1", "5", "7"]) {
+    await page.keyboard.press(key);
+    await page.waitForTimeout(50);
+  }
+  expect(await column(page, "Backlash")).toEqual(["0.21", "0.15720", "0.22"]);
+});
+
 test("what was deleted is taken back after the page was loaded again", async () => {
   const page = await table();
   await page.getByRole("button", { name: "Strike or delete reading 2" }).press("Delete");

@@ -179,11 +179,13 @@ export class ReadingsTable extends LitElement {
   #typed(row: Row, column: ColumnName, input: HTMLInputElement): void {
     const { desk } = this;
     if (desk === null) return;
-    const text = input.value === '"' ? this.#above(row, column) : input.value;
+    const isDitto = input.value === '"';
+    const text = isDitto ? this.#above(row, column) : input.value;
     if (row.key !== this.#next.key) desk.enterCell(row.key, column, text);
     else if (text !== "") desk.beginRow(row, column, text);
-    // A ditto mark over an empty column changes nothing, and would otherwise stay.
-    this.requestUpdate();
+    // A ditto mark over an empty column changes nothing, and would otherwise stay. What was typed otherwise is shown with
+    // the rows that it leads to: shown again with those of before, the cursor would jump to the end of it.
+    if (isDitto) this.requestUpdate();
   }
 
   /** What a ditto mark stands for. */
