@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { gridOf, type ProfileData, type ProfileDraws } from "../../../src/analysis/profile/draws.ts";
 import { screwProfile } from "../../../src/analysis/profile/screw.ts";
 import { normals, seededRandom } from "../../../src/analysis/random.ts";
@@ -40,7 +40,7 @@ describe("draws of the profile", () => {
   const within = (position: number) => position <= 160.5;
   let profile: ProfileDraws;
 
-  beforeAll(() => {
+  beforeEach(() => {
     profile = profileOf(data);
   });
 
@@ -88,7 +88,7 @@ describe("a screw with one level worn stretch", () => {
     return momentsIn(draws.map(({ backlash }) => backlash[index]));
   };
 
-  beforeAll(() => {
+  beforeEach(() => {
     profile = profileOf(read(plateau));
   });
 

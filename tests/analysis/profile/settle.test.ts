@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { CHARACTERS } from "../../../src/analysis/profile/characters.ts";
 import { type Fit, fitOf, type State, shapeOf } from "../../../src/analysis/profile/fit.ts";
 import { settle } from "../../../src/analysis/profile/settle.ts";
@@ -56,7 +56,7 @@ describe("states of an even profile whose readings all lie on one graduation", (
   let settled: readonly State[];
   let chances: readonly (readonly number[])[];
 
-  beforeAll(() => {
+  beforeEach(() => {
     fit = fitOf(data, seededRandom(41));
     const start = Array.from({ length: SIZE }, (): State => {
       const even = { character: EVEN, u: new Float64Array(0), shape: new Float64Array(6) };
@@ -115,7 +115,7 @@ describe("states of a worn end that one graduation more tells of", () => {
   let start: readonly State[];
   let settled: readonly State[];
 
-  beforeAll(() => {
+  beforeEach(() => {
     const character = CHARACTERS.findIndex(({ name }) => name === "worn end");
     fit = fitOf(data, seededRandom(43));
     start = Array.from({ length: SIZE }, (): State => {
