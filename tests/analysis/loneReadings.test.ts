@@ -29,10 +29,10 @@ function through(positions: readonly number[], ...profiles: readonly (readonly n
 /** What is doubted in readings whose profile is flat at 0.2 mm, and what without those that stand out is as given. */
 function doubted(
   readings: readonly (readonly [position: number, value: number])[],
-  without: ProfileDraws = flat(LEVEL),
+  without: ProfileDraws = flat(LEVEL, LEVEL),
 ) {
   const corrected = correct(pushPull(readings), 4);
-  const given = { stations: stationsOf(corrected.readings), profile: flat(LEVEL) };
+  const given = { stations: stationsOf(corrected.readings), profile: flat(LEVEL, LEVEL) };
   const asked: (readonly number[])[] = [];
   const doubts = doubtsOf(given, corrected, SETTINGS, (others) => {
     asked.push(others.flatMap(({ from }) => from));
@@ -87,6 +87,7 @@ describe("a station read once", () => {
 
   it("is told of where two more were read, not where one was", () => {
     expect(doubted(seven([1, 0.3]).slice(0, 2)).asked).toEqual([]);
+    expect(doubted([[0, LEVEL], ...seven([1, 0.3]).slice(0, 2)]).asked).toEqual([]);
     expect(doubted(seven([1, 1.01 * apart(IN_500_OF_THREE)]).slice(0, 3)).confirmed).toEqual([1]);
     expect(doubted(seven([1, 0.99 * apart(IN_500_OF_THREE)]).slice(0, 3)).confirmed).toEqual([]);
   });
