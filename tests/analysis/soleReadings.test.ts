@@ -98,11 +98,12 @@ describe("whether a reading decides alone", () => {
     others: Chances,
     findings: readonly Finding[],
     standOut: readonly number[] = [],
+    withAll = led("remake-screw", 0.99),
   ) {
     const corrected = correct(pushPull(readings), 4);
     const given = { settings: SETTINGS, corrected, endFloat: [0], drivePlay: 0 };
     const model = () => drawsOf([0, 300], [[0.2, 0.2]], 0.005);
-    const all = { ...judge(corrected.readings, given, model), chances: led("remake-screw", 0.99) };
+    const all = { ...judge(corrected.readings, given, model), chances: withAll };
     const seen: (readonly number[])[] = [];
     const lone = standOut.map((index) => corrected.readings[index]);
     const found = withStops(findings, all, lone, lengthsIn("mm", 0.01), (rest) => {
@@ -155,10 +156,17 @@ describe("whether a reading decides alone", () => {
 
   it.each([
     ["the same", led("remake-screw", 0.96), 0],
+    ["the same, as surely as it takes", led("remake-screw", 0.95), 0],
     ["the same, but not surely", led("remake-screw", 0.9), 1],
     ["another, not surely", led("adjust-nut", 0.9), 1],
   ] as const)("hangs on whether the others lead to %s", (_, others, count) => {
     expect(stopsFor(FIVE, others, [], [2]).stops).toHaveLength(count);
+  });
+
+  it("hangs on where the others lead, though neither leads far enough", () => {
+    const perhaps = led("remake-screw", 0.9);
+    expect(stopsFor(FIVE, led("adjust-nut", 0.9), [], [2], perhaps).stops).toHaveLength(1);
+    expect(stopsFor(FIVE, led("remake-screw", 0.8), [], [2], perhaps).stops).toHaveLength(0);
   });
 
   it.each(["outlying reading", "negative lost motion", "outside the travel", "duplicate rows"])(
@@ -232,6 +240,15 @@ describe("the parts of the readings that may have to be judged by themselves", (
       });
     }
     expect(asked).toEqual(known);
+  });
+
+  it("are without what was made of two readings, where one of them is in doubt or named", () => {
+    const pair = { ...readings[2], from: [2, 9] };
+    const given = stationsOf([...readings.slice(0, 2), pair, ...readings.slice(3)]);
+    const kept = (findings: readonly Finding[], standOut: readonly LostMotion[]) =>
+      partsToJudge(findings, given, standOut).map((part) => part.map(({ position }) => position));
+    expect(kept([finding("duplicate rows", "warning", 9)], [])).toEqual([[0, 50, 150, 200, 250, 300]]);
+    expect(kept([finding("slip", "stop", 9)], [pair, readings[4]])).toEqual([[0, 50, 100, 150, 250, 300]]);
   });
 
   it("are none where nothing is in doubt, or everything", () => {
