@@ -149,6 +149,17 @@ describe("a narrow peak", () => {
     for (const { backlash, loose } of between) expect(loose.backlash).toBeGreaterThan(Math.max(...backlash));
   });
 
+  it("is as high as a long nut lets it be, which is never stopped by its deepest thread", () => {
+    // A bell of 0.3 mm, 40 mm from its middle to half, half a step of the grid off, met by a nut of 60 mm.
+    const met = (position: number) => 0.1 + 0.3 * 2 ** -(((Math.abs(position - 151.5) + 30) / 40) ** 2);
+    const { draws } = profileOf(read(met, 21, { engagedLength: 60 }));
+    for (const { backlash, loose, stationEffect } of draws) {
+      const crest = loose.backlash - Math.SQRT2 * stationEffect;
+      expect(crest).toBeLessThan(Math.max(...backlash) + 0.01);
+      expect(Math.abs(crest - met(151.5))).toBeLessThan(0.04);
+    }
+  });
+
   it.each([
     { from: 0, to: 140 },
     { from: 165, to: 300 },
