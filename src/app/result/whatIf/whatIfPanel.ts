@@ -5,7 +5,6 @@ import type { Assessment, Estimate, Verdict } from "../../../analysis/assessment
 import { leastLimits } from "../../../analysis/leastLimits.ts";
 import { type KeptDraws, whatIf } from "../../../analysis/whatIf.ts";
 import { type Lengths, lengthsIn } from "../../../inspection/lengths.ts";
-import { inOneLine } from "../../../inspection/problem.ts";
 import type { Slide } from "../../../inspection/schema.ts";
 import { fromMillimetres, roundTo } from "../../../inspection/units.ts";
 import type { Work } from "../../../records/record.ts";
@@ -104,7 +103,7 @@ export class WhatIfPanel extends LitElement {
       <tightspot-field
         .field=${field}
         .text=${text}
-        .problem=${problem === null ? "" : inOneLine(problem)}
+        .problem=${problem}
         .assumed=${assumedWords(field, settings, units)}
         .units=${units}
         @tightspot-typed=${({ detail }: CustomEvent<string>) => this.#try(path, detail)}
