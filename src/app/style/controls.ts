@@ -158,6 +158,10 @@ export const controls = css`
     font-variant-numeric: tabular-nums;
   }
 
+  select {
+    text-overflow: ellipsis;
+  }
+
   input::placeholder {
     color: var(--ink-pale);
     opacity: 1;
