@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { assessSurvey } from "../../src/analysis/assess.ts";
+import { assessSurvey, assessWithDraws } from "../../src/analysis/assess.ts";
 import type { ProfileData, ProfileModel } from "../../src/analysis/profile/draws.ts";
 import type { Slide, Survey } from "../../src/inspection/schema.ts";
 import { assessed, drawsOf, inspectionOf, pushPull, surveyOf } from "./examples.ts";
@@ -94,8 +94,8 @@ describe("the assessment of known draws", () => {
   });
 
   it("looks for the loosest spot in the working range and for the tight spot in the whole travel", () => {
-    const { loosestSpot, tightSpot } = assess(SURVEY, { workingRange: { from: 175, to: 300 } });
-    expect(loosestSpot).toEqual({ position: 175, backlash: expect.closeTo(0.31, 9) });
+    const { loosestSpot, tightSpot, greatest } = assess(SURVEY, { workingRange: { from: 175, to: 300 } });
+    expect(loosestSpot).toEqual({ position: 175, backlash: greatest.value });
     expect(tightSpot.position).toBe(25);
     const before = assess(SURVEY, { workingRange: { from: 0, to: 125 } });
     expect(before.loosestSpot.position).toBe(0);
@@ -275,10 +275,41 @@ describe("what the readings are about", () => {
     expect(withStep(0.02)).toEqual([]);
   });
 
+  it("tells what of the thread is left where its form was stated: half of a pitch of 4 mm", () => {
+    const left = (form?: string) =>
+      assess(SURVEY, { screw: { lead: 4, ...(form === undefined ? {} : { form }) } }).wornZones[0];
+    expect(left().thicknessLeft).toBeNull();
+    const { deepest, thicknessLeft } = left("trapezoidal-30");
+    expect(thicknessLeft?.value).toBeCloseTo(1 - deepest.value / 2, 9);
+  });
+
   it("gives no bound place by place for a nut of two halves", () => {
     const worn = (kind: "two-halves" | "closing") =>
       assess(SURVEY, { nut: { kind, engagedLength: 24 } }).wornZones;
     expect(worn("two-halves")).toEqual([]);
     expect(worn("closing").length).toBeGreaterThan(0);
+  });
+});
+
+describe("readings that are judged by themselves", () => {
+  it("are judged once, whoever asks, and kept for deciding anew", () => {
+    // Each station read once, and one of them far above the others.
+    const readings = POSITIONS.map((position) => [position, position === 150 ? 0.9 : 0.3] as const);
+    const survey = pushPull(readings, { endFloat: [0.02, 0.02] });
+    const judged: number[] = [];
+    const outcome = assessWithDraws(inspectionOf(survey), survey.id, ({ stations }) => {
+      judged.push(stations.length);
+      const even = [0.3, 0.3];
+      return drawsOf([0, 300], [even, even]);
+    });
+    if (!outcome.ok) throw new Error(outcome.problem.what);
+    expect(judged).toEqual([13, 12]);
+    const { parts, lone } = outcome.value.keptDraws();
+    expect(lone.map(({ from }) => from)).toEqual([[6]]);
+    expect([...parts.keys()]).toEqual(["0,1,2,3,4,5,7,8,9,10,11,12"]);
+    for (const { worst, tight, endFloat } of [...parts.values()].flat()) {
+      expect([worst, tight]).toEqual([0.3 - endFloat, 0.3 - endFloat]);
+    }
+    expect(judged).toEqual([13, 12]);
   });
 });

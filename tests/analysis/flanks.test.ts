@@ -101,6 +101,33 @@ describe("which flank has worn", () => {
     expect(found?.worn).toBe("not proven");
   });
 
+  it("is not proven where the one curve leaves a line by less than the scatter of the other may", () => {
+    const positions = [0, 50, 100, 150, 200];
+    const bent = { positions, deviations: [0, 0, -0.02, 0, 0].map((mean) => [mean, mean]) };
+    const scattered = { positions, deviations: positions.map(() => [-0.03, 0.03]) };
+    const found = judged(bent, scattered);
+    expect(found?.advancing.byChance).toBeLessThan(0.01);
+    expect(found?.retracting.range).toBeCloseTo(0, 12);
+    expect(found?.worn).toBe("not proven");
+    expect(judged(scattered, bent)?.worn).toBe("not proven");
+  });
+
+  it("allows for what few repeats leave open about their scatter", () => {
+    const few = { positions: [0, 100, 200], deviations: [0, 0, 0].map(() => [-0.01, 0.01]) };
+    const { byChance } = judged(few, few, 0)?.advancing ?? { byChance: 0 };
+    // Of three means a, b and c, a line leaves (1, −2, 1) (a − 2b + c) / 6: a range of half a normal number of variance
+    // 6 σ² / 2. σ is 0.01 √2 by three degrees of freedom, and R's qt(0.995, 3) is 5.8409.
+    const expected = (5.8409 * 0.01 * Math.SQRT2 * Math.sqrt(3)) / 2;
+    // Of 2000 draws, the 99 % point scatters by a fourteenth.
+    expect(Math.abs(byChance / expected - 1)).toBeLessThan(0.2);
+  });
+
+  it("can be judged where some targets were read once", () => {
+    const { positions, deviations } = RETRACTING;
+    const once = { positions, deviations: deviations.map((runs, i) => (i === 4 ? runs.slice(0, 1) : runs)) };
+    expect(judged(ADVANCING, once)?.worn).toBe("advancing");
+  });
+
   it("cannot be judged from two targets, nor without repeats from both sides", () => {
     const part = ({ positions, deviations }: Curve, targets: number, runs: number): Curve => ({
       positions: positions.slice(0, targets),

@@ -151,6 +151,15 @@ describe("the readings that would tell most", () => {
     expect(reading.why).toBe(`Lost motion at 100 mm is known to ± 0.06 mm${ending}`);
   });
 
+  it("are told as the tight spot where as many draws have the loosest spot there", () => {
+    const profile = drawsOf(
+      [0, 100, 300],
+      draws((a) => [0.3, 0.3 + 0.03 * a, 0.3]),
+    );
+    const [{ why }] = next(profile, { margin: numbers((a) => 0.03 * a) });
+    expect(why).toContain("and the tight spot may be here");
+  });
+
   it("do not name a spot that only one draw in eight has there", () => {
     const {
       positions,
@@ -198,6 +207,13 @@ describe("end float as the next reading", () => {
       endFloat: true,
       why: "The end float is known only to ± 0.06 mm, and it decides what is left for the nut.",
     });
+  });
+
+  it("is told once where the verdict waits for it and it tells most, too", () => {
+    const other = numbers((a, b) => 0.05 * a + 0.03 * b);
+    const waiting = { endFloat, endFloatMeasured: false, endFloatNeeded: true };
+    expect(placesOf(next(profile, { margin, ...waiting }))).toEqual(["end float", 0]);
+    expect(placesOf(next(profile, { margin: other, ...waiting }))).toEqual([0, "end float"]);
   });
 
   it("is not asked for where it was measured", () => {

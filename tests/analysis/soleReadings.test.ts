@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { Action, Chances, Finding } from "../../src/analysis/assessment.ts";
-import { correct } from "../../src/analysis/corrected.ts";
+import { correct, type LostMotion } from "../../src/analysis/corrected.ts";
 import { judge } from "../../src/analysis/judgement.ts";
-import { withStops } from "../../src/analysis/soleReadings.ts";
+import { partsToJudge, withStops } from "../../src/analysis/soleReadings.ts";
+import { stationsOf } from "../../src/analysis/stations.ts";
+import { keyOf } from "../../src/analysis/whatIf.ts";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
 import { assessed, drawsOf, inspectionOf, pushPull, SETTINGS } from "./examples.ts";
 
@@ -96,11 +98,12 @@ describe("whether a reading decides alone", () => {
     others: Chances,
     findings: readonly Finding[],
     standOut: readonly number[] = [],
+    withAll = led("remake-screw", 0.99),
   ) {
     const corrected = correct(pushPull(readings), 4);
     const given = { settings: SETTINGS, corrected, endFloat: [0], drivePlay: 0 };
     const model = () => drawsOf([0, 300], [[0.2, 0.2]], 0.005);
-    const all = { ...judge(corrected.readings, given, model), chances: led("remake-screw", 0.99) };
+    const all = { ...judge(corrected.readings, given, model), chances: withAll };
     const seen: (readonly number[])[] = [];
     const lone = standOut.map((index) => corrected.readings[index]);
     const found = withStops(findings, all, lone, lengthsIn("mm", 0.01), (rest) => {
@@ -153,10 +156,17 @@ describe("whether a reading decides alone", () => {
 
   it.each([
     ["the same", led("remake-screw", 0.96), 0],
+    ["the same, as surely as it takes", led("remake-screw", 0.95), 0],
     ["the same, but not surely", led("remake-screw", 0.9), 1],
     ["another, not surely", led("adjust-nut", 0.9), 1],
   ] as const)("hangs on whether the others lead to %s", (_, others, count) => {
     expect(stopsFor(FIVE, others, [], [2]).stops).toHaveLength(count);
+  });
+
+  it("hangs on where the others lead, though neither leads far enough", () => {
+    const perhaps = led("remake-screw", 0.9);
+    expect(stopsFor(FIVE, led("adjust-nut", 0.9), [], [2], perhaps).stops).toHaveLength(1);
+    expect(stopsFor(FIVE, led("remake-screw", 0.8), [], [2], perhaps).stops).toHaveLength(0);
   });
 
   it.each(["outlying reading", "negative lost motion", "outside the travel", "duplicate rows"])(
@@ -185,5 +195,66 @@ describe("whether a reading decides alone", () => {
     const { found, seen } = stopsFor(at(0.2), ADJUST, [{ ...outlying, readings: [0] }]);
     expect(seen).toEqual([]);
     expect(found[0].severity).toBe("warning");
+  });
+});
+
+describe("the parts of the readings that may have to be judged by themselves", () => {
+  const at = (...values: readonly number[]) => values.map((value, i) => [50 * i, value] as const);
+  const { readings } = correct(pushPull(at(0.2, 0.2, 0.5, -0.2, 0.4, 0.2, 0.2)), 4);
+  const stations = stationsOf(readings);
+  const finding = (check: string, severity: Finding["severity"], ...of: readonly number[]): Finding => ({
+    check,
+    severity,
+    message: "",
+    readings: of,
+  });
+  const FINDINGS = [
+    finding("slip", "stop", 1),
+    finding("outlying reading", "warning", 2),
+    finding("negative lost motion", "warning", 3),
+    finding("outside the travel", "note", 6),
+    finding("duplicate rows", "warning", 2, 5),
+    finding("drift", "warning", 0),
+  ];
+  const lone = [1, 2, 3, 4].map((index) => readings[index]);
+  const left = (parts: readonly (readonly LostMotion[])[]) =>
+    new Set(parts.map((part) => readings.flatMap((reading, i) => (part.includes(reading) ? [] : i)).join()));
+
+  it("are all without what one check doubts, and without those standing out that no stop names then", () => {
+    const parts = left(partsToJudge(FINDINGS, stations, lone));
+    expect(parts).toEqual(new Set(["2", "3", "2,5", "2,3,4", "3,4", "2,4", "4"]));
+  });
+
+  it("are what may be asked, whatever comes of it", () => {
+    const known = new Set(partsToJudge(FINDINGS, stations, lone).map((part) => keyOf(part)));
+    const asked = new Set<string>();
+    const remake = { "leave-alone": 0, "correct-end-float": 0, "adjust-nut": 0, "replace-nuts": 0 };
+    const all = { stations, chances: { ...remake, "remake-screw": 1 } };
+    const other = { ...all, chances: { ...remake, "remake-screw": 0, "adjust-nut": 1 } };
+    // Each of the three checks may or may not decide.
+    for (let way = 0; way < 8; way++) {
+      const deciding = ["2", "3", "2,5"].filter((_, bit) => (way >> bit) & 1);
+      withStops(FINDINGS, all, lone, lengthsIn("mm", 0.01), (part) => {
+        asked.add(keyOf(part));
+        return deciding.some((without) => left([part]).has(without)) ? other : all;
+      });
+    }
+    expect(asked).toEqual(known);
+  });
+
+  it("are without what was made of two readings, where one of them is in doubt or named", () => {
+    const pair = { ...readings[2], from: [2, 9] };
+    const given = stationsOf([...readings.slice(0, 2), pair, ...readings.slice(3)]);
+    const kept = (findings: readonly Finding[], standOut: readonly LostMotion[]) =>
+      partsToJudge(findings, given, standOut).map((part) => part.map(({ position }) => position));
+    expect(kept([finding("duplicate rows", "warning", 9)], [])).toEqual([[0, 50, 150, 200, 250, 300]]);
+    expect(kept([finding("slip", "stop", 9)], [pair, readings[4]])).toEqual([[0, 50, 100, 150, 250, 300]]);
+  });
+
+  it("are none where nothing is in doubt, or everything", () => {
+    expect(partsToJudge([], stations, [])).toEqual([]);
+    expect(partsToJudge(FINDINGS.slice(0, 1), stations, lone.slice(0, 1))).toEqual([]);
+    const everything = finding("duplicate rows", "warning", 0, 1, 2, 3, 4, 5, 6);
+    expect(partsToJudge([everything], stations, [])).toEqual([]);
   });
 });

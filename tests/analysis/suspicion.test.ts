@@ -19,6 +19,8 @@ const SLIDE: MetricSlide = {
 const told = (survey: Survey): readonly (readonly [number, string])[] =>
   [...suspicionsOf(SLIDE, survey, "mm")].map(([index, { message }]) => [index, message] as const);
 const marked = (...readings: Parameters<typeof pushPull>[0]) => told(pushPull(readings));
+const kinds = (...readings: Parameters<typeof pushPull>[0]) =>
+  [...suspicionsOf(SLIDE, pushPull(readings), "mm")].map(([index, { kind }]) => [index, kind] as const);
 
 describe("a reading that looks like a slip beside those before it", () => {
   test.each([
@@ -95,6 +97,70 @@ test("a dial read across its zero is no slip", () => {
 
 test("a screw worn at a sharp edge is not taken for a slip", () => {
   expect(marked([0, 0.05], [25, 0.05], [50, 0.36], [75, 0.38], [100, 0.05])).toEqual([]);
+});
+
+describe("how far off a reading may be", () => {
+  /** Five stations 25 mm apart, the middle one as given and the others at one height. */
+  const amid = (usual: number, value: number) =>
+    kinds([0, usual], [25, usual], [50, value], [75, usual], [100, usual]);
+
+  test.each([
+    ["a tenth, no further off than scatter brings", 0.04, 0.004, undefined],
+    ["a tenth, further off", 0.05, 0.005, "slip"],
+    ["fourteen times", 0.2, 2.8, undefined],
+    ["sixteen times", 0.2, 3.2, "far"],
+    ["a fourteenth", 3, 3 / 14, undefined],
+    ["a thirtieth", 3, 0.1, "far"],
+    // Three deviations of 0.004 mm and half a graduation of 0.01 mm.
+    ["less below nothing than scatter and rounding bring", 0.02, -0.0169, undefined],
+    ["further below nothing", 0.02, -0.0171, "sign"],
+  ])("of what is around: %s", (_, usual, value, kind) => {
+    expect(amid(usual, value)).toEqual(kind === undefined ? [] : [[2, kind]]);
+  });
+
+  test("is more where the repeats at three stations scatter more", () => {
+    // By 1.4826 / √2 of 0.036 mm: five deviations and two graduations are 0.2087 mm.
+    const twice = [0, 25].flatMap((at) => [[at, 0.007] as const, [at, 0.043] as const]);
+    const thrice = [...twice, [50, 0.007] as const, [50, 0.043] as const];
+    expect(kinds(...thrice, [75, 0.233])).toEqual([]);
+    expect(kinds(...thrice, [75, 0.235])).toEqual([[6, "slip"]]);
+    expect(kinds(...twice, [50, 0.025], [75, 0.233])).toEqual([[5, "slip"]]);
+  });
+
+  test("from its repeats: five deviations of a difference and a graduation", () => {
+    // 5 √2 · 0.004 mm + 0.01 mm is 0.0383 mm.
+    expect(kinds([0, 0.2], [0, 0.238])).toEqual([]);
+    expect(kinds([0, 0.2], [0, 0.2386])).toEqual([[1, "repeat"]]);
+  });
+
+  test("beyond the travel, at either end: no further than is one place with it", () => {
+    expect(kinds([0, 0.2], [300.0009, 0.2], [-0.0009, 0.2])).toEqual([]);
+    expect(kinds([0, 0.2], [300.0011, 0.2], [-0.0011, 0.2])).toEqual([
+      [2, "outside"],
+      [1, "outside"],
+    ]);
+  });
+});
+
+describe("of readings at one station that do not agree", () => {
+  test("the one against several is told, though it was the first", () => {
+    expect(kinds([0, 0.9], [0, 0.2], [0, 0.2])).toEqual([[0, "repeat"]]);
+  });
+
+  test("the lower of two is told where the stations around bear the higher out", () => {
+    expect(kinds([0, 0.9], [25, 0.9], [25, 0.25], [50, 0.9])).toEqual([[2, "repeat"]]);
+  });
+});
+
+test("lost motion that is no difference of a pair is not turned round, however many are below nothing", () => {
+  expect(kinds([0, -0.2], [25, 0.2])).toEqual([[0, "sign"]]);
+});
+
+test("a log of more than a thousand readings is left to the checks", () => {
+  const log = (count: number) =>
+    Array.from({ length: count }, (_, i) => [i / 4, i === 500 ? 2 : 0.2] as const);
+  expect(kinds(...log(1000))).toEqual([[500, "slip"]]);
+  expect(kinds(...log(1001))).toEqual([]);
 });
 
 describe("on simulated surveys", () => {

@@ -9,10 +9,10 @@ describe("what is changed, and the tests that must notice", () => {
     });
   });
 
-  it("is a file and the test of its name, or a folder and the tests in it", () => {
+  it("is a file and the tests whose names begin with its, or a folder and the tests in it", () => {
     expect(chosen(["./src/analysis/decision.ts", "src/analysis/checks/"])).toEqual({
       mutate: ["src/analysis/decision.ts", "src/analysis/checks/**/*.ts"],
-      tests: ["tests/analysis/decision.test.ts", "tests/analysis/checks/**/*.test.ts"],
+      tests: ["tests/analysis/decision*.test.ts", "tests/analysis/checks/**/*.test.ts"],
     });
   });
 

@@ -10,8 +10,8 @@ export interface Chosen {
 const SOURCES = "src/analysis";
 
 /**
- * Nothing named: all of the analysis, against all of its tests. A file is held by the test of its own name, or, where
- * there is none, by the tests of its folder; a folder by the tests in it.
+ * Nothing named: all of the analysis, against all of its tests. A file is held by the test of its own name and
+ * those whose names go on from it, or, where there is none, by the tests of its folder; a folder by the tests in it.
  *
  * @param paths files and folders below src/analysis
  * @throws for a path that is not there or lies elsewhere
@@ -36,6 +36,6 @@ function isSource(path: string): boolean {
 function testsOf(path: string): string {
   const mirrored = path.replace(/^src/, "tests");
   if (!isSource(path)) return `${mirrored}/**/*.test.ts`;
-  const own = join(dirname(mirrored), `${basename(path, ".ts")}.test.ts`);
-  return existsSync(own) ? own : `${dirname(mirrored)}/*.test.ts`;
+  const own = join(dirname(mirrored), basename(path, ".ts"));
+  return existsSync(`${own}.test.ts`) ? `${own}*.test.ts` : `${dirname(mirrored)}/*.test.ts`;
 }

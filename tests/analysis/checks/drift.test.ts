@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { drift } from "../../../src/analysis/checks/drift.ts";
+import type { PositioningReading } from "../../../src/inspection/schema.ts";
 import reference from "../../reference/scatter.json";
+import { surveyOf } from "../examples.ts";
 import { CLEAN, CLEAN_PLACES, found, surveyed } from "./surveyed.ts";
 
 /** Thirteen stations read forth and back, with a creep for each reading and a scatter of the given size. */
@@ -106,6 +108,26 @@ describe("the first station", () => {
         [0.0011, 0.2],
       ]),
     ).toHaveLength(1);
+  });
+
+  it("is read again where a run of positions comes back to it, and not where the way back was read onward", () => {
+    const at = (target: number, direction: PositioningReading["direction"]) => ({
+      target,
+      direction,
+      reading: target + (direction === "advancing" ? 0.2 : 0),
+      run: 1,
+    });
+    const notes = (...readings: readonly PositioningReading[]) =>
+      drift(surveyed(surveyOf({ method: "positioning", readings }))).map(({ readings }) => readings);
+    const out = [at(0, "advancing"), at(50, "advancing"), at(100, "advancing")];
+    expect(notes(...out, at(100, "retracting"), at(50, "retracting"), at(0, "retracting"))).toEqual([]);
+    expect(notes(...out, at(0, "retracting"), at(50, "retracting"), at(100, "retracting"))).toEqual([[0, 3]]);
+  });
+
+  it("is not asked for where there are no readings", () => {
+    const seen = surveyed(CLEAN);
+    const none = { ...seen, corrected: { ...seen.corrected, readings: [] }, sound: [] };
+    expect(drift(none)).toEqual([]);
   });
 
   it("is not asked for again where it is the only reading", () => {

@@ -61,6 +61,29 @@ describe("a slipped reading", () => {
     expect(found(slip, readings).map((finding) => finding.readings)).toEqual([[5]]);
   });
 
+  it.each([
+    ["in between", [2, 2, 2, 0.2, 0.2], [0.2, 0.2, 2, 2, 2]],
+    ["at the end", [2, 2, 2, 2, 0.2, 0.2], []],
+    ["at the beginning", [], [0.2, 0.2, 2, 2, 2, 2]],
+    ["beside one other", [0.2], []],
+  ])("is the one of two that the two stations on either side speak against, %s", (_, before, after) => {
+    const stations = [
+      ...before.map((value) => [value, value]),
+      [0.2, 2],
+      ...after.map((value) => [value, value]),
+    ];
+    const readings = stations.flatMap((values, i) => values.map((value) => [20 * i, value] as const));
+    expect(found(slip, readings).map((finding) => finding.readings)).toEqual([[2 * before.length + 1]]);
+  });
+
+  it("is either of two where there is no other station", () => {
+    const readings = [
+      [0, 0.2],
+      [0, 2],
+    ] as const;
+    expect(found(slip, readings).map((finding) => finding.readings)).toEqual([[0, 1]]);
+  });
+
   it("is found between its neighbours where it has no repeats", () => {
     const findings = found(slip, [
       [0, 0.2],

@@ -3,7 +3,8 @@ import { misfit } from "../../../src/analysis/checks/misfit.ts";
 import { stationEffect } from "../../../src/analysis/checks/stationEffect.ts";
 import { wobble, wobbleOf } from "../../../src/analysis/checks/wobble.ts";
 import { normals, seededRandom } from "../../../src/analysis/random.ts";
-import { pushPull } from "../examples.ts";
+import reference from "../../reference/wobble.json" with { type: "json" };
+import { pushPull, SETTINGS } from "../examples.ts";
 import { CLEAN, surveyed } from "./surveyed.ts";
 
 /** Stations 11 mm apart, which meet a screw of lead 4 mm at every quarter of a turn, and a profile of 0.2 mm. */
@@ -29,6 +30,39 @@ describe("a wobble once per turn", () => {
         readings: Array.from({ length: 50 }, (_, i) => i),
       },
     ]);
+  });
+
+  it("is what least squares fit, and told where the F test has it for one chance in 500, as in R", () => {
+    const { places, deviations, rare, height } = reference;
+    /** Beside a profile that rises from end to end, with one station of which the readings are in doubt. */
+    const seen = (times: number) => {
+      const profile = [0.3, ...places.map((at) => 0.2 + 0.0005 * at)];
+      const heights = places.map(
+        (at, i) =>
+          profile[i + 1] + 0.01 * Math.sin((2 * Math.PI * at) / 5 + 0.4) + times * deviations[i] + 0.004,
+      );
+      const survey = pushPull([[-3, 0.9], ...heights.map((value, i) => [places[i], value] as const)]);
+      const settings = { ...SETTINGS, lead: 5 };
+      const { sound, ...all } = surveyed(survey, { fitted: profile, settings });
+      return { ...all, sound: all.stations.slice(1) };
+    };
+    expect(wobbleOf(seen(0.99 * rare))).toBeCloseTo(height, 8);
+    expect(wobbleOf(seen(1.01 * rare))).toBeUndefined();
+  });
+
+  it("is told from four stations on, where they bear out nothing else", () => {
+    const four = [0, 1, 2, 43];
+    const survey = (count: number) =>
+      surveyed(
+        pushPull(
+          four.slice(0, count).map((at) => [at, 0.2 + 0.05 * Math.sin((2 * Math.PI * at) / 4)] as const),
+        ),
+        { fitted: [0.2, 0.2, 0.2, 0.2] },
+      );
+    const all = survey(4);
+    expect(wobbleOf({ ...all, sound: all.stations })).toBeCloseTo(0.1, 9);
+    const three = survey(3);
+    expect(wobbleOf({ ...three, sound: three.stations })).toBeUndefined();
   });
 
   it("is told instead of the low stations that it makes", () => {

@@ -35,6 +35,22 @@ describe("the surveys to compare", () => {
     expect(chosen(HISTORY, { from: "latest" })).toEqual(["latest", "repaired"]);
   });
 
+  it("are not one taken before a later repair, where an earlier one is named", () => {
+    const surveys = [
+      survey("first", "2026-01-01", "routine"),
+      survey("named", "2026-02-01", "routine"),
+      survey("worn", "2026-03-01", "before-repair"),
+    ];
+    expect(chosen(surveys, { to: "named" })).toEqual(["first", "named"]);
+    expect(chosen(surveys, { to: "first" })).toEqual(["named", "first"]);
+  });
+
+  it("are told, in the order they were taken, where one is named that is not there", () => {
+    const cure = (surveys: readonly Survey[]) => chosen(surveys, { from: "other" });
+    expect(cure(HISTORY)).toMatchObject({ cure: "Its surveys: first, worn, repaired, latest." });
+    expect(cure([])).toMatchObject({ cure: "Its surveys: none." });
+  });
+
   it("pass over a survey that was only prepared", () => {
     const prepared = { ...survey("next", "2026-09-01", "running-in"), readings: [] };
     expect(chosen([...HISTORY, prepared])).toEqual(["worn", "latest"]);

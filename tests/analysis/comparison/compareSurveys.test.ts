@@ -1,16 +1,17 @@
 import { describe, expect, it } from "vitest";
+import type { AssessedSurvey } from "../../../src/analysis/assess.ts";
 import { compareSurveys } from "../../../src/analysis/comparison/compareSurveys.ts";
+import { failed, succeeded } from "../../../src/inspection/problem.ts";
+import { drawn } from "./drawn.ts";
 import { compared, inspection, level, worn } from "./slides.ts";
 
 const AFTER = { taken: "2026-03-20", stage: "after-adjusting" } as const;
 
 describe("two surveys of lost motion that is the same everywhere", () => {
-  const { change, difference, sameEverywhere, acceptance } = compared([
-    level("before", 0.3),
-    level("after", 0.1, AFTER),
-  ]);
+  const both = () => compared([level("before", 0.3), level("after", 0.1, AFTER)]);
 
   it("differ by the difference of their readings, in the uniform part and all along the travel", () => {
+    const { change, difference, sameEverywhere } = both();
     expect(change.uniform.value).toBeCloseTo(-0.2, 2.5);
     expect(change.uniform.low).toBeLessThan(-0.2);
     expect(change.uniform.high).toBeGreaterThan(-0.2);
@@ -24,17 +25,19 @@ describe("two surveys of lost motion that is the same everywhere", () => {
   });
 
   it("show no change of the uneven part", () => {
+    const { change } = both();
     expect(change.uneven.low).toBeLessThanOrEqual(0);
     expect(change.uneven.high).toBeGreaterThanOrEqual(0);
   });
 
   it("leave end float out of what changed in nut and screw", () => {
+    const { change } = both();
     expect(change.endFloat?.value).toBeCloseTo(0, 2.5);
     expect(change.uniformLessEndFloat?.value).toBeCloseTo(-0.2, 2);
   });
 
   it("prove that a limit well above is kept", () => {
-    expect(acceptance).toMatchObject({ conformance: "proven", withheld: null, limit: 0.15 });
+    expect(both().acceptance).toMatchObject({ conformance: "proven", withheld: null, limit: 0.15 });
   });
 });
 
@@ -121,5 +124,72 @@ describe("a comparison", () => {
       { to: "after" },
     );
     expect(outcome).toMatchObject({ ok: false, problem: { where: 'survey "after"' } });
+  });
+});
+
+describe("two surveys whose draws are known", () => {
+  const surveys = [level("before", 0.3), level("after", 0.1, AFTER)] as const;
+  /** Even but for the middle, where lost motion is greatest; a graduation beside it, and drive play of pairs. */
+  const survey = (at: 0 | 1, part: Partial<AssessedSurvey>, resolution: number, ofPairs: number) => {
+    const drivePlay = part.asPairs ? ofPairs : 0;
+    const [tight, loose] = at === 0 ? [0.3, 0.4] : [0.1, 0.15];
+    const known = drawn([0, 150, 300], [[tight, loose, tight]], surveys[at], part);
+    return { ...known, assessment: { ...known.assessment, resolution, drivePlay } };
+  };
+  const known = (from: Partial<AssessedSurvey> = {}, to: Partial<AssessedSurvey> = {}, finer = 0.001) => {
+    const both = { before: survey(0, from, 0.01, 0.02), after: survey(1, to, finer, 0.05) };
+    const outcome = compareSurveys(inspection(surveys), {}, (_, id) =>
+      id === "before" || id === "after" ? succeeded(both[id]) : failed("", "there is none", ""),
+    );
+    if (!outcome.ok) throw new Error(outcome.problem.what);
+    return outcome.value;
+  };
+  const endFloat = (measured: boolean, value: number) => ({
+    endFloat: { measured, draws: Float64Array.of(value) },
+  });
+
+  it("differ by the differences of the draws", () => {
+    const { change, difference, acceptance, from, to } = known(endFloat(true, 0.03), endFloat(true, 0.01));
+    expect(change.uniform.value).toBeCloseTo(-0.2, 12);
+    expect(change.uneven.value).toBeCloseTo(-0.05, 12);
+    expect(change.greatest.value).toBeCloseTo(-0.25, 12);
+    expect(change.endFloat?.value).toBeCloseTo(-0.02, 12);
+    expect(change.uniformLessEndFloat?.value).toBeCloseTo(-0.18, 12);
+    expect(difference[0].change).toBeCloseTo(-0.2, 12);
+    expect(difference[50].change).toBeCloseTo(-0.25, 12);
+    expect(acceptance.greatest.value).toBeCloseTo(0.15, 12);
+    expect(from).toMatchObject({ id: "before", taken: "2026-03-14", stage: "before-repair" });
+    expect(to).toMatchObject({ id: "after", ...AFTER });
+  });
+
+  it.each([
+    [true, false, -0.2 + 0.02],
+    [false, true, -0.2 - 0.05],
+    [true, true, -0.2],
+    [false, false, -0.2],
+  ])("have drive play taken off where only one survey carries it (%s, %s)", (before, after, uniform) => {
+    const { change } = known({ asPairs: before }, { asPairs: after });
+    expect(change.uniform.value).toBeCloseTo(uniform, 12);
+    expect(change.uneven.value).toBeCloseTo(-0.05, 12);
+  });
+
+  it.each([
+    [true, false],
+    [false, true],
+  ])("say nothing of end float that was measured once (%s, %s)", (before, after) => {
+    const { change } = known(endFloat(before, 0.03), endFloat(after, 0.01));
+    expect([change.endFloat, change.uniformLessEndFloat]).toEqual([null, null]);
+  });
+
+  it("are told by the coarser of their graduations", () => {
+    expect(known().resolution).toBe(0.01);
+    expect(known({}, {}, 0.02).resolution).toBe(0.02);
+  });
+
+  it.each(["before", "after"])("are not compared where that of %s cannot be assessed", (broken) => {
+    const outcome = compareSurveys(inspection(surveys), {}, (_, id) =>
+      id === broken ? failed("", `"${id}" is not read`, "") : succeeded(survey(0, {}, 0.01, 0)),
+    );
+    expect(outcome).toMatchObject({ ok: false, problem: { what: `"${broken}" is not read` } });
   });
 });

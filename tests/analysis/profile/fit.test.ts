@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import {
   type Fit,
   fitOf,
@@ -39,7 +39,7 @@ const depthPrior = (depth: number) =>
 
 let fit: Fit;
 
-beforeAll(() => {
+beforeEach(() => {
   fit = fitOf(DATA, seededRandom(1));
 });
 

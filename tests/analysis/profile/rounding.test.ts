@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { ProfileData } from "../../../src/analysis/profile/draws.ts";
-import { roundedLikelihood } from "../../../src/analysis/profile/rounding.ts";
+import { logChanceRounded, roundedLikelihood } from "../../../src/analysis/profile/rounding.ts";
 import { pairs, sweeps } from "./data.ts";
 import { normalChance, normalDensity, simpson } from "./quadrature.ts";
 
@@ -212,6 +212,20 @@ describe.each([
     // By count / σ² for each unit of length.
     const curve = (slope(0.2) - slope(0.3)) / 0.1;
     expect(curve / (readings.length / 0.004 ** 2)).toBeCloseTo(1, 1);
+  });
+});
+
+describe("the chance that one value is rounded to a reading", () => {
+  it("is that of a normal value between graduations", () => {
+    for (const distance of [0, 0.002, 0.005, 0.012]) {
+      const expected = Math.log(rounded(0.2, 0.2 - distance, 0.004));
+      expect(logChanceRounded(distance, 0.004, GRADUATION)).toBeCloseTo(expected, 5);
+    }
+  });
+
+  it("still falls where it is too small for a number, as a normal tail does", () => {
+    // 0.995 mm to the graduation's near edge, in deviations of 0.004 mm.
+    expect(logChanceRounded(1, 0.004, GRADUATION)).toBeCloseTo(-0.5 * (0.995 / 0.004) ** 2, 6);
   });
 });
 

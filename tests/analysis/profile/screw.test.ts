@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { gridOf, type ProfileData, type ProfileDraws } from "../../../src/analysis/profile/draws.ts";
 import { screwProfile } from "../../../src/analysis/profile/screw.ts";
 import { normals, seededRandom } from "../../../src/analysis/random.ts";
@@ -40,7 +40,7 @@ describe("draws of the profile", () => {
   const within = (position: number) => position <= 160.5;
   let profile: ProfileDraws;
 
-  beforeAll(() => {
+  beforeEach(() => {
     profile = profileOf(data);
   });
 
@@ -88,7 +88,7 @@ describe("a screw with one level worn stretch", () => {
     return momentsIn(draws.map(({ backlash }) => backlash[index]));
   };
 
-  beforeAll(() => {
+  beforeEach(() => {
     profile = profileOf(read(plateau));
   });
 
@@ -147,6 +147,17 @@ describe("a narrow peak", () => {
     const between = draws.filter(({ loose }) => !positions.includes(loose.position));
     expect(between.length).toBeGreaterThan(0.2 * draws.length);
     for (const { backlash, loose } of between) expect(loose.backlash).toBeGreaterThan(Math.max(...backlash));
+  });
+
+  it("is as high as a long nut lets it be, which is never stopped by its deepest thread", () => {
+    // A bell of 0.3 mm, 40 mm from its middle to half, half a step of the grid off, met by a nut of 60 mm.
+    const met = (position: number) => 0.1 + 0.3 * 2 ** -(((Math.abs(position - 151.5) + 30) / 40) ** 2);
+    const { draws } = profileOf(read(met, 21, { engagedLength: 60 }));
+    for (const { backlash, loose, stationEffect } of draws) {
+      const crest = loose.backlash - Math.SQRT2 * stationEffect;
+      expect(crest).toBeLessThan(Math.max(...backlash) + 0.01);
+      expect(Math.abs(crest - met(151.5))).toBeLessThan(0.04);
+    }
   });
 
   it.each([

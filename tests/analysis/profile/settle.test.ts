@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { CHARACTERS } from "../../../src/analysis/profile/characters.ts";
 import { type Fit, fitOf, type State, shapeOf } from "../../../src/analysis/profile/fit.ts";
 import { settle } from "../../../src/analysis/profile/settle.ts";
@@ -56,7 +56,7 @@ describe("states of an even profile whose readings all lie on one graduation", (
   let settled: readonly State[];
   let chances: readonly (readonly number[])[];
 
-  beforeAll(() => {
+  beforeEach(() => {
     fit = fitOf(data, seededRandom(41));
     const start = Array.from({ length: SIZE }, (): State => {
       const even = { character: EVEN, u: new Float64Array(0), shape: new Float64Array(6) };
@@ -115,7 +115,7 @@ describe("states of a worn end that one graduation more tells of", () => {
   let start: readonly State[];
   let settled: readonly State[];
 
-  beforeAll(() => {
+  beforeEach(() => {
     const character = CHARACTERS.findIndex(({ name }) => name === "worn end");
     fit = fitOf(data, seededRandom(43));
     start = Array.from({ length: SIZE }, (): State => {
@@ -180,5 +180,81 @@ describe("states of a bump whose place and width are open", () => {
     const settled = settle(start, fit);
     expect(settled.some(({ u }) => !start.some((state) => state.u === u))).toBe(true);
     expect(settled.map(({ shape }) => shape)).toEqual(settled.map((state) => shapeOf(state, fit)));
+  });
+});
+
+describe("states that are all alike at first", () => {
+  /** Wear all along the screw but for its far end, met alike by the first six stations. */
+  const alike = (part: Partial<State> = {}) => {
+    const fit = fitOf(
+      sweeps(
+        [0, 30, 60, 90, 120, 150, 300].map((position) => [position, position < 250 ? 0.3 : 0.2] as const),
+        {
+          resolution: 0.01,
+          engagedLength: 10,
+        },
+      ),
+      seededRandom(53),
+    );
+    const character = CHARACTERS.findIndex(({ name }) => name === "worn end");
+    const u = Float64Array.of(1, 0.1, 5 / 6, 0, 0.2);
+    const shape = shapeOf({ character, u }, fit);
+    const state = { character, u, shape, level: 0.2, depth: 0.1, scatter: 4, ...part };
+    const settled = settle(Array<State>(400).fill(state), fit);
+    return { state, settled, worn: settled.filter((each) => each.u === u) };
+  };
+
+  it("come apart in scatter, in level and depth alone, and in their wear", () => {
+    const { state, settled, worn } = alike();
+    expect([...state.shape].map((share) => share > 0.999)).toEqual([...Array(6).fill(true), false]);
+    const { level, depth } = state;
+    expect(settled.filter(({ scatter }) => scatter !== 4).length).toBeGreaterThan(40);
+    expect(worn.filter((each) => each.level !== level && each.depth !== depth).length).toBeGreaterThan(100);
+    expect(settled.length - worn.length).toBeGreaterThan(10);
+    expect(settled.every((each) => each.depth > 0)).toBe(true);
+  });
+
+  it("reach the least scatter from the one beside it", () => {
+    const { settled } = alike({ scatter: 1 });
+    expect(settled.some(({ scatter }) => scatter === 0)).toBe(true);
+    expect(settled.every(({ scatter }) => scatter >= 0)).toBe(true);
+  });
+});
+
+describe("level and depth of which the readings tell the sum alone", () => {
+  const SUM = 0.305;
+  /** Settled from the levels given, at 21 stations that meet the same wear. */
+  const settledFrom = (levels: readonly number[]) => {
+    const fit = fitOf(
+      sweeps(
+        evenlySpaced(0, 160, 21).map((position) => [position, 0.3, 0.31] as const),
+        { resolution: 0.01, engagedLength: 10 },
+      ),
+      seededRandom(59),
+    );
+    const character = CHARACTERS.findIndex(({ name }) => name === "worn end");
+    const u = Float64Array.of(1, 0.1, 5 / 6, 0, 0.2);
+    const shape = shapeOf({ character, u }, fit);
+    expect(shape.every((share) => share > 0.999)).toBe(true);
+    const start = levels.map((level) => ({ character, u, shape, level, depth: SUM - level, scatter: 4 }));
+    const settled = settle(start, fit);
+    return {
+      sameWear: settled.filter((each) => each.u === u),
+      otherWear: settled.filter((each) => each.u !== u),
+    };
+  };
+
+  it("move against each other, further than their sum does", () => {
+    const { sameWear } = settledFrom(Array<number>(800).fill(0.205));
+    const levels = momentsIn(sameWear.map(({ level }) => level));
+    const sums = momentsIn(sameWear.map(({ level, depth }) => level + depth));
+    // 42 readings of a deviation of 0.003 mm tell the sum to 0.0005 mm, and nothing tells the level.
+    expect(sums.deviation).toBeLessThan(0.001);
+    expect(levels.deviation).toBeGreaterThan(3 * sums.deviation);
+  });
+
+  it("move with the wear along the differences of others, which keep the sum, too", () => {
+    const { otherWear } = settledFrom(evenlySpaced(0.105, 0.205, 800));
+    expect(otherWear.length).toBeGreaterThan(200);
   });
 });

@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { RunningIn } from "../../../src/analysis/runningIn/runningIn.ts";
 import { runningInOf } from "../../../src/analysis/runningIn/runningInOf.ts";
+import { succeeded } from "../../../src/inspection/problem.ts";
 import type { Survey } from "../../../src/inspection/schema.ts";
+import { drawn } from "../comparison/drawn.ts";
 import { inspection, level } from "../comparison/slides.ts";
+import { SETTINGS } from "../examples.ts";
 
 const HOURS = [0, 100, 200, 300, 400];
 
@@ -138,5 +141,112 @@ describe("running in", () => {
       readings: [{ target: 0, direction: "advancing", reading: 0, run: 1 }],
     });
     expect(runningInOf(inspection([alone, ...others])).ok).toBe(false);
+  });
+});
+
+describe("running in, where what each survey comes to is known", () => {
+  interface Known {
+    readonly values?: readonly number[];
+    /** Half of the uniform part's 95 % interval, in standard deviations of a normal distribution. */
+    readonly deviation?: number;
+    readonly greatest?: readonly number[];
+    readonly indicator?: (index: number) => Survey["indicator"];
+    readonly uneven?: readonly number[];
+  }
+  const VALUES = [0.05, 0.06, 0.07, 0.085, 0.09];
+
+  function known({
+    values = VALUES,
+    deviation = 0.002,
+    greatest = values.map((value) => 2 * value),
+    indicator = () => undefined,
+    uneven = [0.02],
+  }: Known): RunningIn {
+    const series = values.map((value, i) =>
+      level(`${i}`, value, { hoursOfUse: 100 * i, stage: "running-in", indicator: indicator(i) }),
+    );
+    const outcome = runningInOf(inspection(series), (_, id) => {
+      const [i, value] = [Number(id), values[Number(id)]];
+      const each = drawn(
+        [0, 150, 300],
+        uneven.map((more) => [value, value + more, value]),
+        series[i],
+      );
+      const half = 1.96 * deviation;
+      const estimates = {
+        uniform: { value, low: value - half, high: value + half },
+        greatest: { value: greatest[i], low: greatest[i], high: greatest[i] },
+      };
+      return succeeded({ ...each, assessment: { ...each.assessment, ...estimates } });
+    });
+    if (!outcome.ok || !("trend" in outcome.value)) throw new Error("There are surveys enough.");
+    return outcome.value;
+  }
+
+  const close = (value: number) => expect.closeTo(value, 9);
+  const alike = ({ growth, scatter, trend, chances }: RunningIn) => ({
+    growth: [growth.value, growth.low, growth.high].map(close),
+    scatter: close(scatter),
+    trend: trend.map(({ at, uniform, low, high }) => [close(at), close(uniform), close(low), close(high)]),
+    chances: Object.values(chances).map(close),
+  });
+  const plain = ({ growth, scatter, trend, chances }: RunningIn) => ({
+    growth: [growth.value, growth.low, growth.high],
+    scatter,
+    trend: trend.map(({ at, uniform, low, high }) => [at, uniform, low, high]),
+    chances: Object.values(chances),
+  });
+
+  it("takes an indicator's error for a deviation of each survey, as the GUM has rectangles", () => {
+    // The uniform part is half of the greatest lost motion, and so is its share of the error.
+    const together = Math.hypot(0.002, 0.01 / 2 / Math.sqrt(3), 0.004 / Math.sqrt(12));
+    const expected = alike(known({ deviation: together }));
+    const indicator = { error: 0.01, hysteresis: 0.004 };
+    expect(plain(known({ indicator: () => indicator }))).toEqual(expected);
+    // Neither is it one indicator where only some surveys name the last one's.
+    const named = known({ indicator: (i) => ({ ...indicator, name: i === 1 ? "b" : "a" }) });
+    expect(plain(named)).toEqual(expected);
+    const onlyHysteresis = known({ indicator: () => ({ hysteresis: 0.004 }) });
+    expect(plain(onlyHysteresis)).toEqual(
+      alike(known({ deviation: Math.hypot(0.002, 0.004 / Math.sqrt(12)) })),
+    );
+    const nothingRead = known({ indicator: () => ({ error: 0.01 }), greatest: VALUES.map(() => 0) });
+    expect(plain(nothingRead)).toEqual(alike(known({})));
+  });
+
+  it("moves the whole course by the hysteresis of one indicator, and leaves its growth", () => {
+    const one = known({ indicator: () => ({ name: "a", hysteresis: 0.02 }), deviation: 0 });
+    const none = known({ indicator: () => ({ name: "a" }), deviation: 0 });
+    expect(one.chances).toEqual(none.chances);
+    expect(plain(one).growth).toEqual(alike(none).growth);
+    // Anywhere within 0.01 mm to either side: 95 in 100 within 0.0095.
+    const width = ({ trend: [{ low, high }] }: RunningIn) => high - low;
+    expect(width(one)).toBeGreaterThan(Math.max(width(none), 2 * 0.0092));
+    const steady = known({
+      values: [0.05, 0.05, 0.05, 0.05],
+      indicator: () => ({ name: "a", hysteresis: 0.1 }),
+    });
+    expect(width(steady) / (2 * 0.0475)).toBeCloseTo(1, 1);
+  });
+
+  it("scales the uneven part by the error of one indicator, at the greatest lost motion that any survey read", () => {
+    const indicator = () => ({ name: "a", error: 0.04 });
+    const { uneven } = known({ indicator, greatest: [0.1, 0.4, 0.1, 0.1, 0.1] });
+    // A tenth to either side: 95 in 100 within 0.095.
+    expect(uneven.value).toBeCloseTo(0.02, 3);
+    expect(Math.abs(uneven.high - 0.02 / 0.905)).toBeLessThan(0.0001);
+    expect(Math.abs(uneven.low - 0.02 / 1.095)).toBeLessThan(0.0001);
+  });
+
+  it("has the uneven part of the last survey's draws, each as often", () => {
+    const { uneven, limit } = known({ uneven: [0.01, 0.03, 0.05] });
+    expect([uneven.low, uneven.value, uneven.high]).toEqual([0.01, 0.03, 0.05].map(close));
+    expect(limit).toBe(SETTINGS.limit);
+  });
+
+  it("is told of surveys that are as sure as can be", () => {
+    const { growth, trend } = known({ values: [0.05, 0.05, 0.05], deviation: 0 });
+    expect(growth.value).toBeCloseTo(0, 3);
+    expect(trend.every(({ low, high }) => Number.isFinite(low) && Number.isFinite(high))).toBe(true);
   });
 });
