@@ -7,7 +7,6 @@ export const gaugeStyle = css`
   }
 
   summary {
-    gap: 0.25rem;
     padding: 0 0.75rem;
   }
 
@@ -15,7 +14,7 @@ export const gaugeStyle = css`
     margin-left: auto;
     padding-left: 0.25rem;
     color: var(--ink-pale);
-    font-size: var(--small);
+    font-size: var(--smallest);
     font-weight: 500;
     text-align: right;
   }
