@@ -155,15 +155,18 @@ function groundsOf(
 ): Grounds {
   const { profile, extremes, endFloat, stations, repeatability } = judgement;
   const points = pointsOf(profile);
-  const loosestSpot = greatest(points, settings);
+  const highest = greatest(points, settings);
+  const most = estimateOf(profile.draws.map((draw) => draw.loose.backlash));
+  // Peaks between stations and a wobble stand above the middle of the curve: the spot is told by the same figure as they.
+  const loosestSpot = { position: highest.position, backlash: most.value };
   return {
     extremes,
     endFloat: { measured: endFloat.measured },
     coverage,
     repeatability,
     rounding: corrected.resolution.step * Math.sqrt(corrected.roundings / 12),
-    budget: budgetOf(profile, loosestSpot, stations, corrected, survey),
-    greatest: estimateOf(profile.draws.map((draw) => draw.loose.backlash)),
+    budget: budgetOf(profile, highest, stations, corrected, survey),
+    greatest: most,
     profile: points,
     loosestSpot,
   };

@@ -18,6 +18,8 @@ export interface LabelRequest {
 
 /** Kept free around every label. */
 const CLEARANCE = 3;
+/** Obstacles are looked up by columns so wide, in pixels. */
+const COLUMN = 16;
 
 /**
  * Places labels one after another so that none overlaps another or leaves the bounds, over as little of the
@@ -29,14 +31,17 @@ export function placeLabels(
   bounds: Box,
 ): readonly (Box | null)[] {
   const placed: Box[] = [];
+  const columns = inColumns(obstacles, bounds);
   return requests.map(({ width, height, candidates }) => {
     let best: Box | null = null;
     let least = Number.POSITIVE_INFINITY;
-    for (const { x, y, reluctance } of candidates) {
+    // From the least reluctant on, so that the search ends where no other can be better.
+    for (const { x, y, reluctance } of candidates.toSorted((a, b) => a.reluctance - b.reluctance)) {
+      if (reluctance >= least) break;
       const box = { x, y, width, height };
       const kept = grown(box);
       if (!contains(bounds, box) || placed.some((other) => overlap(kept, other) > 0)) continue;
-      const covered = obstacles.reduce((area, obstacle) => area + overlap(kept, obstacle), 0);
+      const covered = coveredBy(kept, columns, least - reluctance);
       if (covered + reluctance < least) {
         least = covered + reluctance;
         best = box;
@@ -45,6 +50,39 @@ export function placeLabels(
     if (best !== null) placed.push(best);
     return best;
   });
+}
+
+/** Obstacles by the column of the bounds that their left edge is in: those before and beyond are in the outermost. */
+interface Columns {
+  readonly left: number;
+  readonly columns: readonly (readonly Box[])[];
+}
+
+function inColumns(obstacles: readonly Box[], { x: left, width }: Box): Columns {
+  const columns: Box[][] = Array.from({ length: Math.max(1, Math.ceil(width / COLUMN)) }, () => []);
+  for (const piece of obstacles.flatMap(cut)) columns[columnOf(piece.x, left, columns.length)]?.push(piece);
+  return { left, columns };
+}
+
+/** A box in pieces no wider than a column. */
+function cut(box: Box): readonly Box[] {
+  if (box.width <= COLUMN) return [box];
+  const count = Math.ceil(box.width / COLUMN);
+  const width = box.width / count;
+  return Array.from({ length: count }, (_, index) => ({ ...box, x: box.x + index * width, width }));
+}
+
+function columnOf(x: number, left: number, count: number): number {
+  return Math.min(count - 1, Math.max(0, Math.floor((x - left) / COLUMN)));
+}
+
+/** The area of obstacles under a box; once it comes to more than what is given, no more is looked at. */
+function coveredBy(box: Box, { left, columns }: Columns, atMost: number): number {
+  const last = columnOf(box.x + box.width, left, columns.length);
+  let area = 0;
+  for (let at = columnOf(box.x - COLUMN, left, columns.length); at <= last && area < atMost; at++)
+    for (const obstacle of columns[at] ?? []) area += overlap(box, obstacle);
+  return area;
 }
 
 function grown({ x, y, width, height }: Box): Box {

@@ -88,7 +88,9 @@ function wishesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Wish[]
     alongCurve("median", median),
     // Where the screw is drawn under the plot, its wear is told there.
     ...(frame.screw === null
-      ? picture.wornZones.map((zone) => wish("worn", zone.label, overBar(zone, frame), () => null))
+      ? picture.wornZones.map((zone) =>
+          wish("worn", zone.label, overBar(zone, frame), () => topOfBar(zone, frame)),
+        )
       : []),
   ];
 }
@@ -115,12 +117,16 @@ function overBar({ from, to }: Stretch, { plot, x }: ProfileFrame) {
   return (width: number): readonly Candidate[] => {
     const wished = (x(from) + x(to) - width) / 2;
     const left = Math.min(Math.max(wished, plot.x), plot.x + plot.width - width);
-    return [1, 2, 3].map((row) => ({
+    return [1, 2, 3, 4, 5, 6].map((row) => ({
       x: left,
       y: above(plot.y + plot.height - WORN_BAR, row),
       reluctance: FAR * row,
     }));
   };
+}
+
+function topOfBar({ from, to }: Stretch, { plot, x }: ProfileFrame): Point {
+  return { x: (x(from) + x(to)) / 2, y: plot.y + plot.height - WORN_BAR };
 }
 
 /** Places above and below a level line, from its right end leftwards. */

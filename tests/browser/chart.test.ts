@@ -164,6 +164,27 @@ test("the table has the readings of each station, struck ones apart", async () =
   expect(await row.getByRole("cell").allInnerTexts()).toEqual(["0.12 0.12", "0.24"]);
 });
 
+test("out of sight the chart is not drawn anew with every key; in sight again, it shows what is there now", async () => {
+  const page = await opened(412);
+  const drawn = () =>
+    page
+      .locator("tightspot-profile-chart canvas")
+      .evaluate((canvas) => (canvas as HTMLCanvasElement).toDataURL());
+  const before = await drawn();
+  const title = await page.locator("tightspot-profile-chart canvas").getAttribute("aria-label");
+  const last = page.getByLabel("Backlash, reading 26", { exact: true });
+  await last.evaluate((cell) => cell.scrollIntoView());
+  await last.fill("0.93");
+  await expect
+    .poll(() => page.locator("tightspot-profile-chart canvas").getAttribute("aria-label"), {
+      timeout: 10_000,
+    })
+    .not.toBe(title);
+  expect(await drawn()).toBe(before);
+  await page.locator("tightspot-profile-chart canvas").scrollIntoViewIfNeeded();
+  await expect.poll(drawn).not.toBe(before);
+});
+
 test("on paper the whole profile is drawn in lines, and the screw with it, wherever the page stands", async () => {
   const page = await opened(1280);
   await page.getByRole("button", { name: "Show it closer" }).click();

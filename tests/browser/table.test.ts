@@ -58,6 +58,22 @@ test("the arrows go from cell to cell, to the row's number and back, and within 
   await isAt(page, "Position, reading 1");
 });
 
+test("on a phone no cell that the cursor comes to lies under the verdict's bar", async () => {
+  const page = await served.open({ width: 360, height: 740 });
+  await page.getByRole("button", { name: /^Lathe 2/ }).click();
+  await page.getByRole("heading", { level: 2 }).first().waitFor();
+  const bar = page.locator("tightspot-verdict-bar button");
+  await cell(page, "Backlash", 24).focus();
+  await bar.waitFor();
+  for (let reading = 23; reading > 0; reading--) {
+    await page.keyboard.press("ArrowUp");
+    await isAt(page, `Backlash, reading ${reading}`);
+    const top = (await cell(page, "Backlash", reading).boundingBox())?.y ?? Number.NaN;
+    const foot = (await bar.isVisible()) ? ((await bar.boundingBox())?.height ?? Number.NaN) : 0;
+    expect(top).toBeGreaterThanOrEqual(foot - 1);
+  }
+});
+
 test("typing over a cell, emptying it, Escape, and Ctrl+Z and Ctrl+Y over all of it", async () => {
   const page = await table();
   await cell(page, "Position", 2).focus();
@@ -82,6 +98,19 @@ test("typing over a cell, emptying it, Escape, and Ctrl+Z and Ctrl+Y over all of
   await page.keyboard.press("ControlOrMeta+y");
   await expect.poll(() => column(page, "Backlash")).toEqual(["0.21", "0.25", "0.22"]);
   await isAt(page, "Backlash, reading 2");
+});
+
+test("figures typed into the middle of one already there stay in the order in which they are typed", async () => {
+  const page = await table();
+  const backlash = cell(page, "Backlash", 2);
+  await backlash.focus();
+  await page.keyboard.press("Home");
+  for (const key of ["ArrowRight", "ArrowRight"]) await page.keyboard.press(key);
+  for (const key of ["1", "5", "7"]) {
+    await page.keyboard.press(key);
+    await page.waitForTimeout(50);
+  }
+  expect(await column(page, "Backlash")).toEqual(["0.21", "0.15720", "0.22"]);
 });
 
 test("what was deleted is taken back after the page was loaded again", async () => {

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { Point } from "../../src/picture/linesAbove.ts";
 import { type Box, placeLabels } from "../../src/picture/placeLabels.ts";
 
 const BOUNDS: Box = { x: 0, y: 0, width: 200, height: 100 };
@@ -44,7 +45,45 @@ describe("placeLabels", () => {
       }),
     );
   });
+
+  it("covers as little of the obstacles as any of its places would", () => {
+    const whole = fc.record({ x: fc.integer({ min: -20, max: 220 }), y: fc.integer({ min: 0, max: 100 }) });
+    const box = fc
+      .tuple(whole, fc.integer({ min: 1, max: 150 }), fc.integer({ min: 1, max: 30 }))
+      .map(([corner, width, height]) => ({ ...corner, width, height }));
+    const place = fc.record({ x: fc.nat(160), y: fc.nat(90), reluctance: fc.nat(100) });
+    fc.assert(
+      fc.property(
+        fc.array(box, { maxLength: 20 }),
+        fc.array(place, { minLength: 1 }),
+        (obstacles, candidates) => {
+          const [taken] = placeLabels([{ ...size, candidates }], obstacles, BOUNDS);
+          const costs = candidates.map((each) => each.reluctance + covered(each, obstacles));
+          const cost = candidates.map((each, index) => (isAt(each, taken) ? costs[index] : undefined));
+          expect(Math.min(...cost.flatMap((each) => each ?? []))).toBeCloseTo(Math.min(...costs), 6);
+        },
+      ),
+    );
+  });
 });
+
+const isAt = (place: Point, box: Box | null | undefined) => place.x === box?.x && place.y === box.y;
+
+/** Area, counted pixel by pixel, of the obstacles under a label at a place and 3 pixels round it. */
+function covered(place: Point, obstacles: readonly Box[]): number {
+  let pixels = 0;
+  for (const { x, y, width, height } of obstacles)
+    for (let across = x; across < x + width; across++)
+      for (let down = y; down < y + height; down++)
+        if (
+          across >= place.x - 3 &&
+          across < place.x + size.width + 3 &&
+          down >= place.y - 3 &&
+          down < place.y + size.height + 3
+        )
+          pixels += 1;
+  return pixels;
+}
 
 function disjoint(one: Box, other: Box): boolean {
   return (

@@ -43,10 +43,21 @@ export function shapesOf({ method, readings }: Survey): readonly Shape[] {
   return method === "push-pull" ? ["backlash"] : ["pair"];
 }
 
-/** The columns to type a survey's readings in, with lengths in the slide's units. */
+/** By the shapes of the readings, the method and the units: all that columns depend on. */
+const made = new Map<string, readonly Column[]>();
+
+/** The columns to type a survey's readings in, with lengths in the slide's units; the same ones for the same readings. */
 export function columnsOf(survey: Survey, units: Units): readonly Column[] {
-  const names = new Set(shapesOf(survey).flatMap((shape) => SHAPE_COLUMNS[shape]));
-  const read = survey.method === "dial-pair" ? "divisions" : units;
+  const shapes = shapesOf(survey);
+  const key = [...shapes, survey.method, units].join();
+  const columns = made.get(key) ?? columnsFor(shapes, survey, units);
+  made.set(key, columns);
+  return columns;
+}
+
+function columnsFor(shapes: readonly Shape[], { method }: Survey, units: Units): readonly Column[] {
+  const names = new Set(shapes.flatMap((shape) => SHAPE_COLUMNS[shape]));
+  const read = method === "dial-pair" ? "divisions" : units;
   const column = (name: ColumnName, counts: Counts): Column => ({
     name,
     label: `${name.charAt(0).toUpperCase()}${name.slice(1)}`,

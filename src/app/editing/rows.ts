@@ -46,16 +46,47 @@ export function struckBecause(row: Row): string | null {
   return typeof excluded === "string" ? excluded : null;
 }
 
+type RowReader = (row: Row) => RowReading;
+
+/** By all that reading a row depends on beside the row itself. */
+const readers = new Map<string, RowReader>();
+
 /** What a row says as a reading of its survey, or which cells stand in the way. */
 export function readRow(row: Row, survey: Survey, units: Units): RowReading {
-  const isTyped = (name: ColumnName): boolean => (row.cells[name] ?? "").trim() !== "";
+  return rowReader(survey, units)(row);
+}
+
+/** Reads the rows of a survey, and none of them twice: with every key that is typed all but one are as they were. */
+export function rowReader(survey: Survey, units: Units): RowReader {
+  const shapes = shapesOf(survey);
+  const needsDial = survey.method === "dial-pair" && survey.dial === undefined;
+  const key = [...shapes, survey.method, needsDial, units].join();
+  const known = readers.get(key);
+  if (known !== undefined) return known;
   const columns = columnsOf(survey, units);
+  const read = new WeakMap<Row, RowReading>();
+  const reader: RowReader = (row) => {
+    const reading = read.get(row) ?? readAnew(row, columns, shapes, needsDial);
+    read.set(row, reading);
+    return reading;
+  };
+  readers.set(key, reader);
+  return reader;
+}
+
+function readAnew(
+  row: Row,
+  columns: readonly Column[],
+  shapes: readonly Shape[],
+  needsDial: boolean,
+): RowReading {
+  const isTyped = (name: ColumnName): boolean => (row.cells[name] ?? "").trim() !== "";
   if (!columns.some(({ name }) => isTyped(name))) {
     return Object.keys(row.marks).every((mark) => mark === "time")
       ? { state: "blank" }
       : { state: "unread", problems: missing(columns) };
   }
-  const shape = shapeOfRow(isTyped, survey);
+  const shape = shapeOfRow(isTyped, shapes);
   const values: Partial<Record<ColumnName, number | string>> = {};
   const problems: CellProblem[] = [];
   for (const column of columns.filter(({ name }) => SHAPE_COLUMNS[shape].includes(name))) {
@@ -72,7 +103,7 @@ export function readRow(row: Row, survey: Survey, units: Units): RowReading {
         what: `${column.label} ${read.problem.what}. ${read.problem.cure}`,
       });
   }
-  if (shape === "pair" && survey.method === "dial-pair" && survey.dial === undefined) {
+  if (shape === "pair" && needsDial) {
     problems.push({ column: "advancing", kind: "missing", what: "Needs the travel per division, above." });
   }
   return problems.length > 0
@@ -81,8 +112,7 @@ export function readRow(row: Row, survey: Survey, units: Units): RowReading {
 }
 
 /** The shape that the typed cells of a row belong to; where they do not tell, the first of the survey. */
-function shapeOfRow(isTyped: (name: ColumnName) => boolean, survey: Survey): Shape {
-  const shapes = shapesOf(survey);
+function shapeOfRow(isTyped: (name: ColumnName) => boolean, shapes: readonly Shape[]): Shape {
   const own = (shape: Shape) => SHAPE_COLUMNS[shape].filter((name) => name !== "position");
   return shapes.find((shape) => own(shape).some(isTyped)) ?? shapes[0] ?? "backlash";
 }
@@ -158,8 +188,9 @@ export function withRows(work: Work, surveyId: string, rows: readonly Row[]): Wo
   if (survey === undefined) return work;
   const readings: Reading[] = [];
   const unread: UnreadRow[] = [];
+  const readRowOf = rowReader(survey, slide.units);
   for (const row of rows) {
-    const read = readRow(row, survey, slide.units);
+    const read = readRowOf(row);
     if (read.state === "read") readings.push(read.reading);
     if (read.state === "unread") {
       const { cells, marks } = row;
@@ -180,8 +211,10 @@ export function withRows(work: Work, surveyId: string, rows: readonly Row[]): Wo
 export function withUnreadable(work: Work): Work {
   const { inspection, draft } = work;
   if (inspection === null) return work;
-  const hasUnreadable = (survey: Survey): boolean =>
-    rowsFrom(survey.readings).some((row) => readRow(row, survey, inspection.slide.units).state !== "read");
+  const hasUnreadable = (survey: Survey): boolean => {
+    const read = rowReader(survey, inspection.slide.units);
+    return rowsFrom(survey.readings).some((row) => read(row).state !== "read");
+  };
   return inspection.surveys
     .filter(hasUnreadable)
     .reduce((shown, survey) => withRows(shown, survey.id, rowsOf(draft, survey)), work);

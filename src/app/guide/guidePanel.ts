@@ -32,7 +32,6 @@ export class GuidePanel extends LitElement {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
         gap: 0.875rem;
-        scroll-margin-top: 3.5rem;
       }
 
       ol {

@@ -5,7 +5,6 @@ export const readStyle = css`
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     gap: 0.625rem;
-    scroll-margin-top: 3.25rem;
   }
 
   .head {

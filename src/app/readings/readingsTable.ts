@@ -1,16 +1,24 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
+import { guard } from "lit/directives/guard.js";
 import { repeat } from "lit/directives/repeat.js";
 import type { Slide, Survey } from "../../inspection/schema.ts";
 import { awaitsReading } from "../../records/record.ts";
 import { capitalised } from "../../report/words.ts";
 import { type Column, type ColumnName, columnsOf } from "../editing/columns.ts";
 import type { Desk } from "../editing/desk.ts";
-import { blankRow, type CellProblem, type Row, type RowReading, readRow } from "../editing/rows.ts";
+import {
+  blankRow,
+  type CellProblem,
+  type Row,
+  type RowReading,
+  readRow,
+  rowReader,
+} from "../editing/rows.ts";
 import { notify } from "../shell/notice.ts";
 import { controls } from "../style/controls.ts";
 import { type PasteInto, paste } from "./paste.ts";
-import { readingRow, rowName } from "./readingRow.ts";
+import { type RowView, readingRow, rowName } from "./readingRow.ts";
 import { SlipMarks } from "./slipMarks.ts";
 import { inView, type Sorting, sortedNext } from "./sorting.ts";
 import { type ActiveCell, goTo, onTableKey } from "./tableKeys.ts";
@@ -55,9 +63,10 @@ export class ReadingsTable extends LitElement {
     if (survey === null || slide === null) return nothing;
     const columns = columnsOf(survey, slide.units);
     let count = 0;
+    const readOf = rowReader(survey, slide.units);
     const read = new Map(
       [...this.rows, this.#next].map((row) => {
-        const reading = readRow(row, survey, slide.units);
+        const reading = readOf(row);
         return [row.key, { reading, index: reading.state === "read" ? count++ : null }] as const;
       }),
     );
@@ -150,21 +159,27 @@ export class ReadingsTable extends LitElement {
 
   #row(row: Row, read: RowReading, reading: number | null, columns: readonly Column[]) {
     const isActive = this.active?.row === row.key;
-    return readingRow({
+    const shown = {
       row,
       columns,
       reading,
-      problems: read.state === "unread" ? this.#shownProblems(row, read.problems) : [],
       isNext: row.key === this.#next.key,
       isDoubtful: reading !== null && this.doubtful.has(reading),
       doubt: reading === null || isActive ? undefined : this.#slips.found.get(reading)?.message,
       isOpen: this.open === row.key,
+    };
+    const problems = read.state === "unread" ? this.#shownProblems(row, read.problems) : [];
+    const view = (): RowView => ({
+      ...shown,
+      problems,
       typed: (column, input) => this.#typed(row, column, input),
       toggled: () => this.#toggle(row),
       struck: (why) => this.#closeAfter(row, () => this.desk?.strike(row.key, why)),
       unstruck: () => this.#closeAfter(row, () => this.desk?.unstrike(row.key)),
       deleted: () => this.#delete(row, reading),
     });
+    // Whatever is typed, most rows stay as they are, and nothing of them is looked at.
+    return guard([...Object.values(shown), JSON.stringify(problems)], () => readingRow(view()));
   }
 
   /** Nothing is called missing in the row being typed or waiting, nor unreadable in the cell being typed. */
@@ -179,11 +194,12 @@ export class ReadingsTable extends LitElement {
   #typed(row: Row, column: ColumnName, input: HTMLInputElement): void {
     const { desk } = this;
     if (desk === null) return;
-    const text = input.value === '"' ? this.#above(row, column) : input.value;
+    const isDitto = input.value === '"';
+    const text = isDitto ? this.#above(row, column) : input.value;
     if (row.key !== this.#next.key) desk.enterCell(row.key, column, text);
     else if (text !== "") desk.beginRow(row, column, text);
-    // A ditto mark over an empty column changes nothing, and would otherwise stay.
-    this.requestUpdate();
+    // What was typed is not touched, or the cursor would jump to the end of it.
+    if (isDitto) input.value = text;
   }
 
   /** What a ditto mark stands for. */

@@ -7,6 +7,7 @@ import { toMillimetres } from "../../inspection/units.ts";
 import { heightAt } from "../../picture/heightAt.ts";
 import type { ProfilePicture } from "../../picture/profilePicture.ts";
 import { readoutWords } from "../../report/readoutWords.ts";
+import { NearScreen } from "../shell/nearScreen.ts";
 import { controls } from "../style/controls.ts";
 import { chartStyle } from "./chartStyle.ts";
 import type { DrawnProfile } from "./drawProfile.ts";
@@ -37,6 +38,9 @@ export class ProfileChart extends LitElement {
   @state() private announced = "";
 
   #drawn: DrawnProfile | null = null;
+  /** Whether what is drawn is no more what is to be shown. */
+  #isStale = false;
+  readonly #screen = new NearScreen(this, () => this.#isStale && this.#draw());
   #module: typeof import("./drawProfile.ts") | null = null;
   #unwatch: (() => void) | null = null;
   #stations: readonly number[] = [];
@@ -103,7 +107,19 @@ export class ProfileChart extends LitElement {
   protected override updated(changed: PropertyValues): void {
     if (!changed.has("picture") && !changed.has("view")) return;
     if (this.#module === null) void this.#load();
-    else this.#draw();
+    else if (changed.has("view") || this.#drawn === null) this.#draw();
+    else this.#drawSoon();
+  }
+
+  /** The verdict's words are shown first, and the picture in the frame after them. */
+  #drawSoon(): void {
+    if (this.#isStale) return;
+    this.#isStale = true;
+    requestAnimationFrame(() =>
+      setTimeout(() => {
+        if (this.#isStale) this.#draw();
+      }),
+    );
   }
 
   #reader(picture: ProfilePicture, assessment: Assessment) {
@@ -256,6 +272,9 @@ export class ProfileChart extends LitElement {
   }
 
   #draw(): void {
+    // Out of sight it need not follow what is typed.
+    this.#isStale = !this.#screen.isNear && this.#drawn !== null;
+    if (this.#isStale) return;
     const canvas = this.renderRoot.querySelector("canvas");
     // The picture may have gone while the drawing was loaded.
     if (this.picture === null || this.#module === null || canvas === null || !this.isConnected) return;

@@ -204,6 +204,7 @@ function sized(picture: ProfilePicture, { plot }: ProfileFrame): ProfilePicture 
     ...picture,
     spots: picture.spots.map((spot) => ({ ...spot, label: spot.name })),
     median: { ...picture.median, label: "" },
+    wornZones: picture.wornZones.map((zone) => ({ ...zone, label: "worn screw" })),
     afterAdjusting: picture.afterAdjusting && {
       ...picture.afterAdjusting,
       label: picture.afterAdjusting.short,

@@ -2,10 +2,8 @@ import { css, html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Slide } from "../../inspection/schema.ts";
+import { NearScreen } from "../shell/nearScreen.ts";
 import { controls } from "../style/controls.ts";
-
-/** So near the screen it is made ready to be seen. */
-const NEAR = "400px 0px";
 
 /** The place of the screw on the page: it is loaded, and drawn, once it comes near the screen or is printed. */
 @customElement("tightspot-screw-part")
@@ -58,17 +56,12 @@ export class ScrewPart extends LitElement {
 
   /** What is drawn: it follows only while it may be seen, so that typing elsewhere draws nothing. */
   #shown: Pick<ScrewPart, "assessment" | "slide" | "repairable"> | null = null;
-  #near: IntersectionObserver | null = null;
+  readonly #screen = new NearScreen(this, () => {
+    this.isNear = this.#screen.isNear;
+  });
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#near = new IntersectionObserver(
-      (entries) => {
-        this.isNear = entries.at(-1)?.isIntersecting === true;
-      },
-      { rootMargin: NEAR },
-    );
-    this.#near.observe(this);
     window.addEventListener("beforeprint", this.#toPrint);
     // So that it is there to be printed, however soon that is asked for.
     void import("./screwPanel.ts");
@@ -76,7 +69,6 @@ export class ScrewPart extends LitElement {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.#near?.disconnect();
     window.removeEventListener("beforeprint", this.#toPrint);
   }
 
