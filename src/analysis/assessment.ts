@@ -105,10 +105,7 @@ export interface Assessment {
   readonly unevenChance: number;
   readonly endFloat: Estimate | null;
   readonly tightSpot: Spot;
-  /**
-   * Where the profile is highest over the working range, and how high it is there. `greatest` is somewhat more: it is of
-   * each draw's greatest wherever that lies, with the crest of a wobble once per turn, which no one position has for sure.
-   */
+  /** Where the profile is highest over the working range, told with the middle of the greatest lost motion. */
   readonly loosestSpot: Spot;
   /** Lost motion that is left where it is greatest when the nut is taken up as far as it goes. */
   readonly afterAdjusting: { readonly worst: Estimate; readonly position: number };
