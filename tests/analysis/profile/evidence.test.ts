@@ -160,6 +160,22 @@ describe("the evidence", () => {
     expect(evidence.ofShape(MIDDLE) - evidence.ofEven()).toBeCloseTo(worn - even, 2);
   });
 
+  it("of a shape that finely read wear runs against is that integral too", () => {
+    const evidence = evidenceOf(fine(0.01), FINE);
+    const over = { levels: simpson(0.09, 0.12, 400), depths: simpson(0, 0.002, 800) };
+    const [against, even] = [AGAINST, undefined].map(
+      (shape) => byQuadrature(fine(0.01), FINE, shape, over).log,
+    );
+    expect(evidence.ofShape(AGAINST) - evidence.ofEven()).toBeCloseTo(against - even, 2);
+  });
+
+  it("of wear deeper than any screw's is a number, and less than that of the same wear told as less deep", () => {
+    const evidence = evidenceOf(fine(3), FINE);
+    const deep = evidence.ofShape(MIDDLE);
+    expect(Number.isFinite(deep)).toBe(true);
+    expect(deep).toBeLessThan(evidence.ofShape(MIDDLE.map((value) => (3 / 1.9) * value)));
+  });
+
   it.each([0.5, 1.25, 4])("of the same wear told as %f of it changes by the prior of the depth", (share) => {
     // A shape of so much of the values needs a depth of one over it, which is spread by as much.
     const evidence = evidenceOf(fine(0.25), FINE);
