@@ -107,6 +107,17 @@ describe("the assessment of known draws", () => {
     }
   });
 
+  it("tells the loosest spot by the middle of every draw's own greatest, wherever that lies", () => {
+    const heights = (at150: number, at200: number, at225: number) =>
+      POSITIONS.map((at) => ({ 150: at150, 200: at200, 225: at225 })[at] ?? 0.2);
+    const profile: ProfileModel = () =>
+      drawsOf(POSITIONS, [heights(0.3, 0.4, 0.2), heights(0.3, 0.2, 0.42), heights(0.31, 0.2, 0.2)]);
+    const { loosestSpot, greatest } = assess(SURVEY, {}, profile);
+    // The profile's middle is 0.3 mm at 150 mm and 0.2 mm elsewhere; the draws' greatest are 0.4, 0.42 and 0.31 mm.
+    expect(loosestSpot).toEqual({ position: 150, backlash: 0.4 });
+    expect(greatest.value).toBe(0.4);
+  });
+
   it("has what it was asked of, and by which settings", () => {
     const { survey, settings, resolution, repeatability, stations, drivePlay } = assess();
     expect(survey).toBe("survey");

@@ -29,6 +29,17 @@ describe("a survey that is assessed once", () => {
     expect(fewer.ok && fewer.value.survey.readings.length).toBe(first.readings.length - 1);
   });
 
+  it("is told by its own readings, whichever of several it is", () => {
+    const assess = assessOnce();
+    const [before, other] = [assess(BOTH, "second"), assess(BOTH, "first")];
+    expect(assess(BOTH, "second")).toBe(before);
+    expect(assess(BOTH, "first")).toBe(other);
+    const [first, second] = BOTH.surveys;
+    const struck = { ...second, readings: second.readings.slice(1) };
+    const fewer = assess({ ...BOTH, surveys: [first, struck] }, "second");
+    expect(fewer.ok && fewer.value.survey.readings.length).toBe(second.readings.length - 1);
+  });
+
   it("is forgotten when it is taken away, so that another of its name is not taken for it", () => {
     const assess = assessOnce();
     const before = assess(BOTH, "first");

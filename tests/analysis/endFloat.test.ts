@@ -71,6 +71,7 @@ describe("measured end float", () => {
     ["two readings far from nothing", [0.06, 0.07], 0.004, 0.01],
     ["two readings of nothing on a coarse dial", [0, 0], 0.006, 0.0254],
     ["a reading of nothing and one of a graduation", [0, 0.01], 0.004, 0.01],
+    ["readings of nothing, far finer than they scatter", [0, 0], 0.006, 0.001],
     ["one reading, far finer than it scatters", [0.03], 0.006, 0.001],
     ["readings rounded far more coarsely than they scatter", [0.05, 0.05, 0.05], 0.002, 0.0254],
   ] as const)("has its posterior with rounding as it is: %s", (_, readings, sigma, resolution) => {
@@ -90,6 +91,16 @@ describe("measured end float", () => {
     const expected = posterior([0.03, 0.09], 0.0424264, 0.001);
     expect(Math.abs(mean - expected.mean)).toBeLessThan(0.002);
     expect(deviation / expected.deviation).toBeCloseTo(1, 1);
+  });
+
+  it("scatters by its own readings also where they are rounded coarsely", () => {
+    // 0.0283 mm, where twice of what repeatability and a graduation explain is 0.0099 mm.
+    const { deviation } = momentsIn(drawn([0.06, 0.1], 0.004, 0.01).filter((value) => value > 0));
+    expect(deviation / posterior([0.06, 0.1], 0.0282843, 0.01).deviation).toBeCloseTo(1, 1);
+  });
+
+  it("is told to be measured", () => {
+    expect(endFloatOf([0.06], profileWith(0.004, 2), 0.01, seededRandom(1)).measured).toBe(true);
   });
 
   it("scatters in each draw by that draw's repeatability", () => {

@@ -63,6 +63,12 @@ describe("readings that stray from their repeats", () => {
     expect(sound.map(({ position }) => position)).toEqual([0, 100]);
   });
 
+  it("are one of three, when it lies further from the others than one survey in 500 has any of them", () => {
+    const apart = (distance: number) => repeats([0.2, 0.2, 0.2 + distance]).named;
+    expect(apart(0.99 * reference.thirdOfThree)).toEqual([]);
+    expect(apart(1.01 * reference.thirdOfThree)).toEqual([2]);
+  });
+
   it("do not hide one another at one station", () => {
     // One in ten of twenty readings are two, so both may be taken out.
     expect(repeats(FIVE, [0.2, 0.2, 0.5, 0.2, 0.5], FIVE, FIVE).named).toEqual([7, 9]);

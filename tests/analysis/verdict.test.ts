@@ -54,6 +54,13 @@ describe("the verdict", () => {
     },
   );
 
+  it.each(["leave-alone", "adjust-nut", "replace-nuts", "remake-screw"] as const)(
+    "is %s whether or not the end float was measured, which it does not rest on",
+    (action) => {
+      expect(ruled(sure(action), SETTINGS, WELL_COVERED, [], true, false).verdict).toBe(action);
+    },
+  );
+
   it("is to measure more below that, for the chances' sake", () => {
     const chances = sure("adjust-nut", 0.949);
     expect(ruled(chances, SETTINGS, WELL_COVERED, [], true)).toEqual({

@@ -78,6 +78,15 @@ describe("worn zones", () => {
     ]);
   });
 
+  it("tell each its own deepest wear, wherever in the zone that lies", () => {
+    const deepest = (rises: Readonly<Record<number, number>>) =>
+      zones([profile(rises)], 2).map(({ deepest }) => Math.round(1000 * deepest.value) / 1000);
+    expect(deepest({ 20: 0.2, 30: 0.05, 40: 0.05, 50: 0.16 })).toEqual([0.2, 0.16]);
+    expect(deepest({ 40: 0.12, 50: 0.2, 60: 0.16 })).toEqual([0.2]);
+    expect(deepest({ 40: 0.12, 50: 0.16, 60: 0.2 })).toEqual([0.2]);
+    expect(deepest({ 40: 0.2, 50: 0.16, 60: 0.12 })).toEqual([0.2]);
+  });
+
   it("are not told where the wear is less than the least worth telling", () => {
     expect(zones([profile({ 50: 0.0099 })])).toEqual([]);
     expect(zones([profile({ 50: 0.0101 })])).toHaveLength(1);

@@ -102,6 +102,26 @@ const DEEP = sweeps([
 ]);
 const LITTLE = { levels: simpson(0.2, 0.4, 200), depths: simpson(0, 0.04, 800) };
 
+/** Hardly any wear, so that an even profile and each scatter may be. */
+const NEARLY_EVEN = sweeps([
+  [0, 0.1, 0.11],
+  [75, 0.11],
+  [150, 0.12, 0.12, 0.11],
+  [225, 0.1, 0.11],
+  [300, 0.11],
+]);
+
+/** Finely read wear of so much along the middle shape, which leaves little doubt about its depth. */
+const fine = (depth: number) =>
+  sweeps(
+    [0, 75, 150, 225, 300].map((position, i) => {
+      const reading = 0.1 + depth * MIDDLE[i];
+      return [position, reading, reading, reading] as const;
+    }),
+    { resolution: 0.001 },
+  );
+const FINE: readonly Scatter[] = [{ sigma: 0.001, tau: 0, logPrior: 0 }];
+
 describe("the evidence", () => {
   const overEven = (data: ProfileData, shape: Float64Array) => {
     const evidence = evidenceOf(data, GRID);
@@ -122,6 +142,46 @@ describe("the evidence", () => {
     const expected =
       byQuadrature(DEEP, GRID, AGAINST, LITTLE).log - byQuadrature(DEEP, GRID, undefined, LITTLE).log;
     expect(overEven(DEEP, AGAINST)).toBeCloseTo(expected, 2);
+  });
+
+  it.each([
+    ["a shape that fits", MIDDLE],
+    ["a shape that runs against the readings", AGAINST],
+  ])("of %s is so too where an even profile may be", (_, shape) => {
+    const expected =
+      byQuadrature(NEARLY_EVEN, GRID, shape).log - byQuadrature(NEARLY_EVEN, GRID, undefined).log;
+    expect(overEven(NEARLY_EVEN, shape)).toBeCloseTo(expected, 3);
+  });
+
+  it("of wear whose depth the readings leave no doubt about is that integral too", () => {
+    const evidence = evidenceOf(fine(0.01), FINE);
+    const over = { levels: simpson(0.09, 0.12, 400), depths: simpson(0, 0.02, 400) };
+    const [worn, even] = [MIDDLE, undefined].map((shape) => byQuadrature(fine(0.01), FINE, shape, over).log);
+    expect(evidence.ofShape(MIDDLE) - evidence.ofEven()).toBeCloseTo(worn - even, 2);
+  });
+
+  it("of a shape that finely read wear runs against is that integral too", () => {
+    const evidence = evidenceOf(fine(0.01), FINE);
+    const over = { levels: simpson(0.09, 0.12, 400), depths: simpson(0, 0.002, 800) };
+    const [against, even] = [AGAINST, undefined].map(
+      (shape) => byQuadrature(fine(0.01), FINE, shape, over).log,
+    );
+    expect(evidence.ofShape(AGAINST) - evidence.ofEven()).toBeCloseTo(against - even, 2);
+  });
+
+  it("of wear deeper than any screw's is a number, and less than that of the same wear told as less deep", () => {
+    const evidence = evidenceOf(fine(3), FINE);
+    const deep = evidence.ofShape(MIDDLE);
+    expect(Number.isFinite(deep)).toBe(true);
+    expect(deep).toBeLessThan(evidence.ofShape(MIDDLE.map((value) => (3 / 1.9) * value)));
+  });
+
+  it.each([0.5, 1.25, 4])("of the same wear told as %f of it changes by the prior of the depth", (share) => {
+    // A shape of so much of the values needs a depth of one over it, which is spread by as much.
+    const evidence = evidenceOf(fine(0.25), FINE);
+    const less = evidence.ofShape(MIDDLE.map((value) => share * value));
+    const expected = Math.log(depthPrior(0.25 / share) / depthPrior(0.25) / share);
+    expect(less - evidence.ofShape(MIDDLE)).toBeCloseTo(expected, 2);
   });
 
   it("weighs one scatter against another by prior, repeats and means", () => {
@@ -215,9 +275,12 @@ describe("level, depth and scatter drawn", () => {
     expect(depth.deviation / expected.depth.deviation).toBeCloseTo(1, 1);
   });
 
-  it("without a shape have no depth, and the level and scatter of an even profile", () => {
-    const expected = byQuadrature(DATA, GRID, undefined);
-    const draws = drawn(undefined);
+  it.each([
+    ["far from even", DATA],
+    ["nearly even", NEARLY_EVEN],
+  ])("without a shape have no depth, and the level and scatter of an even profile: %s", (_, data) => {
+    const expected = byQuadrature(data, GRID, undefined);
+    const draws = drawn(undefined, data);
     const level = momentsIn(draws.map((draw) => draw.level));
     expect(draws.every(({ depth }) => depth === 0)).toBe(true);
     expect(Math.abs(level.mean - expected.level.mean) / expected.level.deviation).toBeLessThan(0.03);

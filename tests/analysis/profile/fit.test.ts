@@ -103,14 +103,28 @@ describe("the posterior with rounding as it is", () => {
     expect(logPosterior(worn(), fit) - logPosterior(even, fit)).toBeCloseTo(Math.log(depthPrior(0.1)), 9);
   });
 
-  it("makes lost motion below nothing at the tight spot unlikely, and forbids depths below nothing", () => {
+  it("makes lost motion below nothing at the tight spot unlikely, by its distance in deviations of a reading", () => {
+    // Lost motion and readings 0.1 mm higher fit each other as well, and none of it is below nothing.
+    const raised = fitOf(
+      sweeps(
+        DATA.stations.map(
+          ({ position, readings }) =>
+            [position, ...readings.map(({ value }) => value + 0.1)] as [number, ...number[]],
+        ),
+        { travel: DATA.travel },
+      ),
+      seededRandom(1),
+    );
     const { sigma } = fit.grid[SCATTER];
-    const further =
-      logPosterior(worn({ level: -2 * sigma }), fit) - logPosterior(worn({ level: -sigma }), fit);
-    const nearer = logPosterior(worn({ level: sigma }), fit) - logPosterior(worn({ level: 2 * sigma }), fit);
-    expect(further).toBeLessThan(nearer - 1.4);
+    for (const deviations of [3, 1, 0.2, 0, -1]) {
+      const below = logPosterior(worn({ level: -deviations * sigma }), fit);
+      const above = logPosterior(worn({ level: 0.1 - deviations * sigma }), raised);
+      expect(below - above).toBeCloseTo(-0.5 * Math.max(0, deviations) ** 2, 6);
+    }
+  });
+
+  it("forbids depths below nothing", () => {
     expect(logPosterior(worn({ depth: -1e-6 }), fit)).toBe(Number.NEGATIVE_INFINITY);
-    expect(Number.isFinite(logPosterior(worn({ level: 0 }), fit))).toBe(true);
   });
 });
 

@@ -258,3 +258,45 @@ describe("level and depth of which the readings tell the sum alone", () => {
     expect(otherWear.length).toBeGreaterThan(200);
   });
 });
+
+describe("states that readings tell nothing of", () => {
+  /** The posterior of readings that fit everything alike: the prior, to a constant. */
+  const untold = () => {
+    const fit = fitOf(
+      sweeps([0, 75, 150, 225, 300].map((position) => [position, 0.2] as const)),
+      seededRandom(61),
+    );
+    return { ...fit, rounded: () => 0 };
+  };
+
+  it("move their level about as far as one reading scatters", () => {
+    const fit = untold();
+    const even = {
+      character: EVEN,
+      u: new Float64Array(0),
+      shape: new Float64Array(5),
+      level: 0.2,
+      depth: 0,
+    };
+    const settled = settle(Array<State>(2000).fill({ ...even, scatter: 4 }), fit);
+    const moved = settled.flatMap(({ level }) => (level === 0.2 ? [] : Math.abs(level - 0.2)));
+    expect(moved.length).toBeGreaterThan(1900);
+    const middle = moved.sort((a, b) => a - b)[Math.floor(moved.length / 2)];
+    expect(middle / fit.grid[4].sigma).toBeGreaterThan(0.6);
+    expect(middle / fit.grid[4].sigma).toBeLessThan(2.4);
+  });
+
+  it("move along the difference of any two, which is none where all but one are alike", () => {
+    const fit = untold();
+    const character = CHARACTERS.findIndex(({ name }) => name === "worn end");
+    // The last number is the nut's stiffness: it is as stiff at either.
+    const start = Array.from({ length: 400 }, (_, i): State => {
+      const u = Float64Array.of(0.5, 0.5, 5 / 6, 0.2, i === 0 ? 0.2 : 0.7);
+      return { character, u, shape: shapeOf({ character, u }, fit), level: 0.2, depth: 0.1, scatter: 4 };
+    });
+    const stiffness = settle(start, fit).map(({ u }) => u[4]);
+    // Of two drawn from 400, one is the odd one in one move of 200, and a state makes two moves or so.
+    const far = stiffness.filter((each) => Math.abs(each - 0.7) > 0.05 && each !== 0.2);
+    expect(far.length).toBeLessThan(20);
+  });
+});
