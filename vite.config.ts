@@ -48,7 +48,7 @@ const offline = VitePWA({
     ],
   },
   workbox: {
-    globPatterns: ["**/*.{js,css,html,svg,png,json}"],
+    globPatterns: ["**/*.{js,css,html,svg,png,json,txt}"],
     cleanupOutdatedCaches: true,
     inlineWorkboxRuntime: true,
     // Without this the first visit would not work without network until it is loaded again.
@@ -105,6 +105,9 @@ const workersInside: Plugin = {
 
 const FILE_NAME = "tightspot.html";
 
+/** What is built holds libraries, whose licences ask for their notices to go with them. */
+const LICENCES = "licences.txt";
+
 /** Makes the page one file with its script and style in it, which may run nothing else and ask no one for anything. */
 const oneFile: Plugin = {
   name: "one-file",
@@ -116,9 +119,15 @@ const oneFile: Plugin = {
       const [script, ...furtherScripts] = Object.values(bundle).filter((made) => made.type === "chunk");
       const assets = Object.values(bundle).filter((made) => made.type === "asset");
       const page = assets.find(({ fileName }) => fileName.endsWith(".html"));
-      const [style, ...others] = assets.filter((asset) => asset !== page);
-      if (script === undefined || page === undefined || style?.fileName.endsWith(".css") !== true) {
-        throw new Error("The page is not made of a script, a style and a document.");
+      const licences = assets.find(({ fileName }) => fileName === LICENCES);
+      const [style, ...others] = assets.filter((asset) => asset !== page && asset !== licences);
+      if (
+        script === undefined ||
+        page === undefined ||
+        licences === undefined ||
+        style?.fileName.endsWith(".css") !== true
+      ) {
+        throw new Error("The page is not made of a script, a style, a document and the licences.");
       }
       if (furtherScripts.length + others.length > 0)
         throw new Error("The page is more than one script and style.");
@@ -129,6 +138,10 @@ const oneFile: Plugin = {
         `default-src 'none'; script-src 'sha256-${hash}'; worker-src blob:; ` +
         "style-src 'unsafe-inline'; img-src data:; connect-src data:; form-action 'none'; base-uri 'none'";
       const source = String(page.source)
+        .replace(
+          "</html>",
+          () => `<script type="text/plain" id="licences">${licences.source}</script>\n</html>`,
+        )
         .replace(/<script type="module"[^>]*><\/script>/, () => `<script type="module">${code}</script>`)
         .replace(/<link rel="stylesheet"[^>]*>/, () => `<style>${String(style.source)}</style>`)
         .replace(/default-src 'self'[^"]*/, () => policy);
@@ -138,7 +151,7 @@ const oneFile: Plugin = {
   },
 };
 
-const toPage = { outDir: "../../dist/page", target: "es2022" } as const;
+const toPage = { outDir: "../../dist/page", target: "es2022", license: { fileName: LICENCES } } as const;
 
 /** Reading a property of a library's class changes nothing: without this, all kinds of chart would be taken along. */
 const treeshake = { propertyReadSideEffects: false } as const;
@@ -183,6 +196,7 @@ export default defineConfig(({ mode }) => ({
           ssr: true,
           outDir: "dist/cli",
           emptyOutDir: true,
+          license: { fileName: LICENCES },
           target: "node20",
           rolldownOptions: {
             input: { tightspot: "src/cli/tightspot.ts", assessing: "src/cli/assessing/worker.ts" },

@@ -8,7 +8,7 @@ import { type Corrected, correct, type LostMotion } from "./corrected.ts";
 import { type Coverage, coverageOf } from "./coverage.ts";
 import { type Decided, decided, type Grounds } from "./decided.ts";
 import { type EndFloat, endFloatEstimate } from "./endFloat.ts";
-import { estimateOf } from "./estimate.ts";
+import { estimateOf, estimatesAlong } from "./estimate.ts";
 import { type Given, type Judgement, judge, seenOf } from "./judgement.ts";
 import { condensed } from "./log.ts";
 import { doubtsOf } from "./loneReadings.ts";
@@ -247,10 +247,14 @@ function asksForMore({ verdict, reasons }: Decided): boolean {
 }
 
 function pointsOf(profile: ProfileDraws): readonly ProfilePoint[] {
-  return Array.from(profile.positions, (position, i) => {
-    const { value, low, high } = estimateOf(profile.draws.map((draw) => draw.backlash[i]));
-    return { position, backlash: value, low, high };
-  });
+  const { positions, draws } = profile;
+  const curves = draws.map(({ backlash }) => backlash);
+  return estimatesAlong(curves, positions.length).map(({ value, low, high }, i) => ({
+    position: positions[i],
+    backlash: value,
+    low,
+    high,
+  }));
 }
 
 function least(points: readonly ProfilePoint[]): Spot {

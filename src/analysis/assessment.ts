@@ -105,7 +105,11 @@ export interface Assessment {
   readonly unevenChance: number;
   readonly endFloat: Estimate | null;
   readonly tightSpot: Spot;
-  /** Where the profile is highest over the working range, told with the middle of the greatest lost motion. */
+  /**
+   * Where the profile is highest over the working range, and the greatest lost motion, which is told of it. That is
+   * somewhat more than the profile's middle there: it is of each draw's greatest wherever that lies, with the crest of a
+   * wobble once per turn, which no one position has for sure.
+   */
   readonly loosestSpot: Spot;
   /** Lost motion that is left where it is greatest when the nut is taken up as far as it goes. */
   readonly afterAdjusting: { readonly worst: Estimate; readonly position: number };

@@ -3,19 +3,43 @@ import type { Estimate } from "./assessment.ts";
 
 /** Median and equal-tailed 95 % interval of the draws. */
 export function estimateOf(draws: ArrayLike<number>): Estimate {
-  const values = new Float64Array(draws);
+  return estimateWithin(new Float64Array(draws));
+}
+
+/** The same at each place of curves that were drawn: the estimate of the first value of each, of the second, and so on. */
+export function estimatesAlong(curves: readonly Float64Array[], count: number): readonly Estimate[] {
+  return alongCurves(curves, count, estimateWithin);
+}
+
+/** One quantile at each place of curves that were drawn. */
+export function quantilesAlong(
+  curves: readonly Float64Array[],
+  count: number,
+  share: number,
+): readonly number[] {
+  return alongCurves(curves, count, (values) => quantileWithin(values, share, 0, values.length - 1));
+}
+
+function alongCurves<T>(
+  curves: readonly Float64Array[],
+  count: number,
+  summary: (values: Float64Array) => T,
+): readonly T[] {
+  const values = new Float64Array(curves.length);
+  return Array.from({ length: count }, (_, place) => {
+    for (let i = 0; i < curves.length; i++) values[i] = curves[i][place];
+    return summary(values);
+  });
+}
+
+/** Brings the values into an order of its own. */
+function estimateWithin(values: Float64Array): Estimate {
   const middle = Math.floor(values.length / 2);
   return {
     value: quantileWithin(values, 0.5, 0, values.length - 1),
     low: quantileWithin(values, 0.025, 0, middle),
     high: quantileWithin(values, 0.975, middle, values.length - 1),
   };
-}
-
-/** One quantile of the draws. */
-export function quantileOf(draws: ArrayLike<number>, share: number): number {
-  const values = new Float64Array(draws);
-  return quantileWithin(values, share, 0, values.length - 1);
 }
 
 /**

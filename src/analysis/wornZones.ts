@@ -1,5 +1,5 @@
 import type { Estimate, WornZone } from "./assessment.ts";
-import { estimateOf, quantileOf } from "./estimate.ts";
+import { estimateOf, quantilesAlong } from "./estimate.ts";
 import type { ProfileDraws } from "./profile/draws.ts";
 
 /** Zones are told where the screw has worn by at least so much with this chance. */
@@ -27,7 +27,7 @@ export function wornZonesOf(
   const risen = draws.map(({ backlash, tight }) =>
     widened(positions, backlash, engagedLength / 2, tight.backlash),
   );
-  const bound = surelyExceeded(risen, positions.length);
+  const bound = quantilesAlong(risen, positions.length, 1 - SURE);
   const zones: WornZone[] = [];
   for (const [start, end] of stretches(bound, least)) {
     const peak = Math.max(...bound.slice(start, end + 1));
@@ -44,16 +44,6 @@ export function wornZonesOf(
     }
   }
   return zones;
-}
-
-/** The wear that is surely exceeded at each position. */
-function surelyExceeded(risen: readonly Float64Array[], count: number): number[] {
-  return Array.from({ length: count }, (_, i) =>
-    quantileOf(
-      risen.map((rise) => rise[i]),
-      1 - SURE,
-    ),
-  );
 }
 
 function greatestWithin(rise: Float64Array, first: number, last: number): number {

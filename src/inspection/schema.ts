@@ -19,7 +19,7 @@ const finite = z.number().check(z.gte(-LONGEST, tooLong), z.lte(LONGEST, tooLong
 const positive = z
   .number()
   .check(
-    z.positive("must be greater than zero"),
+    z.positive({ error: "must be greater than zero", abort: true }),
     z.gte(SHORTEST, `must be at least ${SHORTEST}`),
     z.lte(LONGEST, `must be at most ${LONGEST}`),
   );

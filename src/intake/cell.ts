@@ -7,7 +7,10 @@ import { isEmpty } from "./textCell.ts";
 export type Cell =
   | { readonly kind: "empty" }
   | { readonly kind: "number"; readonly value: number; readonly unit?: LengthUnit | "divisions" }
-  | ({ readonly kind: "fault" } & Fault);
+  | ({ readonly kind: "fault"; readonly in: FaultyPart } & Fault);
+
+/** What of a cell cannot be read: the number, the mark within it that may mean two things, or the unit beside it. */
+export type FaultyPart = "number" | "mark" | "unit";
 
 /** All up to the last digit (and a mark after it) is the number, the rest its unit. */
 const NUMBER_AND_UNIT = /^(.*[\d¼½¾⅛⅜⅝⅞][.,]?)\s*(.*)$/s;
@@ -36,14 +39,16 @@ export function readCell(text: string, evidence: MarkEvidence): Cell {
     if (number.fault === "ambiguous") {
       const reason = `is "${shown(written)}", which may mean thousands or thousandths`;
       const cure = "Write it without a mark between thousands, and with a decimal point.";
-      return { ...fault(reason, cure), asks: "decimal mark" };
+      return { ...fault("mark", reason, cure), asks: "decimal mark" };
     }
-    return fault(`is "${shown(written)}", which is not a number`, "Correct the cell, or leave it empty.");
+    const reason = `is "${shown(written)}", which is not a number`;
+    return fault("number", reason, "Correct the cell, or leave it empty.");
   }
   if (unitText === "") return { kind: "number", value: number.value };
   const unit = unitOf(unitText);
   return unit === undefined
     ? fault(
+        "unit",
         `is "${shown(written)}", and "${shown(unitText)}" is not a known unit`,
         "Write it in mm, µm, in or thou.",
       )
@@ -65,6 +70,6 @@ function unitOf(text: string): LengthUnit | "divisions" | undefined {
   return meansDivisions(text) ? "divisions" : lengthUnit(text);
 }
 
-function fault(reason: string, cure: string): Cell & { readonly kind: "fault" } {
-  return { kind: "fault", fault: reason, cure };
+function fault(part: FaultyPart, reason: string, cure: string): Cell & { readonly kind: "fault" } {
+  return { kind: "fault", in: part, fault: reason, cure };
 }

@@ -1,6 +1,6 @@
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import { fromMillimetres, type Units } from "../inspection/units.ts";
-import { readCell } from "./cell.ts";
+import { type Cell, readCell } from "./cell.ts";
 import { convertLength, type LengthUnit, lengthUnit, plainUnit } from "./lengthUnit.ts";
 
 /** What a figure is expected to count: a length in the slide's unit, a dial's divisions, or no unit at all. */
@@ -13,6 +13,9 @@ const MOST = { divisions: 10_000, plain: 1_000_000 } as const;
 
 const TENTHS = lengthUnit("tenths");
 
+const LENGTH = "Type it in digits, such as 0.25 or 12 thou.";
+const COUNT = "Type the figure alone, in digits.";
+
 /**
  * Reads a figure as a machinist writes it: `0.21`, `0,21`, `.012`, `3 1/2`, `3-1/2"`, `12 thou`, `5 tenths`.
  *
@@ -24,17 +27,8 @@ const TENTHS = lengthUnit("tenths");
 export function readTypedFigure(text: string, counts: Counts, shown?: LengthUnit): Outcome<number> {
   const cell = readCell(text, "none");
   if (cell.kind === "empty") return failed("", "is empty", "Type a figure.");
-  if (cell.kind === "fault") return failed("", cell.fault, cell.cure);
-  const isLength = counts === "mm" || counts === "in";
-  if (!isLength) {
-    return cell.unit === undefined || cell.unit === counts
-      ? withinReason(cell.value, counts)
-      : failed(
-          "",
-          `is "${text.trim()}", which has a unit that does not belong here`,
-          "Type the figure alone.",
-        );
-  }
+  if (counts !== "mm" && counts !== "in") return countRead(text, cell, counts);
+  if (cell.kind === "fault") return failed("", cell.fault, cell.in === "number" ? LENGTH : cell.cure);
   const bare = shown ?? plainUnit(counts);
   if (cell.unit === "divisions") {
     return failed("", `is "${text.trim()}", which is no length`, `Type it in ${bare.name}.`);
@@ -73,6 +67,19 @@ function figuresIn(text: string): readonly string[] {
     else figures.push(word);
   }
   return figures;
+}
+
+/** What counts anything but a length takes no unit of length, nor one that is not known. */
+function countRead(
+  text: string,
+  cell: Exclude<Cell, { readonly kind: "empty" }>,
+  counts: Exclude<Counts, Units>,
+): Outcome<number> {
+  if (cell.kind === "number" && (cell.unit === undefined || cell.unit === counts))
+    return withinReason(cell.value, counts);
+  if (cell.kind === "number" || cell.in === "unit")
+    return failed("", `is "${text.trim()}", which has a unit that does not belong here`, COUNT);
+  return failed("", cell.fault, cell.in === "number" ? COUNT : cell.cure);
 }
 
 function withinReason(value: number, counts: Counts): Outcome<number> {

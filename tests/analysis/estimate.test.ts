@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { estimateOf, quantileOf } from "../../src/analysis/estimate.ts";
+import { estimateOf, estimatesAlong, quantilesAlong } from "../../src/analysis/estimate.ts";
 
 // Of 0, 1 … 1000 each quantile is its share of 1000.
 const shuffled = Float64Array.from({ length: 1001 }, (_, i) => (i * 617) % 1001);
@@ -27,6 +27,20 @@ it("is the one draw itself where there is only one", () => {
 });
 
 it("gives one quantile of draws in any order, the least and the greatest included", () => {
-  expect([0, 0.1, 0.9, 1].map((share) => quantileOf(shuffled, share))).toEqual([0, 100, 900, 1000]);
-  expect(quantileOf([10, -9, 2], 0.025)).toBeCloseTo(-8.45, 12);
+  expect([0, 0.1, 0.9, 1].map((share) => quantileAt(shuffled, share))).toEqual([0, 100, 900, 1000]);
+  expect(quantileAt([10, -9, 2], 0.025)).toBeCloseTo(-8.45, 12);
+});
+
+/** Of values that stand at the second place of curves, between others. */
+function quantileAt(values: ArrayLike<number>, share: number): number | undefined {
+  const curves = Array.from(values, (value) => Float64Array.of(-1, value, 7));
+  const [first, second, third] = quantilesAlong(curves, 3, share);
+  expect([first, third]).toEqual([-1, 7]);
+  return second;
+}
+
+it("along curves it is the estimate of each place", () => {
+  const curves = [3, 1, 2].map((value) => Float64Array.of(value, 10 * value));
+  expect(estimatesAlong(curves, 2)).toEqual([estimateOf([3, 1, 2]), estimateOf([30, 10, 20])]);
+  expect(curves[0]).toEqual(Float64Array.of(3, 30));
 });

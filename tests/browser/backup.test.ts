@@ -148,6 +148,32 @@ test("of what differs the backup’s is taken, or both are kept, by keyboard", a
   expect(await entries(page).filter({ hasText: ", from the backup" }).count()).toBe(1);
 });
 
+test("what would be replaced is named, and can be saved to a file first, from which it comes back", async () => {
+  const { page, backup } = await changedSince();
+  await dropFiles(page, backup);
+  const replacing = dialog(page).getByText(/^Replaced by the backup’s: /);
+  await conflict(page, /^Knee/).getByRole("radio", { name: "Keep both" }).check();
+  expect(await replacing.count()).toBe(0);
+  await conflict(page, /^Knee/).getByRole("radio", { name: "Take the backup’s" }).check();
+  expect(await replacing.textContent()).toMatch(/“Knee” as saved here .* cannot be taken back/);
+  expect(await replacing.textContent()).not.toContain("Cross slide");
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    dialog(page).getByRole("button", { name: "Save all that is here as one backup" }).click(),
+  ]);
+  await dialog(page).getByText("A backup of 2 slides was saved.").waitFor();
+  const saved = readFileSync(await download.path(), "utf8");
+  await dialog(page).getByRole("button", { name: "Restore one slide" }).click();
+  await said(page, "was restored").waitFor();
+  expect(await firstBacklashes(page)).not.toEqual([0.777, 0.777]);
+
+  await dropFiles(page, ["before.json", saved]);
+  await conflict(page, /^Knee/).getByRole("radio", { name: "Take the backup’s" }).check();
+  await dialog(page).getByRole("button", { name: "Restore one slide" }).click();
+  await said(page, "was restored").waitFor();
+  expect(await firstBacklashes(page)).toEqual([0.777, 0.777]);
+});
+
 test("a tab that shows what a backup has replaced shows it as it now is", async () => {
   const page = await served.open();
   await opened(page, LATHE);

@@ -64,6 +64,23 @@ test("every drawing is described, and formulas are set as such", async () => {
   expect(kinds).toEqual(["http://www.w3.org/1998/Math/MathML"]);
 });
 
+test("no formula is cut off on a phone", async () => {
+  const page = await served.open(PHONE);
+  await page.goto(`${served.address}#/help/method`);
+  await heading(page, "How is the verdict worked out?").waitFor();
+  const over = await page
+    .locator("tightspot-help math")
+    .evaluateAll((formulas) =>
+      formulas.map(
+        (formula) =>
+          formula.getBoundingClientRect().right -
+          (formula.parentElement?.getBoundingClientRect().right ?? Number.NaN),
+      ),
+    );
+  expect(over.length).toBeGreaterThan(8);
+  for (const beyond of over) expect(beyond).toBeLessThanOrEqual(0.5);
+});
+
 test("a term beside a figure is explained in place, and what was being done is there again after", async () => {
   const page = await served.open(PHONE);
   await page.getByRole("button", { name: /^Lathe 2/ }).click();

@@ -46,6 +46,8 @@ test("after the first load all of it works with the network cut", async () => {
   await page.goto(served.address);
   await page.getByRole("link", { name: /^Slide 0 to 300 mm/ }).click();
   expect(await page.getByLabel("Backlash, reading 13", { exact: true }).inputValue()).toBe(WORN[12]?.[1]);
+  await page.goto(`${served.address}licences.txt`);
+  await page.getByText("## chart.js").waitFor();
 });
 
 test("no request goes to any other host, whatever is done", async () => {

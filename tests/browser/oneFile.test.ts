@@ -113,3 +113,10 @@ test("what is kept for the file is apart from what is kept for a served page", a
   expect(names.sort()).toEqual(["tightspot", "tightspot-file"]);
   await served.close();
 });
+
+test("the notices of the libraries that it holds go with it", () => {
+  const [, notices] =
+    /<script type="text\/plain" id="licences">([\s\S]*?)<\/script>/.exec(readFileSync(file, "utf8")) ?? [];
+  for (const library of ["chart.js", "lit", "zod", "simple-statistics"])
+    expect(notices).toMatch(new RegExp(`^## ${library} - \\d.*\\n\\n[\\s\\S]{400}`, "m"));
+});

@@ -1,78 +1,19 @@
-import { readdirSync, readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { send, withGauge } from "./fakeGauge.ts";
-import type { ServedPage } from "./servedPage.ts";
-import { backlash, beginSlide, describeSlide, dropFiles, EVEN, goHome, kept, typeReadings } from "./steps.ts";
-
-/** A state of the page that a reader may come to, by name, and the way there. */
-export type State = readonly [name: string, reach: (served: ServedPage) => Promise<Page>];
-
-const SAMPLES = readdirSync("sample-data").filter((name) => name.endsWith(".json"));
-
-const sample = (name: string): readonly [string, string] => [
-  name,
-  readFileSync(`sample-data/${name}`, "utf8"),
-];
-
-/** Unfolds all that can be, but for menus, which lie over what is behind them. */
-export async function unfoldAll(page: Page): Promise<void> {
-  const folded = page.locator("details:not([open]):not(tightspot-menu details) > summary:visible");
-  for (let left = await folded.count(); left > 0; left = await folded.count()) await folded.first().click();
-}
-
-async function described(served: ServedPage): Promise<Page> {
-  const page = await served.open();
-  await describeSlide(page);
-  return page;
-}
-
-async function surveyed(served: ServedPage): Promise<Page> {
-  const page = await described(served);
-  await typeReadings(page, EVEN.slice(0, 7));
-  return page;
-}
-
-async function reading(page: Page): Promise<void> {
-  await beginSlide(page);
-  await page.getByRole("button", { name: "Next: end float" }).click();
-  await page.getByRole("button", { name: "Go on without it" }).click();
-  await page.getByLabel("Positions to read at").fill("0 25 50 75 100 125");
-  await page.getByRole("button", { name: "Start reading" }).click();
-  await page.getByRole("heading", { name: "0 mm", exact: true }).waitFor();
-}
-
-async function enter(page: Page, ...figures: readonly string[]): Promise<void> {
-  for (const figure of figures) {
-    await page.keyboard.type(figure);
-    await page.keyboard.press("Enter");
-  }
-}
-
-async function opened(served: ServedPage, name: string): Promise<Page> {
-  const page = await served.open();
-  await dropFiles(page, sample(name));
-  await page.getByRole("button", { name: "Save a file" }).waitFor();
-  await page.getByRole("region", { name: "Verdict", exact: true }).getByRole("heading").first().waitFor();
-  return page;
-}
-
-async function allKept(served: ServedPage): Promise<Page> {
-  const page = await served.open();
-  await dropFiles(page, ...SAMPLES.map(sample));
-  await page.getByRole("button", { name: "Save a file" }).waitFor();
-  await goHome(page);
-  await page.getByLabel("Search by slide or machine").waitFor();
-  return page;
-}
-
-async function beside(page: Page, link: string): Promise<Page> {
-  const [opened] = await Promise.all([
-    page.context().waitForEvent("page"),
-    page.getByRole("link", { name: link }).click(),
-  ]);
-  await opened.getByRole("heading").first().waitFor();
-  return opened;
-}
+import { PARTS } from "./partStates.ts";
+import {
+  allKept,
+  beside,
+  described,
+  enter,
+  opened,
+  reading,
+  SAMPLES,
+  type State,
+  surveyed,
+  unfolded,
+} from "./reaching.ts";
+import { backlash, beginSlide, dropFiles, kept } from "./steps.ts";
 
 const START: readonly State[] = [
   ["the first screen, nothing kept", (served) => served.open()],
@@ -294,9 +235,31 @@ const READINGS: readonly State[] = [
 
 const BORING_MILL = "remake-screw-worn-middle-boring-mill-table.json";
 
+async function zoom(page: Page): Promise<void> {
+  const reader = page.getByRole("slider", { name: "Read the profile off" });
+  // The drawing is laid out once it can be pointed at.
+  await page.waitForFunction(() =>
+    performance.getEntriesByType("resource").some(({ name }) => /drawProfile/.test(name)),
+  );
+  await reader.press("PageUp");
+  await reader.press("+");
+  await page.getByRole("button", { name: "Whole travel" }).waitFor();
+  await page
+    .locator("tightspot-profile-chart .readout")
+    .getByText(/^At .* mm\.$/)
+    .waitFor();
+}
+
 const RESULTS: readonly State[] = [
   ...SAMPLES.map(
-    (name): State => [`${name}, all unfolded`, async (served) => unfolded(await opened(served, name))],
+    (name): State => [
+      `${name}, all unfolded${name === BORING_MILL ? ", the chart zoomed and read off" : ""}`,
+      async (served) => {
+        const page = await unfolded(await opened(served, name));
+        if (name === BORING_MILL) await zoom(page);
+        return page;
+      },
+    ],
   ),
   ...["Save as CSV", "Report"].map(
     (menu): State => [
@@ -346,9 +309,4 @@ const RESULTS: readonly State[] = [
   ],
 ];
 
-async function unfolded(page: Page): Promise<Page> {
-  await unfoldAll(page);
-  return page;
-}
-
-export const STATES: readonly State[] = [...START, ...NEW_INSPECTION, ...READINGS, ...RESULTS];
+export const STATES: readonly State[] = [...START, ...NEW_INSPECTION, ...READINGS, ...RESULTS, ...PARTS];

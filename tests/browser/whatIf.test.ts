@@ -65,6 +65,24 @@ test("the figures are given to the slide on asking, and the verdict follows", as
   expect(await page.getByText(/^As entered: /).count()).toBe(0);
 });
 
+test("the figures given to the slide are all taken back at once", async () => {
+  const page = await opened();
+  const limit = page.getByRole("textbox", { name: "Limit, mm" });
+  const left = page.getByRole("textbox", { name: "Take-up left, mm" });
+  const clearance = page.getByRole("textbox", { name: "Running clearance, mm" });
+  const shown = () => Promise.all([limit, clearance, left].map((field) => field.inputValue()));
+  const asEntered = await shown();
+  await limit.fill("0.09");
+  await clearance.fill("0.02");
+  await left.fill("0");
+  await page.getByRole("button", { name: "Use these figures" }).click();
+  await page.getByRole("heading", { name: "Fit new nuts", level: 2 }).waitFor();
+  expect(await shown()).toEqual(["0.09", "0.02", "0"]);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.getByRole("heading", { name: "Adjust the nut", level: 2 }).waitFor();
+  expect(await shown()).toEqual(asEntered);
+});
+
 test("from a keystroke to its answer it takes less than a tenth of a second", async () => {
   const page = await opened();
   const limit = page.getByRole("textbox", { name: "Limit, mm" });

@@ -79,6 +79,17 @@ describe("a figure as a machinist writes it", () => {
     });
   });
 
+  test.each([
+    ["nought", "mm", "Type it in digits, such as 0.25 or 12 thou."],
+    ["0.2x", "in", "Write it in mm, µm, in or thou."],
+    ["a few", "plain", "Type the figure alone, in digits."],
+    ["1200 h", "plain", "Type the figure alone, in digits."],
+    ["12 thou", "divisions", "Type the figure alone, in digits."],
+    ["1,234", "plain", "Write it without a mark between thousands, and with a decimal point."],
+  ] as const)("the cure for %j is one for a field of %s", (text, counts, cure) => {
+    expect(readTypedFigure(text, counts)).toMatchObject({ ok: false, problem: { cure } });
+  });
+
   test("divisions of a dial may be halved, and take no unit of length", () => {
     expect(readTypedFigure("97 1/2", "divisions")).toEqual({ ok: true, value: 97.5 });
     expect(readTypedFigure("3½ div", "divisions")).toEqual({ ok: true, value: 3.5 });

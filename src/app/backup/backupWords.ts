@@ -25,6 +25,15 @@ export function restoredWords(restored: readonly KeptInspection[], damaged: numb
   return `${restored.length + damaged} slides were restored.`;
 }
 
+/** What is lost where a backup's take the place of some that are kept here. */
+export function replacedWords(replaced: readonly KeptInspection[]): string {
+  const named = replaced.map((kept) => {
+    const at = new Date(kept.savedAt);
+    return `“${nameOfKept(kept)}”${Number.isNaN(at.getTime()) ? "" : ` as saved here ${MOMENT.format(at)}`}`;
+  });
+  return `Replaced by the backup’s: ${named.join("; ")}. That cannot be taken back: what is here is then only in a file, if there is one.`;
+}
+
 /** In what two inspections of a slide differ, for who has to choose between them. */
 export function differencesWords(one: KeptInspection, other: KeptInspection): string {
   const differing = PARTS.filter(([, of]) => JSON.stringify(of(one)) !== JSON.stringify(of(other)));

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from "lit";
+import { html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { inOneLine } from "../../inspection/problem.ts";
 import { type Compared, compareBundle } from "../../records/bundle/compareBundle.ts";
@@ -10,7 +10,17 @@ import { notify } from "../shell/notice.ts";
 import { type Backup, settle } from "../shell/opening.ts";
 import { hashOf } from "../shell/route.ts";
 import { controls } from "../style/controls.ts";
-import { aboutKept, counted, differencesWords, MOMENT, nameOfKept, restoredWords } from "./backupWords.ts";
+import {
+  aboutKept,
+  counted,
+  differencesWords,
+  MOMENT,
+  nameOfKept,
+  replacedWords,
+  restoredWords,
+} from "./backupWords.ts";
+import { restoreStyle } from "./restoreStyle.ts";
+import { saveBackup } from "./saveBackup.ts";
 
 const CHOICES: readonly (readonly [Choice, string])[] = [
   ["keep", "Keep what is here"],
@@ -21,101 +31,7 @@ const CHOICES: readonly (readonly [Choice, string])[] = [
 /** Shows what a backup holds beside what is kept here, asks about what differs, and restores the rest. */
 @customElement("tightspot-restore-dialog")
 export class RestoreDialog extends LitElement {
-  static override styles = [
-    controls,
-    logDialogStyle,
-    css`
-      dialog {
-        width: min(46rem, calc(100vw - 1.5rem));
-      }
-
-      h2,
-      .name {
-        overflow-wrap: anywhere;
-      }
-
-      h3 {
-        margin-bottom: 0.25rem;
-      }
-
-      .about {
-        color: var(--ink-pale);
-        font-size: var(--small);
-      }
-
-      fieldset {
-        display: grid;
-        gap: 0.25rem;
-        min-width: 0;
-        margin: 0 0 0.75rem;
-        padding: 0.75rem 1rem 0.5rem;
-        border: 1.5px solid var(--brass);
-        border-radius: var(--round);
-        background: var(--brass-wash);
-      }
-
-      legend {
-        float: left;
-        padding: 0;
-      }
-
-      legend,
-      .name {
-        color: var(--ink-strong);
-        font-weight: 650;
-      }
-
-      legend + * {
-        clear: both;
-      }
-
-      dl {
-        display: grid;
-        grid-template-columns: auto minmax(0, 1fr);
-        gap: 0.125rem 0.75rem;
-        font-size: var(--small);
-      }
-
-      dt {
-        font-weight: 600;
-      }
-
-      @media (max-width: 30rem) {
-        dl {
-          grid-template-columns: minmax(0, 1fr);
-        }
-
-        dt:not(:first-child) {
-          margin-top: 0.375rem;
-        }
-      }
-
-      .answers {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0 1.25rem;
-      }
-
-      .answers label {
-        display: flex;
-        align-items: center;
-        gap: 0.5rem;
-        min-height: var(--target);
-      }
-
-      input[type="radio"] {
-        width: 1.375rem;
-        min-height: 1.375rem;
-        margin: 0;
-        accent-color: var(--ink);
-      }
-
-      li {
-        padding: 0.5rem 0;
-        border-top: 1px solid var(--rule);
-      }
-    `,
-  ];
+  static override styles = [controls, logDialogStyle, restoreStyle];
 
   @property({ attribute: false }) backup: Backup | null = null;
 
@@ -124,6 +40,8 @@ export class RestoreDialog extends LitElement {
   @state() private choices: ReadonlyMap<string, Choice> = new Map();
   @state() private problem = "";
   @state() private isRestoring = false;
+  /** How saving what is here went. */
+  @state() private saved = "";
 
   override firstUpdated(): void {
     this.renderRoot.querySelector("dialog")?.showModal();
@@ -137,9 +55,9 @@ export class RestoreDialog extends LitElement {
       <div class="content">
         <div>
           <h2 id="title">Restore ${backup.name}</h2>
-          <p class="about">${this.#saved(backup)}</p>
+          <p class="about">${this.#aboutBackup(backup)}</p>
         </div>
-        ${compared === null ? nothing : this.#lists(compared)}
+        ${compared === null ? nothing : [this.#lists(compared), this.#replacing(compared)]}
         ${problem === "" ? nothing : html`<p class="wrong" role="alert">${problem}</p>`}
         <div class="choices">
           ${compared === null ? nothing : this.#go(backup, compared)}
@@ -149,7 +67,7 @@ export class RestoreDialog extends LitElement {
     </dialog>`;
   }
 
-  #saved({ bundle: { saved, damaged } }: Backup): string {
+  #aboutBackup({ bundle: { saved, damaged } }: Backup): string {
     const at = new Date(saved);
     const when = Number.isNaN(at.getTime()) ? "" : `Saved ${MOMENT.format(at)}. `;
     if (damaged.length === 0) return `${when}Nothing is overwritten unless you choose so.`;
@@ -218,6 +136,27 @@ export class RestoreDialog extends LitElement {
     </section>`;
   }
 
+  /** What is lost by what was chosen, and the way to have it in a file first. */
+  #replacing(compared: readonly Compared[]) {
+    const replaced = compared.flatMap(({ inspection, standing, here }) =>
+      standing === "conflict" && here !== null && this.choices.get(inspection.id) === "take" ? [here] : [],
+    );
+    // There from the start: a screen reader speaks what is put into it.
+    return html`<div role="status">
+      ${
+        replaced.length === 0
+          ? nothing
+          : html`<div class="replacing">
+              <p>${replacedWords(replaced)}</p>
+              <button type="button" ?disabled=${this.isRestoring} @click=${this.#saveHere}>
+                Save all that is here as one backup
+              </button>
+              ${this.saved === "" ? nothing : html`<p>${this.saved}</p>`}
+            </div>`
+      }
+    </div>`;
+  }
+
   #go(backup: Backup, compared: readonly Compared[]) {
     const { damaged } = backup.bundle;
     const count = compared.filter(({ inspection, standing }) =>
@@ -241,6 +180,15 @@ export class RestoreDialog extends LitElement {
     if (compared.ok) this.compared = compared.value;
     else this.problem = inOneLine(compared.problem);
   }
+
+  readonly #saveHere = (): void => {
+    // The page's own notices lie under this dialog.
+    const told = new EventTarget();
+    told.addEventListener("tightspot-notice", (event) => {
+      this.saved = (event as HTMLElementEventMap["tightspot-notice"]).detail.text;
+    });
+    void saveBackup(told);
+  };
 
   async #restore({ bundle }: Backup, compared: readonly Compared[]): Promise<void> {
     this.isRestoring = true;

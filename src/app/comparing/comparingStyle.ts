@@ -113,12 +113,6 @@ export const comparingStyle = css`
     display: none;
   }
 
-  @container (max-width: 32rem) {
-    .key {
-      grid-template-columns: 1fr;
-    }
-  }
-
   @container (min-width: 40rem) {
     .wide {
       display: block;
@@ -183,6 +177,54 @@ export const comparingStyle = css`
   .along :is(th, td) {
     padding-right: 0.375rem;
     text-align: right;
+  }
+
+  .along :is(tbody th, td:not(:last-child)),
+  .running-in tbody th {
+    white-space: nowrap;
+  }
+
+  @container (max-width: 32rem) {
+    .key {
+      grid-template-columns: 1fr;
+    }
+
+    /* What a row is about stands above its figures, which have the whole width then. */
+    .quantities tr {
+      display: grid;
+      grid-template-columns: repeat(3, minmax(0, 1fr));
+      padding: 0.5rem 0;
+      border-bottom: 1px solid var(--rule);
+    }
+
+    .quantities :is(th, td) {
+      padding-block: 0;
+      border: 0;
+    }
+
+    .quantities tbody th {
+      grid-column: 1 / -1;
+      color: var(--ink-strong);
+      font-weight: 600;
+    }
+
+    .quantities thead th:first-child {
+      position: absolute;
+      clip-path: inset(50%);
+    }
+
+    .along,
+    .running-in table {
+      font-size: var(--small);
+    }
+
+    .along :is(th, td):not(:last-child) {
+      padding-right: 0.125rem;
+    }
+
+    .along thead th {
+      font-size: 0.75rem;
+    }
   }
 
   .beneath {

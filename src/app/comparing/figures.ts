@@ -32,7 +32,7 @@ export function keyChanges({ change }: Comparison, lengths: Lengths) {
 /** Every quantity before and after, with its change. */
 export function figures(comparison: Comparison, lengths: Lengths) {
   return html`<section>
-    <table class="figures">
+    <table class="figures quantities">
       <caption>The figures, each with its 95 % interval</caption>
       <thead>
         <tr>

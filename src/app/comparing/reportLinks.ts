@@ -16,7 +16,7 @@ export class ComparisonReport extends LitElement {
       .links {
         display: flex;
         flex-wrap: wrap;
-        gap: 0.25rem 0.5rem;
+        gap: 0.5rem;
       }
 
       :host([quiet]) .links {

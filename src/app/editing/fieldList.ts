@@ -274,7 +274,7 @@ export const DETAILS: readonly FieldGroup[] = [
   },
 ];
 
-const EVERY_FIELD: readonly Field[] = [
+export const EVERY_FIELD: readonly Field[] = [
   ...DETAILS.flatMap(({ fields }) => fields),
   METHOD_FIELD,
   END_FLOAT_FIELD,

@@ -12,6 +12,7 @@ import {
   type Work,
 } from "../../records/record.ts";
 import { fieldAt, SETUP_FIELDS } from "./fieldList.ts";
+import { fieldProblemWords } from "./fieldWords.ts";
 import { newId } from "./newId.ts";
 import { withOrWithout } from "./places.ts";
 import { rowsFrom, withRows } from "./rows.ts";
@@ -79,9 +80,9 @@ export function describe(draft: Draft): Described {
     const work = { inspection: sound.value, draft: EMPTY_DRAFT };
     return { ok: true, work: withRows(work, FIRST_SURVEY.id, rowsFrom(waiting?.readings ?? [])) };
   }
-  const { where, what } = sound.problem;
+  const { where } = sound.problem;
   const path = where === "slide.travel" ? SETUP_FIELDS.to.path : where.replace(/^slide\./, "");
-  return { ok: false, problems: new Map([[path, what]]) };
+  return { ok: false, problems: new Map([[path, fieldProblemWords({ ...sound.problem, cure: "" }, path)]]) };
 }
 
 function typedSlide(draft: Draft): { readonly slide: Plain; readonly problems: ReadonlyMap<string, string> } {
@@ -90,8 +91,8 @@ function typedSlide(draft: Draft): { readonly slide: Plain; readonly problems: R
   for (const { path } of Object.values(SETUP_FIELDS)) {
     const text = setupText(draft, path);
     const read = readTyped(fieldAt(path), text, setupUnits(draft));
-    if (!read.ok) problems.set(path, `${read.problem.what}. ${read.problem.cure}`);
-    else if (read.value === undefined) problems.set(path, "is needed");
+    if (!read.ok) problems.set(path, fieldProblemWords(read.problem, path));
+    else if (read.value === undefined) problems.set(path, `${fieldAt(path).label} is needed.`);
     else slide = withOrWithout(slide, path, read.value);
   }
   return { slide, problems };

@@ -67,7 +67,12 @@ export class FieldBox extends LitElement {
       }
 
       @media print {
-        .hint {
+        :host {
+          break-inside: avoid;
+        }
+
+        .hint,
+        input:placeholder-shown + .unit {
           display: none;
         }
 

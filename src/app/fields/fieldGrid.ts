@@ -54,7 +54,7 @@ export class FieldGrid extends LitElement {
     return html`<tightspot-field
       .field=${field}
       .text=${text}
-      .problem=${problem === null ? "" : `${problem.what}${problem.cure === "" ? "" : `. ${problem.cure}`}`}
+      .problem=${problem}
       .assumed=${assumedWords(field, settings, units)}
       .units=${units}
       @tightspot-typed=${({ detail }: CustomEvent<string>) => this.desk?.enterField(place, detail)}

@@ -6,15 +6,17 @@ export const gaugeStyle = css`
     border-radius: var(--round);
   }
 
-summary {
+  summary {
     padding: 0 0.75rem;
-}
+  }
 
   summary .state {
     margin-left: auto;
+    padding-left: 0.25rem;
     color: var(--ink-pale);
-    font-size: var(--small);
+    font-size: var(--smallest);
     font-weight: 500;
+    text-align: right;
   }
 
   .content {

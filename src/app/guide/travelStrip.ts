@@ -21,7 +21,7 @@ export function travelStrip({ travel, units }: Slide, marks: readonly Mark[], at
     viewBox="0 0 ${WIDTH} 46"
     role="img"
     aria-label="Stations along the travel: ${read} of ${marks.length} are read${at === null ? "" : `; the next is at ${at} ${units}`}"
-    style="display:block; width:100%; height:auto; font:500 11px var(--text); overflow:visible"
+    style="display:block; width:100%; max-width:34rem; height:auto; font:500 11px var(--text); overflow:visible"
   >
     <path d="M${EDGE} 22H${WIDTH - EDGE}" stroke="var(--steel)" stroke-width="3" stroke-linecap="round" />
     ${marks.map(

@@ -3,9 +3,12 @@ import { html, mathml } from "lit";
 /**
  * A formula as MathML, from signs with spaces between them: names, figures and operators, `w_1` for a sign with an
  * index. Names of one letter slant, as in print; words do not.
+ *
+ * @param parts the formula; where it is too long for a narrow screen, in parts between which its line may break
  */
-export function formula(text: string) {
-  return html`<math display="block">${text.split(" ").map(sign)}</math>`;
+export function formula(...parts: readonly string[]) {
+  const set = parts.map((part) => html`<math>${part.split(" ").map(sign)}</math> `);
+  return html`<div class="formula">${set}</div>`;
 }
 
 function sign(token: string): ReturnType<typeof mathml> {

@@ -71,7 +71,7 @@ export class HelpDialog extends LitElement {
         ${helpPart(this.topic)}
         <div class="choices">
           <button class="chief" autofocus>Close</button>
-          <a class="button quiet" href=${hashOf({ at: "help", topic: this.topic })} target="_blank">
+          <a class="button" href=${hashOf({ at: "help", topic: this.topic })} target="_blank">
             All help, in another tab
           </a>
         </div>

@@ -1,5 +1,6 @@
-import { css, html, LitElement, type PropertyValues } from "lit";
+import { css, html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property } from "lit/decorators.js";
+import { EDITION } from "../../records/edition.ts";
 import { hashOf } from "../shell/route.ts";
 import { controls } from "../style/controls.ts";
 import { helpPart } from "./helpPart.ts";
@@ -90,6 +91,13 @@ export class HelpPage extends LitElement {
           ${helpPart(topic)}
         </section>`,
       )}
+      ${
+        EDITION === "file"
+          ? nothing
+          : html`<p class="screen-only">
+              <a href="licences.txt" target="_blank">Licences of the libraries that this program is made with</a>
+            </p>`
+      }
     `;
   }
 

@@ -53,12 +53,10 @@ export const helpStyle = css`
     align-items: center;
   }
 
-  math {
-    padding: 0.125rem 0 0.125rem 1.5rem;
-    overflow-x: auto;
+  .formula {
+    padding: 0.125rem 0 0.125rem clamp(0rem, 6vw - 1.25rem, 1.5rem);
     color: var(--ink-strong);
     font-size: 1.0625rem;
-    text-align: left;
   }
 
   table {
@@ -110,7 +108,7 @@ export const helpStyle = css`
   @media print {
     .part,
     .way,
-    math,
+    .formula,
     tr {
       break-inside: avoid;
     }

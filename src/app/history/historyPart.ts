@@ -21,6 +21,12 @@ export class HistoryPart extends LitElement {
         padding: 0 clamp(0.75rem, 2vw, 1.25rem);
       }
 
+      @media (min-width: 64rem) {
+        :host {
+          margin-top: 1.5rem;
+        }
+      }
+
       @media print {
         details:not([open]) {
           display: none;

@@ -30,6 +30,7 @@ export class PhotographDialog extends LitElement {
         --fit: contain;
 
         max-height: calc(100vh - 10rem);
+        margin-inline: auto;
         aspect-ratio: var(--shape);
       }
 

@@ -40,7 +40,12 @@ export const tableStyle = css`
   }
 
   .direction {
-    width: 4.75rem;
+    width: 5.125rem;
+  }
+
+  table:has(.direction) thead button {
+    flex-wrap: wrap;
+    gap: 0 0.25rem;
   }
 
   .unit {

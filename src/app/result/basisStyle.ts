@@ -139,6 +139,23 @@ export const basisStyle = css`
       display: none;
     }
 
+    summary {
+      min-height: 2.5rem;
+      break-after: avoid;
+    }
+
+    li,
+    tr,
+    .quantities > div {
+      break-inside: avoid;
+    }
+
+    /* The last part stays whole, and with what comes before it: no line is left over for a page of its own. */
+    details:last-child {
+      break-before: avoid;
+      break-inside: avoid;
+    }
+
     .content {
       padding-left: 0;
     }

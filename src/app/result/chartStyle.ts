@@ -32,6 +32,17 @@ export const chartStyle = css`
     font-size: var(--small);
   }
 
+  @media (max-width: 30rem) {
+    .zoom {
+      flex-wrap: nowrap;
+    }
+
+    .zoom .whole {
+      padding-inline: 0;
+      line-height: 1.15;
+    }
+  }
+
   .chart {
     position: relative;
     height: clamp(260px, 42vh, 420px);

@@ -94,6 +94,12 @@ export class VerdictPanel extends LitElement {
         font-size: 0.9375rem;
       }
 
+      @media print {
+        .cautions {
+          break-inside: avoid;
+        }
+      }
+
       .stale {
         opacity: 0.6;
         transition: opacity var(--quick) 400ms;

@@ -158,6 +158,10 @@ export const controls = css`
     font-variant-numeric: tabular-nums;
   }
 
+  select {
+    text-overflow: ellipsis;
+  }
+
   input::placeholder {
     color: var(--ink-pale);
     opacity: 1;
@@ -194,9 +198,20 @@ export const controls = css`
   }
 
   @media print {
-    button,
+    button:not(thead button),
     .screen-only {
       display: none !important;
+    }
+
+    h1,
+    h2,
+    h3 {
+      break-after: avoid;
+    }
+
+    /* A heading is read on paper, too, though it cannot be pressed. */
+    thead button {
+      min-height: 0;
     }
 
     input,

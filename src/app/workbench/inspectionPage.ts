@@ -105,6 +105,10 @@ export class InspectionPage extends LitElement {
         .parts {
           display: block;
         }
+
+        .parts > * {
+          margin-top: 1.5rem;
+        }
       }
     `,
   ];

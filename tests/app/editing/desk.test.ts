@@ -135,6 +135,27 @@ describe("what was done on the desk", () => {
   });
 });
 
+test("the two ends of a working range are taken once both are there, and go again together", () => {
+  const { desk } = deskOn();
+  const range = () => desk.inspection?.slide.workingRange;
+  const type = (end: "from" | "to", text: string) =>
+    desk.enterField({ survey: null, path: `workingRange.${end}` }, text);
+  type("from", "20");
+  expect(range()).toBeUndefined();
+  type("to", "400");
+  expect(range()).toBeUndefined();
+  type("to", "200");
+  expect(range()).toEqual({ from: 20, to: 200 });
+  expect(desk.work.draft.fields).toEqual([]);
+  type("from", "");
+  type("to", "");
+  expect(range()).toBeUndefined();
+  expect(desk.work.draft.fields).toEqual([]);
+  desk.undo();
+  desk.undo();
+  expect(range()).toEqual({ from: 20, to: 200 });
+});
+
 test("a reading typed has its time, one that was there has none, and none gets one by being corrected", () => {
   const { desk } = deskOn();
   desk.addReading({ position: "50", backlash: "0.2" });

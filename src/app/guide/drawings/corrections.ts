@@ -15,6 +15,7 @@ export const endFloat: Drawing = {
     <path d="M67 106V74" stroke="var(--ink-pale)" />
     ${label(67, 66, "thrust bearing")}
     ${label(190, 66, "driven each way")}`,
+  emptyAbove: 46,
 };
 
 /** An indicator out of line with the travel shows too much. */

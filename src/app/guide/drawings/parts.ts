@@ -6,6 +6,8 @@ export interface Drawing {
   /** What it shows, for who does not see it. */
   readonly description: string;
   readonly picture: SVGTemplateResult;
+  /** How much of its height is empty, from the top on. */
+  readonly emptyAbove?: number;
 }
 
 export const WIDTH = 340;
@@ -19,9 +21,9 @@ const CREST = 9;
 const ROOT = 6;
 
 /** A drawing on the page. */
-export function shown({ description, picture }: Drawing) {
+export function shown({ description, picture, emptyAbove = 0 }: Drawing) {
   return svg`<svg
-    viewBox="0 0 ${WIDTH} ${HEIGHT}"
+    viewBox="0 ${emptyAbove} ${WIDTH} ${HEIGHT - emptyAbove}"
     role="img"
     aria-label=${description}
     fill="none"

@@ -23,7 +23,7 @@ export const method: HelpPart = {
       A place s of the screw has worn by no less than the greatest rise above the tight spot of all places where the nut
       reaches it, both flanks together:
     </p>
-    ${formula("w_1 ( s ) + w_2 ( s ) ≥ max_|x−s|≤E/2 ( B ( x ) − min_V B )")}
+    ${formula("w_1 ( s ) + w_2 ( s )", "≥ max_|x−s|≤E/2 ( B ( x ) − min_V B )")}
 
     <h3>From readings to profiles</h3>
     <p>

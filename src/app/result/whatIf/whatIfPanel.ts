@@ -5,7 +5,6 @@ import type { Assessment, Estimate, Verdict } from "../../../analysis/assessment
 import { leastLimits } from "../../../analysis/leastLimits.ts";
 import { type KeptDraws, whatIf } from "../../../analysis/whatIf.ts";
 import { type Lengths, lengthsIn } from "../../../inspection/lengths.ts";
-import { inOneLine } from "../../../inspection/problem.ts";
 import type { Slide } from "../../../inspection/schema.ts";
 import { fromMillimetres, roundTo } from "../../../inspection/units.ts";
 import type { Work } from "../../../records/record.ts";
@@ -31,6 +30,8 @@ import { whatIfStyle } from "./whatIfStyle.ts";
 const QUIET = 1000;
 
 const PATHS: readonly ChangeablePath[] = ["backlashLimit", "runningClearance", "nut.takeUpLeft"];
+
+const of = (path: ChangeablePath) => ({ survey: null, path });
 
 /** What another limit, running clearance or take-up left would lead to, answered from the draws that are kept. */
 @customElement("tightspot-what-if")
@@ -93,7 +94,7 @@ export class WhatIfPanel extends LitElement {
   #field(path: ChangeablePath, span: Span, trial: Work, { settings }: Assessment) {
     const units = this.slide?.units ?? "mm";
     const { hint: _told, ...field }: Field = fieldAt(path);
-    const { text, problem } = showField(trial, { survey: null, path });
+    const { text, problem } = showField(trial, of(path));
     const millimetres = {
       backlashLimit: settings.limit,
       runningClearance: settings.runningClearance,
@@ -104,7 +105,7 @@ export class WhatIfPanel extends LitElement {
       <tightspot-field
         .field=${field}
         .text=${text}
-        .problem=${problem === null ? "" : inOneLine(problem)}
+        .problem=${problem}
         .assumed=${assumedWords(field, settings, units)}
         .units=${units}
         @tightspot-typed=${({ detail }: CustomEvent<string>) => this.#try(path, detail)}
@@ -162,9 +163,19 @@ export class WhatIfPanel extends LitElement {
   };
 
   #use(): void {
-    for (const [path, text] of this.tried) this.desk?.enterField({ survey: null, path }, text);
+    const { desk, tried } = this;
+    if (desk === null) return;
+    const asEntered = [...tried.keys()].map((path) => [path, showField(desk.work, of(path)).text] as const);
+    const enter = (figures: Iterable<readonly [ChangeablePath, string]>): void => {
+      for (const [path, text] of figures) desk.enterField(of(path), text);
+    };
+    enter(tried);
     this.#reset();
-    notify(this, { tone: "done", text: "The slide has these figures now." });
+    notify(this, {
+      tone: "done",
+      text: "The slide has these figures now.",
+      action: { label: "Undo", act: () => enter(asEntered) },
+    });
   }
 }
 

@@ -1,0 +1,99 @@
+import { describe, expect, test } from "vitest";
+import { EVERY_FIELD } from "../../../src/app/editing/fieldList.ts";
+import { enterField, showField } from "../../../src/app/editing/fields.ts";
+import { describe as described, newDraft, withSetupText } from "../../../src/app/editing/setup.ts";
+import type { Inspection } from "../../../src/inspection/schema.ts";
+import { EMPTY_DRAFT, type Work } from "../../../src/records/record.ts";
+
+const INSPECTION: Inspection = {
+  format: "tightspot-inspection",
+  version: 1,
+  slide: {
+    id: "slide",
+    name: "Cross slide",
+    units: "mm",
+    travel: { from: 0, to: 300 },
+    screw: { lead: 4 },
+    backlashLimit: 0.15,
+  },
+  surveys: [
+    {
+      id: "first",
+      taken: "2026-03-14",
+      stage: "routine",
+      method: "dial-pair",
+      dial: { travelPerDivision: 0.02 },
+      readings: [
+        { position: 0, backlash: 0.2 },
+        { position: 25, advancing: 3, retracting: 12 },
+      ],
+    },
+  ],
+};
+
+const WORK: Work = { inspection: INSPECTION, draft: EMPTY_DRAFT };
+
+function problemAt(path: string, text: string, survey: string | null = null): string {
+  return showField(enterField(WORK, { survey, path }, text), { survey, path }).problem;
+}
+
+describe("what is wrong with a field is told in a sentence on it", () => {
+  test.each([
+    [
+      "travel.from",
+      "nought",
+      'Travel from is "nought", which is not a number. Type it in digits, such as 0.25 or 12 thou.',
+    ],
+    ["screw.starts", "two", 'Starts is "two", which is not a number. Type the figure alone, in digits.'],
+    ["screw.starts", "1.5", "Starts is 1.5; it must be a whole number."],
+    ["backlashLimit", "-1", "Limit must be greater than zero."],
+  ])("%s as %j", (path, text, words) => {
+    expect(problemAt(path, text)).toBe(words);
+  });
+
+  test.each([
+    ["endFloat", "0.01 -0.02", "End float of the screw must not be negative."],
+    ["method", "push-pull", 'Reading 2 does not fit the method "push-pull".'],
+    [
+      "dial.travelPerDivision",
+      "",
+      "Travel per division is missing: readings in dial divisions need the travel that one division stands for.",
+    ],
+  ])("%s of a survey as %j", (path, text, words) => {
+    expect(problemAt(path, text, "first")).toBe(words);
+  });
+
+  test("or on the one that it does not suit, by its name on the page", () => {
+    expect(problemAt("travel.to", "-5")).toBe("Travel from must be less than Travel to.");
+    expect(problemAt("workingRange.from", "20")).toBe("Working range to is needed, too.");
+    const ranged = enterField(WORK, { survey: null, path: "workingRange.from" }, "20");
+    const beyond = { survey: null, path: "workingRange.to" };
+    expect(showField(enterField(ranged, beyond, "400"), beyond).problem).toBe(
+      "Working range must lie within the travel.",
+    );
+  });
+
+  test("whichever field it is, and it names no cell", () => {
+    const figures = EVERY_FIELD.filter(({ kind }) => ["length", "lengths", "number"].includes(kind));
+    expect(figures.length).toBeGreaterThan(20);
+    for (const { path, label } of figures) {
+      const problem = problemAt(path, "much");
+      expect(problem.startsWith(`${label} is "much", which is not a number. Type `)).toBe(true);
+      expect(problem).not.toMatch(/cell/i);
+    }
+  });
+
+  test("while a slide is described, too", () => {
+    const draft = withSetupText(withSetupText(newDraft("mm"), "travel.from", "10"), "travel.to", "5 fathoms");
+    const first = described(draft);
+    expect(first.ok ? {} : Object.fromEntries(first.problems)).toEqual({
+      "travel.to":
+        'Travel to is "5 fathoms", and "fathoms" is not a known unit. Write it in mm, µm, in or thou.',
+      "screw.lead": "Lead of the screw is needed.",
+    });
+    const second = described(withSetupText(withSetupText(draft, "travel.to", "5"), "screw.lead", "4"));
+    expect(second.ok ? {} : Object.fromEntries(second.problems)).toEqual({
+      "travel.to": "Travel from must be less than Travel to.",
+    });
+  });
+});
