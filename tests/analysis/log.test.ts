@@ -66,6 +66,17 @@ describe("a log, condensed", () => {
     const { readings } = of(150, { travel: { from: 0, to: 600 }, engagedLength: 400 });
     expect(readings).toHaveLength(30);
     expect(readings[0].from).toEqual([0, 1, 2, 3, 4]);
+    const elsewhere = { ...SETTINGS, travel: { from: 200, to: 800 }, engagedLength: 400 };
+    expect(condensed(every2mm(150, 200), elsewhere).readings).toHaveLength(30);
+  });
+
+  it("has stretches of a quarter of a short nut, though a sixtieth of the travel is longer", () => {
+    // 4 mm: two readings each.
+    const { readings } = of(150, { engagedLength: 16 });
+    expect(readings.map(({ from }) => from).slice(0, 2)).toEqual([
+      [0, 1],
+      [2, 3],
+    ]);
   });
 
   it("has its stretches counted from the start of the travel", () => {

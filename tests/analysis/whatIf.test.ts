@@ -4,12 +4,13 @@ import { describe, expect, it } from "vitest";
 import { assessSurvey, assessWithDraws } from "../../src/analysis/assess.ts";
 import type { Assessment } from "../../src/analysis/assessment.ts";
 import { settingsOf } from "../../src/analysis/settings.ts";
-import { type Changeable, type KeptDraws, whatIf } from "../../src/analysis/whatIf.ts";
+import { type Changeable, type KeptDraws, keyOf, whatIf } from "../../src/analysis/whatIf.ts";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
 import { slideInMillimetres } from "../../src/inspection/metric.ts";
 import { openInspection } from "../../src/inspection/open.ts";
 import type { Inspection, Slide } from "../../src/inspection/schema.ts";
 import { inspectionOf, pushPull } from "./examples.ts";
+import { ADJUST, SURVEY } from "./knownDraws.ts";
 
 const PLACES = Array.from({ length: 13 }, (_, i) => 25 * i);
 const FLAT = [0.23, 0.22, 0.23, 0.23, 0.22, 0.23, 0.24, 0.23, 0.22, 0.23, 0.23, 0.22, 0.23];
@@ -138,4 +139,41 @@ describe("what other settings would lead to", () => {
       );
     },
   );
+});
+
+describe("what is decided anew from known draws", () => {
+  const kept = (backlashLimit: number): KeptDraws => {
+    const outcome = assessWithDraws(inspectionOf(SURVEY, { backlashLimit }), SURVEY.id, ADJUST);
+    if (!outcome.ok) throw new Error(outcome.problem.what);
+    return outcome.value.keptDraws();
+  };
+  const USUAL = { runningClearance: 0.025, takeUpLeft: Number.POSITIVE_INFINITY };
+  const unattainable = (was: number, limit: number) =>
+    whatIf(kept(was), { ...USUAL, limit }, lengthsIn("mm", 0.01)).checks.filter(
+      ({ check }) => check === "limit not attainable",
+    ).length;
+
+  it("tells of a limit that parts in order could not meet, as it is now and not as it was", () => {
+    expect(unattainable(0.03, 0.15)).toBe(0);
+    expect(unattainable(0.15, 0.03)).toBe(1);
+    expect(unattainable(0.03, 0.02)).toBe(1);
+  });
+
+  it("is not decided where readings have to be judged that were not", () => {
+    const [{ readings }] = kept(0.15).stations;
+    const asked = { ...kept(0.15), lone: readings };
+    expect(() => whatIf(asked, { ...USUAL, limit: 0.15 }, lengthsIn("mm", 0.01))).toThrow(
+      "These readings were not judged by themselves.",
+    );
+  });
+});
+
+describe("the name of some readings", () => {
+  it("is another for others, however their places in the file are written", () => {
+    const named = (...all: readonly (readonly number[])[]) =>
+      keyOf(all.map((from) => ({ position: 0, value: 0.2, from })));
+    const names = [named([1], [2]), named([1, 2]), named([12]), named([1]), named([2], [1]), named()];
+    expect(new Set(names).size).toBe(names.length);
+    expect(named([1, 4], [2])).toBe(named([1, 4], [2]));
+  });
 });
