@@ -2,6 +2,7 @@ import { screwProfile } from "../../src/analysis/profile/screw.ts";
 import { simulateSlide } from "../simulator/simulatedSlide.ts";
 import { smoothProfile } from "./plain/smooth.ts";
 import { HEADINGS, Score } from "./score.ts";
+import { StatedChances } from "./stated.ts";
 import { byModel, bySpreadsheet } from "./ways.ts";
 
 const WAYS = {
@@ -21,12 +22,14 @@ export function verdicts(cases: number, base: number): void {
     scores.set(name, score);
     return score;
   };
+  const stated = new StatedChances();
   for (let i = 0; i < cases; i++) {
     const slide = simulateSlide(base + i * 7919);
     const { shape, stations } = slide.truth;
     const few = stations < 12 ? " 8–11" : stations < 18 ? "12–17" : "18–25";
     for (const [name, way] of Object.entries(WAYS)) {
       const judgement = way(slide);
+      if (name === "tightspot") stated.add(judgement, slide.truth);
       for (const group of ["all", shape, `${few} stations`]) {
         scoreOf(`${group} · ${name}`).add(judgement, slide.truth);
       }
@@ -38,4 +41,5 @@ export function verdicts(cases: number, base: number): void {
   for (const name of [...scores.keys()].sort()) {
     console.log(name.padEnd(NAMES_WIDTH) + figures(scoreOf(name).figures()));
   }
+  for (const line of stated.lines()) console.log(line);
 }
