@@ -224,8 +224,15 @@ export default defineConfig(({ mode }) => ({
     projects: [
       {
         extends: true,
-        test: { name: "program", include: ["tests/!(browser)/**/*.test.ts", "tests/*.test.ts"] },
+        // The tests of a worker share what they have loaded: to load it anew for each file takes as long as the tests.
+        test: {
+          name: "program",
+          include: ["tests/!(browser)/**/!(*.apart).test.ts", "tests/*.test.ts"],
+          isolate: false,
+        },
       },
+      // Where a test puts something else in the place of a part of the program, no other may come upon it.
+      { extends: true, test: { name: "apart", include: ["tests/**/*.apart.test.ts"] } },
       // The browser is a program of its own, which a busy machine may hold up: one more try, and vitest tells of it.
       { extends: true, test: { name: "browser", include: ["tests/browser/**/*.test.ts"], retry: 1 } },
     ],
