@@ -155,17 +155,16 @@ function groundsOf(
 ): Grounds {
   const { profile, extremes, endFloat, stations, repeatability } = judgement;
   const points = pointsOf(profile);
-  const highest = greatest(points, settings);
   const most = estimateOf(profile.draws.map((draw) => draw.loose.backlash));
   // Peaks between stations and a wobble stand above the middle of the curve: the spot is told by the same figure as they.
-  const loosestSpot = { position: highest.position, backlash: most.value };
+  const loosestSpot = { position: highest(points, settings), backlash: most.value };
   return {
     extremes,
     endFloat: { measured: endFloat.measured },
     coverage,
     repeatability,
     rounding: corrected.resolution.step * Math.sqrt(corrected.roundings / 12),
-    budget: budgetOf(profile, highest, stations, corrected, survey),
+    budget: budgetOf(profile, loosestSpot, stations, corrected, survey),
     greatest: most,
     profile: points,
     loosestSpot,
@@ -262,10 +261,10 @@ function least(points: readonly ProfilePoint[]): Spot {
   return { position, backlash };
 }
 
-function greatest(points: readonly ProfilePoint[], { workingRange }: Settings): Spot {
+/** The position of the highest point in the working range. */
+function highest(points: readonly ProfilePoint[], { workingRange }: Settings): number {
   const within = points.filter(
     ({ position }) => position >= workingRange.from && position <= workingRange.to,
   );
-  const { position, backlash } = within.reduce((a, b) => (b.backlash > a.backlash ? b : a));
-  return { position, backlash };
+  return within.reduce((a, b) => (b.backlash > a.backlash ? b : a)).position;
 }

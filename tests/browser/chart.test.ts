@@ -166,23 +166,17 @@ test("the table has the readings of each station, struck ones apart", async () =
 
 test("out of sight the chart is not drawn anew with every key; in sight again, it shows what is there now", async () => {
   const page = await opened(412);
-  const drawn = () =>
-    page
-      .locator("tightspot-profile-chart canvas")
-      .evaluate((canvas) => (canvas as HTMLCanvasElement).toDataURL());
-  const before = await drawn();
-  const title = await page.locator("tightspot-profile-chart canvas").getAttribute("aria-label");
+  const canvas = page.locator("tightspot-profile-chart canvas");
+  const drawn = () => canvas.evaluate((element) => (element as HTMLCanvasElement).toDataURL());
+  const title = () => canvas.getAttribute("aria-label");
+  const before = { drawn: await drawn(), title: await title() };
   const last = page.getByLabel("Backlash, reading 26", { exact: true });
   await last.evaluate((cell) => cell.scrollIntoView());
   await last.fill("0.93");
-  await expect
-    .poll(() => page.locator("tightspot-profile-chart canvas").getAttribute("aria-label"), {
-      timeout: 10_000,
-    })
-    .not.toBe(title);
-  expect(await drawn()).toBe(before);
-  await page.locator("tightspot-profile-chart canvas").scrollIntoViewIfNeeded();
-  await expect.poll(drawn).not.toBe(before);
+  await expect.poll(title, { timeout: 10_000 }).not.toBe(before.title);
+  expect(await drawn()).toBe(before.drawn);
+  await canvas.scrollIntoViewIfNeeded();
+  await expect.poll(drawn).not.toBe(before.drawn);
 });
 
 test("on paper the whole profile is drawn in lines, and the screw with it, wherever the page stands", async () => {

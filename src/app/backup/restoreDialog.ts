@@ -183,11 +183,9 @@ export class RestoreDialog extends LitElement {
 
   readonly #saveHere = (): void => {
     // The page's own notices lie under this dialog.
-    const told = new EventTarget();
-    told.addEventListener("tightspot-notice", (event) => {
-      this.saved = (event as HTMLElementEventMap["tightspot-notice"]).detail.text;
+    void saveBackup(({ text }) => {
+      this.saved = text;
     });
-    void saveBackup(told);
   };
 
   async #restore({ bundle }: Backup, compared: readonly Compared[]): Promise<void> {

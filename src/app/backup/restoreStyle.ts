@@ -100,7 +100,7 @@ export const restoreStyle = css`
     background: var(--limit-wash);
   }
 
-  .replacing strong {
+  .replacing p {
     overflow-wrap: anywhere;
   }
 `;

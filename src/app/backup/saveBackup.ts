@@ -4,21 +4,25 @@ import { tellOtherTabs } from "../../records/tabs.ts";
 import { today } from "../editing/surveys.ts";
 import { LARGEST } from "../opening/readFile.ts";
 import { download } from "../shell/download.ts";
-import { notify } from "../shell/notice.ts";
+import type { Notice } from "../shell/notice.ts";
 import { counted } from "./backupWords.ts";
 
-/** Hands all that this browser keeps to the reader as one file, and says how that went. */
-export async function saveBackup(from: EventTarget): Promise<void> {
+/**
+ * Hands all that this browser keeps to the reader as one file.
+ *
+ * @param tell is told how that went
+ */
+export async function saveBackup(tell: (notice: Notice) => void): Promise<void> {
   const made = await bundleOfAll(new Date());
   if (!made.ok) {
-    notify(from, { tone: "wrong", text: `No backup was saved: ${inOneLine(made.problem)}` });
+    tell({ tone: "wrong", text: `No backup was saved: ${inOneLine(made.problem)}` });
     return;
   }
   const { parts, inspections, pictures } = made.value;
   const size = parts.reduce((sum, part) => sum + part.length, 0);
   if (size > LARGEST) {
     const cure = "Open each inspection and press “Save a file” instead.";
-    notify(from, {
+    tell({
       tone: "wrong",
       text: `No backup was saved: it would be too large to open again. ${cure}`,
     });
@@ -26,13 +30,13 @@ export async function saveBackup(from: EventTarget): Promise<void> {
   }
   download(`tightspot-backup-${today()}.json`, parts, "application/json");
   const photographs = pictures === 0 ? "" : ` and ${counted(pictures, "photograph")}`;
-  notify(from, {
+  tell({
     tone: "done",
     text: `A backup of ${counted(inspections.length, "slide")}${photographs} was saved. Open it here or on another device to restore it.`,
   });
   const noted = await noteInFile(inspections);
   if (!noted.ok) {
-    notify(from, {
+    tell({
       tone: "wrong",
       text: `The list may still say “not in a file yet”: ${inOneLine(noted.problem)}`,
     });

@@ -4,7 +4,7 @@ import { slideInMillimetres, surveyInMillimetres } from "../../inspection/metric
 import type { Reading, Slide, Survey } from "../../inspection/schema.ts";
 import type { Guide } from "../../records/record.ts";
 import type { Desk } from "../editing/desk.ts";
-import { type Row, readRow } from "../editing/rows.ts";
+import { type Row, readRow, rowReader } from "../editing/rows.ts";
 import { type Correction, correctionOf, figureAfter, rowBeside } from "./correcting.ts";
 import { asCell, bareUnit, enter, figureBefore, stageOf } from "./entering.ts";
 import { placeOf, stepWords } from "./stepWords.ts";
@@ -76,7 +76,8 @@ export class ReadSession {
   indexOf(key: number): number | null {
     const { bench } = this.host;
     if (bench === null) return null;
-    const read = bench.rows.filter((row) => readRow(row, bench.survey, bench.slide.units).state === "read");
+    const readOf = rowReader(bench.survey, bench.slide.units);
+    const read = bench.rows.filter((row) => readOf(row).state === "read");
     const at = read.findIndex((row) => row.key === key);
     return at === -1 ? null : at;
   }

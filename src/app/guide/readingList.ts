@@ -5,7 +5,7 @@ import type { Suspicion } from "../../analysis/suspicion.ts";
 import type { Survey } from "../../inspection/schema.ts";
 import type { Units } from "../../inspection/units.ts";
 import { columnsOf } from "../editing/columns.ts";
-import { type Row, readRow, struckBecause } from "../editing/rows.ts";
+import { type Row, rowReader, struckBecause } from "../editing/rows.ts";
 import "../readings/rowActions.ts";
 import { controls } from "../style/controls.ts";
 
@@ -106,8 +106,9 @@ export class ReadingList extends LitElement {
     const { survey, rows } = this;
     if (survey === null || rows.length === 0) return nothing;
     let count = 0;
+    const readOf = rowReader(survey, this.units);
     const numbered = rows.map((row) => {
-      const isRead = readRow(row, survey, this.units).state === "read";
+      const isRead = readOf(row).state === "read";
       return { row, index: isRead ? count++ : null };
     });
     const latest = numbered.toReversed();

@@ -143,7 +143,7 @@ export class KeptList extends LitElement {
 
   async #backup(): Promise<void> {
     const { saveBackup } = await import("../backup/saveBackup.ts");
-    await saveBackup(this);
+    await saveBackup((notice) => notify(this, notice));
   }
 
   async #grant(entry: ListEntry, wish: EntryWish): Promise<void> {

@@ -3,33 +3,21 @@ import { describe, expect, test } from "vitest";
 import type { ColumnName } from "../../../src/app/editing/columns.ts";
 import { Desk } from "../../../src/app/editing/desk.ts";
 import { blankRow } from "../../../src/app/editing/rows.ts";
-import type { Inspection } from "../../../src/inspection/schema.ts";
 import { EMPTY_DRAFT, type KeptInspection } from "../../../src/records/record.ts";
+import { crossSlide } from "./crossSlide.ts";
 
-const INSPECTION: Inspection = {
-  format: "tightspot-inspection",
-  version: 1,
-  slide: {
-    id: "slide",
-    name: "Cross slide",
-    units: "mm",
-    travel: { from: 0, to: 300 },
-    screw: { lead: 4 },
-    backlashLimit: 0.15,
+const INSPECTION = crossSlide([
+  {
+    id: "first",
+    taken: "2026-03-14",
+    stage: "routine",
+    method: "push-pull",
+    readings: [
+      { position: 0, backlash: 0.2 },
+      { position: 25, backlash: 0.21, note: "kept" },
+    ],
   },
-  surveys: [
-    {
-      id: "first",
-      taken: "2026-03-14",
-      stage: "routine",
-      method: "push-pull",
-      readings: [
-        { position: 0, backlash: 0.2 },
-        { position: 25, backlash: 0.21, note: "kept" },
-      ],
-    },
-  ],
-};
+]);
 
 const KEPT: KeptInspection = {
   id: "kept",

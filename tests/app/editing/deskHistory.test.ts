@@ -1,27 +1,18 @@
 import { describe, expect, test } from "vitest";
 import { Desk } from "../../../src/app/editing/desk.ts";
-import type { GivenVerdict, Inspection, SlideEvent } from "../../../src/inspection/schema.ts";
+import type { GivenVerdict, SlideEvent } from "../../../src/inspection/schema.ts";
 import { EMPTY_DRAFT, type KeptInspection } from "../../../src/records/record.ts";
+import { crossSlide } from "./crossSlide.ts";
 
-const INSPECTION: Inspection = {
-  format: "tightspot-inspection",
-  version: 1,
-  slide: {
-    id: "slide",
-    name: "Cross slide",
-    units: "mm",
-    travel: { from: 0, to: 300 },
-    screw: { lead: 4 },
-    backlashLimit: 0.15,
-  },
-  surveys: ["first", "second"].map((id) => ({
+const INSPECTION = crossSlide(
+  ["first", "second"].map((id) => ({
     id,
     taken: "2026-03-14",
     stage: "routine",
     method: "push-pull",
     readings: [{ position: 0, backlash: 0.2 }],
   })),
-};
+);
 
 function deskOn(inspection = INSPECTION) {
   let saved: KeptInspection = { id: "kept", revision: 1, savedAt: "", inspection, draft: EMPTY_DRAFT };

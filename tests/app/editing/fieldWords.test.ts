@@ -2,34 +2,22 @@ import { describe, expect, test } from "vitest";
 import { EVERY_FIELD } from "../../../src/app/editing/fieldList.ts";
 import { enterField, showField } from "../../../src/app/editing/fields.ts";
 import { describe as described, newDraft, withSetupText } from "../../../src/app/editing/setup.ts";
-import type { Inspection } from "../../../src/inspection/schema.ts";
 import { EMPTY_DRAFT, type Work } from "../../../src/records/record.ts";
+import { crossSlide } from "./crossSlide.ts";
 
-const INSPECTION: Inspection = {
-  format: "tightspot-inspection",
-  version: 1,
-  slide: {
-    id: "slide",
-    name: "Cross slide",
-    units: "mm",
-    travel: { from: 0, to: 300 },
-    screw: { lead: 4 },
-    backlashLimit: 0.15,
+const INSPECTION = crossSlide([
+  {
+    id: "first",
+    taken: "2026-03-14",
+    stage: "routine",
+    method: "dial-pair",
+    dial: { travelPerDivision: 0.02 },
+    readings: [
+      { position: 0, backlash: 0.2 },
+      { position: 25, advancing: 3, retracting: 12 },
+    ],
   },
-  surveys: [
-    {
-      id: "first",
-      taken: "2026-03-14",
-      stage: "routine",
-      method: "dial-pair",
-      dial: { travelPerDivision: 0.02 },
-      readings: [
-        { position: 0, backlash: 0.2 },
-        { position: 25, advancing: 3, retracting: 12 },
-      ],
-    },
-  ],
-};
+]);
 
 const WORK: Work = { inspection: INSPECTION, draft: EMPTY_DRAFT };
 
