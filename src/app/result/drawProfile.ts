@@ -18,6 +18,9 @@ export { profileSvg } from "../../picture/profileSvg.ts";
 
 Chart.register(Filler, LinearScale, LineController, LineElement, PointElement);
 
+/** How far a mark reaches beyond its place, in pixels. */
+const MARK = 8;
+
 export interface DrawnProfile {
   show(next: Shown): void;
   /** Where a place of the picture is on the canvas, in pixels. */
@@ -63,6 +66,8 @@ function optionsOf({ picture, look }: Shown): ChartOptions<"line"> {
     maintainAspectRatio: false,
     parsing: false,
     normalized: true,
+    // What is read at the end of the travel is drawn whole.
+    layout: { padding: { right: MARK } },
     scales: { x: scaleOf(picture.xAxis, look), y: scaleOf(picture.yAxis, look) },
   };
 }
