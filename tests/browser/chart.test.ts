@@ -44,17 +44,34 @@ const INSPECTION = JSON.stringify({
   ],
 });
 
-async function opened(width = 820): Promise<Page> {
+async function opened(width = 820, lacks: () => void = () => {}): Promise<Page> {
   const page = await served.open({ width, height: 900 });
+  await page.addInitScript(lacks);
+  await page.reload();
   await dropFiles(page, ["cross-slide.json", INSPECTION]);
   await page.getByRole("heading", { name: /Remake the screw/ }).waitFor();
   await page.locator("canvas").waitFor();
   await reader(page).scrollIntoViewIfNeeded();
-  // The drawing is laid out once it can be pointed at.
-  await page.waitForFunction(() =>
-    performance.getEntriesByType("resource").some(({ name }) => /drawProfile/.test(name)),
-  );
+  await page.locator(".chart[aria-busy=false]").waitFor();
   return page;
+}
+
+/** Of the profile and its readings, by light. */
+const LAYOUT_BLUE = "18,58,107";
+
+/** The colours of the drawing, of those drawn without any ground shining through. */
+function coloursOf(canvas: HTMLCanvasElement): string[] {
+  // The canvas is drawn on by a worker: a copy of it is looked at.
+  const copy = document.createElement("canvas");
+  copy.width = canvas.width;
+  copy.height = canvas.height;
+  const context = copy.getContext("2d");
+  context?.drawImage(canvas, 0, 0);
+  const { data } = context?.getImageData(0, 0, copy.width, copy.height) ?? { data: [] };
+  const seen = new Set<string>();
+  for (let i = 0; i < data.length; i += 4)
+    if (data[i + 3] === 255) seen.add(`${data[i]},${data[i + 1]},${data[i + 2]}`);
+  return [...seen];
 }
 
 const reader = (page: Page): Locator => page.getByRole("slider", { name: "Read the profile off" });
@@ -89,6 +106,35 @@ test("a pointer reads the place off that it is at", async () => {
   await readout(page)
     .getByText(/Touch the chart, point at it/)
     .waitFor();
+  const { x, y } = await placeOf(page, 0.5);
+  await page.mouse.move(x, y);
+  await readout(page)
+    .getByText(/^At 1\d\d mm\. Lost motion 0\.\d\d mm/)
+    .waitFor();
+});
+
+test.each([
+  [
+    "cannot hand a canvas to a worker",
+    () => {
+      delete (HTMLCanvasElement.prototype as Partial<HTMLCanvasElement>).transferControlToOffscreen;
+    },
+  ],
+  [
+    "cannot load the worker that draws",
+    () => {
+      window.Worker = class extends Worker {
+        constructor(url: string | URL, options?: WorkerOptions) {
+          super(String(url).includes("chartWorker") ? new URL("gone.js", location.href) : url, options);
+        }
+      };
+    },
+  ],
+])("a browser that %s draws the chart on the page, to be read off all the same", async (_lack, lacks) => {
+  const page = await opened(820, lacks);
+  const canvas = page.locator("tightspot-profile-chart canvas");
+  await expect.poll(() => canvas.evaluate(coloursOf)).toContain(LAYOUT_BLUE);
+  expect(await canvas.evaluate((element: HTMLCanvasElement) => element.getContext("2d") !== null)).toBe(true);
   const { x, y } = await placeOf(page, 0.5);
   await page.mouse.move(x, y);
   await readout(page)
@@ -195,20 +241,8 @@ test("on paper the whole profile is drawn in lines, and the screw with it, where
 
 test("with forced colours the chart is drawn in the reader's own", async () => {
   const page = await opened();
-  const colours = () =>
-    page.locator("canvas").evaluate((canvas) => {
-      const element = canvas as HTMLCanvasElement;
-      const { data } = element.getContext("2d")?.getImageData(0, 0, element.width, element.height) ?? {
-        data: [],
-      };
-      const seen = new Set<string>();
-      for (let i = 0; i < data.length; i += 4)
-        if (data[i + 3] === 255) seen.add(`${data[i]},${data[i + 1]},${data[i + 2]}`);
-      return [...seen];
-    });
-  const LAYOUT_BLUE = "18,58,107";
-  expect(await colours()).toContain(LAYOUT_BLUE);
+  const colours = () => page.locator("tightspot-profile-chart canvas").evaluate(coloursOf);
+  await expect.poll(colours).toContain(LAYOUT_BLUE);
   await page.emulateMedia({ forcedColors: "active" });
-  await page.waitForTimeout(300);
-  expect(await colours()).not.toContain(LAYOUT_BLUE);
+  await expect.poll(colours).not.toContain(LAYOUT_BLUE);
 });

@@ -237,10 +237,7 @@ const BORING_MILL = "remake-screw-worn-middle-boring-mill-table.json";
 
 async function zoom(page: Page): Promise<void> {
   const reader = page.getByRole("slider", { name: "Read the profile off" });
-  // The drawing is laid out once it can be pointed at.
-  await page.waitForFunction(() =>
-    performance.getEntriesByType("resource").some(({ name }) => /drawProfile/.test(name)),
-  );
+  await page.locator(".chart[aria-busy=false]").waitFor();
   await reader.press("PageUp");
   await reader.press("+");
   await page.getByRole("button", { name: "Whole travel" }).waitFor();

@@ -86,6 +86,7 @@ export class ReadingsPanel extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    if ("serial" in navigator) void import("../gauge/gaugePanel.ts");
     window.addEventListener("beforeprint", this.#onPrint);
     window.addEventListener("afterprint", this.#onPrint);
   }
@@ -98,7 +99,6 @@ export class ReadingsPanel extends LitElement {
 
   protected override willUpdate(): void {
     if (this.#isGuided) void import("../guide/guidePanel.ts");
-    if ("serial" in navigator) void import("../gauge/gaugePanel.ts");
   }
 
   override render() {

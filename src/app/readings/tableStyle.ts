@@ -53,6 +53,11 @@ export const tableStyle = css`
     font-weight: 400;
   }
 
+  /* Each row is painted anew only when it changes. */
+  tr {
+    isolation: isolate;
+  }
+
   tbody tr:first-child > * {
     border-bottom: 1px solid var(--rule);
   }

@@ -49,6 +49,12 @@ export const chartStyle = css`
     font-family: var(--text);
   }
 
+  canvas {
+    display: block;
+    width: 100%;
+    height: 100%;
+  }
+
   .reader {
     position: absolute;
     inset: 0;

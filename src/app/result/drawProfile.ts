@@ -11,10 +11,9 @@ import {
 import type { Axis } from "../../picture/axis.ts";
 import type { Palette } from "../../picture/palette.ts";
 import type { Point } from "../../picture/profilePicture.ts";
+import type { Places } from "./places.ts";
 import { marksOf } from "./profileMarks.ts";
 import type { Shown } from "./shown.ts";
-
-export { profileSvg } from "../../picture/profileSvg.ts";
 
 Chart.register(Filler, LinearScale, LineController, LineElement, PointElement);
 
@@ -22,50 +21,60 @@ Chart.register(Filler, LinearScale, LineController, LineElement, PointElement);
 const MARK = 8;
 
 export interface DrawnProfile {
-  show(next: Shown): void;
-  /** Where a place of the picture is on the canvas, in pixels. */
-  pixelOf(point: Point): Point;
-  /** The position that is so far across the canvas, in the reader's unit. */
-  positionAt(across: number): number;
+  /** Draws what is to be shown now. @returns where it came to be */
+  show(next: Shown): Places;
   destroy(): void;
 }
 
-/**
- * Draws the picture of a profile on a canvas, and again as it changes.
- *
- * @param laidOut is told when places may have come to be elsewhere on the canvas
- */
-export function drawProfile(canvas: HTMLCanvasElement, first: Shown, laidOut: () => void): DrawnProfile {
+/** Draws the picture of a profile on a canvas, of the page or of a worker, and again as it changes. */
+export function drawProfile(canvas: HTMLCanvasElement | OffscreenCanvas, first: Shown): DrawnProfile {
   let shown = first;
-  const chart = new Chart(canvas, {
+  // Chart.js asks of a canvas in a worker no more than it has, but does not say so in its types.
+  const chart = new Chart(canvas as HTMLCanvasElement, {
     type: "line",
-    data: { datasets: datasetsOf(first) },
-    options: { ...optionsOf(first), onResize: laidOut },
+    data: { datasets: [] },
+    options: optionsOf(first),
     plugins: [marksOf(() => shown)],
   });
   return {
     show(next) {
       shown = next;
       chart.data.datasets = datasetsOf(next);
-      chart.options = { ...optionsOf(next), onResize: laidOut };
+      chart.options = optionsOf(next);
+      if (!isOfSize(chart, next)) chart.resize(next.width, next.height);
       chart.update();
+      return placesOn(chart, next);
     },
-    pixelOf: ({ x, y }) => ({
-      x: chart.scales.x?.getPixelForValue(x) ?? 0,
-      y: chart.scales.y?.getPixelForValue(y) ?? 0,
-    }),
-    positionAt: (across) => chart.scales.x?.getValueForPixel(across) ?? 0,
     destroy: () => chart.destroy(),
   };
 }
 
-function optionsOf({ picture, look }: Shown): ChartOptions<"line"> {
+function isOfSize(
+  { width, height, currentDevicePixelRatio }: Chart<"line">,
+  next: Pick<Shown, "width" | "height" | "ratio">,
+): boolean {
+  return width === next.width && height === next.height && currentDevicePixelRatio === next.ratio;
+}
+
+function placesOn({ chartArea }: Chart<"line">, { picture: { xAxis, yAxis } }: Shown): Places {
+  const { left, top, right, bottom } = chartArea;
+  return {
+    plot: { x: left, y: top, width: right - left, height: bottom - top },
+    x: { from: xAxis.from, to: xAxis.to },
+    y: { from: yAxis.from, to: yAxis.to },
+  };
+}
+
+function optionsOf({ picture, look, fonts, ratio }: Shown): ChartOptions<"line"> {
   return {
     animation: false,
     events: [],
+    responsive: false,
     maintainAspectRatio: false,
+    devicePixelRatio: ratio,
     parsing: false,
     normalized: true,
+    font: { family: fonts },
     // What is read at the end of the travel is drawn whole.
     layout: { padding: { right: MARK } },
     scales: { x: scaleOf(picture.xAxis, look), y: scaleOf(picture.yAxis, look) },

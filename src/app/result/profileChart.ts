@@ -1,20 +1,24 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
+import { keyed } from "lit/directives/keyed.js";
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Stretch } from "../../analysis/settings.ts";
 import { lengthsIn } from "../../inspection/lengths.ts";
 import { toMillimetres } from "../../inspection/units.ts";
 import { heightAt } from "../../picture/heightAt.ts";
 import type { ProfilePicture } from "../../picture/profilePicture.ts";
+import { profileSvg } from "../../picture/profileSvg.ts";
 import { readoutWords } from "../../report/readoutWords.ts";
 import { NearScreen } from "../shell/nearScreen.ts";
 import { controls } from "../style/controls.ts";
+import { CAN_DRAW_ASIDE, type ChartOn, chartAside, chartHere } from "./chartOn.ts";
 import { chartStyle } from "./chartStyle.ts";
-import type { DrawnProfile } from "./drawProfile.ts";
 import { look, watchLook } from "./look.ts";
 import { across, isPicked, type Picking } from "./picking.ts";
+import { type Places, pixelOf, positionAt } from "./places.ts";
 import "./profileTable.ts";
 import { readAt, readTo } from "./readingOff.ts";
+import type { Shown } from "./shown.ts";
 import { shownPart } from "./shownPart.ts";
 import { between, moved, showing, zoomed } from "./zoom.ts";
 import { type Zooming, zoomButtons } from "./zoomButtons.ts";
@@ -37,11 +41,20 @@ export class ProfileChart extends LitElement {
   @state() private picking: Picking | null = null;
   @state() private announced = "";
 
-  #drawn: DrawnProfile | null = null;
+  /** Where things came to be on the drawing; null until there is one. */
+  @state({ hasChanged: isOther }) private places: Places | null = null;
+  /** A canvas that was drawn on belongs to who drew on it: another one takes another canvas. */
+  @state() private canvas = 0;
+
+  #drawn: ChartOn | null = null;
+  #drawnOn: HTMLCanvasElement | null = null;
+  #isAside = CAN_DRAW_ASIDE;
   /** Whether what is drawn is no more what is to be shown. */
   #isStale = false;
   readonly #screen = new NearScreen(this, () => this.#isStale && this.#draw());
-  #module: typeof import("./drawProfile.ts") | null = null;
+  /** The room that the drawing has; null until it is laid out. */
+  #room: Pick<Shown, "width" | "height" | "fonts"> | null = null;
+  readonly #roomWatch = new ResizeObserver(([canvas]) => this.#measure(canvas));
   #unwatch: (() => void) | null = null;
   #stations: readonly number[] = [];
   readonly #zooming: Zooming = {
@@ -61,8 +74,9 @@ export class ProfileChart extends LitElement {
     super.disconnectedCallback();
     this.#unwatch?.();
     window.removeEventListener("beforeprint", this.#toPaper);
-    this.#drawn?.destroy();
-    this.#drawn = null;
+    this.#roomWatch.disconnect();
+    this.#leaveCanvas();
+    this.canvas += 1;
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -86,8 +100,8 @@ export class ProfileChart extends LitElement {
           <figcaption>${picture.title}</figcaption>
           ${zoomButtons(view === null, this.#zooming)}
         </div>
-        <div class="chart">
-          <canvas role="img" aria-label=${picture.description}></canvas>
+        <div class="chart" aria-busy=${this.places === null}>
+          ${keyed(this.canvas, html`<canvas role="img" aria-label=${picture.description}></canvas>`)}
           ${this.#reader(picture, assessment)}
         </div>
         <div class="readout" aria-hidden="true">${this.#readout(picture, assessment)}</div>
@@ -105,21 +119,7 @@ export class ProfileChart extends LitElement {
   }
 
   protected override updated(changed: PropertyValues): void {
-    if (!changed.has("picture") && !changed.has("view")) return;
-    if (this.#module === null) void this.#load();
-    else if (changed.has("view") || this.#drawn === null) this.#draw();
-    else this.#drawSoon();
-  }
-
-  /** The verdict's words are shown first, and the picture in the frame after them. */
-  #drawSoon(): void {
-    if (this.#isStale) return;
-    this.#isStale = true;
-    requestAnimationFrame(() =>
-      setTimeout(() => {
-        if (this.#isStale) this.#draw();
-      }),
-    );
+    if (changed.has("picture") || changed.has("view") || changed.has("canvas")) this.#draw();
   }
 
   #reader(picture: ProfilePicture, assessment: Assessment) {
@@ -155,11 +155,11 @@ export class ProfileChart extends LitElement {
 
   #line(at: number, { median, yAxis }: ProfilePicture) {
     const { from, to } = this.#shown();
-    if (this.#drawn === null || at < from || at > to) return nothing;
-    const { pixelOf } = this.#drawn;
-    const top = pixelOf({ x: at, y: yAxis.to });
-    const foot = pixelOf({ x: at, y: yAxis.from });
-    const dot = pixelOf({ x: at, y: heightAt(median.points, at) });
+    const { places } = this;
+    if (places === null || at < from || at > to) return nothing;
+    const top = pixelOf(places, { x: at, y: yAxis.to });
+    const foot = pixelOf(places, { x: at, y: yAxis.from });
+    const dot = pixelOf(places, { x: at, y: heightAt(median.points, at) });
     return html`<div class="line" style="left:${top.x}px;top:${top.y}px;height:${foot.y - top.y}px">
       <i style="top:${dot.y - top.y}px"></i>
     </div>`;
@@ -241,20 +241,20 @@ export class ProfileChart extends LitElement {
       if (isPicked(this.picking) && event.currentTarget instanceof Element)
         event.currentTarget.setPointerCapture(event.pointerId);
     }
-    const drawn = this.#drawn;
-    if (drawn === null) return;
+    const { places } = this;
+    if (places === null) return;
     const { from, to } = this.#shown();
-    const position = Math.min(to, Math.max(from, drawn.positionAt(across(event))));
+    const position = Math.min(to, Math.max(from, positionAt(places, across(event))));
     const pixels = (one: number, other: number): number =>
-      Math.abs(drawn.pixelOf({ x: one, y: 0 }).x - drawn.pixelOf({ x: other, y: 0 }).x);
+      Math.abs(pixelOf(places, { x: one, y: 0 }).x - pixelOf(places, { x: other, y: 0 }).x);
     this.at = readAt(position, { from, to }, this.#stations, pixels);
   };
 
   readonly #release = (): void => {
-    const { picking } = this;
-    if (picking !== null && isPicked(picking) && this.#drawn !== null) {
-      const [one, other] = [picking.from, picking.to].map(this.#drawn.positionAt);
-      if (one !== undefined && other !== undefined) this.#showPart(between(one, other, this.#whole()));
+    const { picking, places } = this;
+    if (picking !== null && isPicked(picking) && places !== null) {
+      const [one, other] = [positionAt(places, picking.from), positionAt(places, picking.to)];
+      this.#showPart(between(one, other, this.#whole()));
     }
     this.picking = null;
   };
@@ -263,34 +263,61 @@ export class ProfileChart extends LitElement {
   readonly #wheel = (event: WheelEvent): void => {
     if (!event.ctrlKey && !event.metaKey) return;
     event.preventDefault();
-    this.#zoom(event.deltaY < 0 ? Math.SQRT2 : Math.SQRT1_2, this.#drawn?.positionAt(across(event)) ?? null);
+    const about = this.places && positionAt(this.places, across(event));
+    this.#zoom(event.deltaY < 0 ? Math.SQRT2 : Math.SQRT1_2, about);
   };
 
-  async #load(): Promise<void> {
-    this.#module = await import("./drawProfile.ts");
+  /** Measured when it is laid out anyway: to ask at another time would have the whole page laid out once more. */
+  #measure(laidOut: ResizeObserverEntry | undefined): void {
+    if (laidOut === undefined) return;
+    const { width, height } = laidOut.contentRect;
+    const { fontFamily } = getComputedStyle(laidOut.target);
+    this.#room = { width: Math.floor(width), height: Math.floor(height), fonts: fontFamily };
     this.#draw();
   }
 
   #draw(): void {
-    // Out of sight it need not follow what is typed.
-    this.#isStale = !this.#screen.isNear && this.#drawn !== null;
-    if (this.#isStale) return;
     const canvas = this.renderRoot.querySelector("canvas");
-    // The picture may have gone while the drawing was loaded.
-    if (this.picture === null || this.#module === null || canvas === null || !this.isConnected) return;
-    const picture = this.view === null ? this.picture : shownPart(this.picture, this.view);
-    const shown = { picture, look: look() };
-    if (this.#drawn === null)
-      this.#drawn = this.#module.drawProfile(canvas, shown, () => this.requestUpdate());
-    else this.#drawn.show(shown);
-    if (this.at !== null) this.requestUpdate();
+    if (this.picture === null || canvas === null || !this.isConnected) return;
+    if (this.#drawnOn !== canvas) this.#beginOn(canvas);
+    // Out of sight it need not follow what is typed.
+    this.#isStale = !this.#screen.isNear && this.places !== null;
+    if (this.#isStale || this.#room === null || this.#room.width === 0) return;
+    this.#drawn?.show({
+      ...this.#room,
+      picture: this.view === null ? this.picture : shownPart(this.picture, this.view),
+      look: look(),
+      ratio: devicePixelRatio,
+    });
+  }
+
+  #beginOn(canvas: HTMLCanvasElement): void {
+    this.#leaveCanvas();
+    this.#drawnOn = canvas;
+    this.#roomWatch.observe(canvas);
+    const tell = (places: Places) => {
+      this.places = places;
+    };
+    const fail = () => {
+      this.#isAside = false;
+      this.canvas += 1;
+    };
+    this.#drawn = this.#isAside ? chartAside(canvas, tell, fail) : chartHere(canvas, tell);
+  }
+
+  #leaveCanvas(): void {
+    if (this.#drawn === null) return;
+    this.#drawn.destroy();
+    this.#drawn = null;
+    this.#roomWatch.disconnect();
+    this.#room = null;
+    this.places = null;
   }
 
   /** On paper it is drawn in lines, which stay crisp, whatever part and in whatever colours it is shown here. */
   readonly #toPaper = (): void => {
     const paper = this.renderRoot.querySelector(".on-paper");
-    if (paper !== null && this.picture !== null && this.#module !== null)
-      paper.innerHTML = this.#module.profileSvg(this.picture);
+    if (paper !== null && this.picture !== null) paper.innerHTML = profileSvg(this.picture);
   };
 }
 
@@ -307,4 +334,8 @@ function isPicture(value: unknown): value is ProfilePicture {
 
 function isSame(one: Stretch, other: Stretch): boolean {
   return one.from === other.from && one.to === other.to;
+}
+
+function isOther(one: Places | null, other: Places | null | undefined): boolean {
+  return JSON.stringify(one) !== JSON.stringify(other);
 }

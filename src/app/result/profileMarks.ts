@@ -38,7 +38,7 @@ export function marksOf(shown: () => Shown): Plugin<"line"> {
       readings(chart.ctx, frame, shown());
       spots(chart.ctx, frame, shown());
       placed = placedIn(frame, shown().picture, placed);
-      drawLabels(chart.ctx, placed.labels, shown().look);
+      drawLabels(chart.ctx, placed.labels, shown());
     },
   };
 }
@@ -171,7 +171,11 @@ const spots: Draw = (context, { at }, { picture, look }) => {
   }
 };
 
-function drawLabels(context: CanvasRenderingContext2D, labels: readonly PlacedLabel[], look: Palette): void {
+function drawLabels(
+  context: CanvasRenderingContext2D,
+  labels: readonly PlacedLabel[],
+  { look, fonts }: Shown,
+): void {
   const colours: Readonly<Record<LabelRole, string>> = {
     limit: look.limit,
     spot: look.ink,
@@ -185,7 +189,7 @@ function drawLabels(context: CanvasRenderingContext2D, labels: readonly PlacedLa
   for (const { role, text, box, leaderTo } of labels) {
     const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
     if (leaderTo !== null) leader(context, nearestPoint(leaderTo, box), leaderTo, look);
-    context.font = `${role === "spot" ? 700 : 500} ${LABEL_SIZE}px ${getComputedStyle(context.canvas).fontFamily}`;
+    context.font = `${role === "spot" ? 700 : 500} ${LABEL_SIZE}px ${fonts}`;
     // A rim of the ground keeps the words legible over lines and hatching.
     context.lineWidth = 4;
     context.lineJoin = "round";

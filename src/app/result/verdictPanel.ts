@@ -77,6 +77,11 @@ export class VerdictPanel extends LitElement {
         font-size: 1.0625rem;
       }
 
+      /* Each is painted anew only when it changes. */
+      section > :not(tightspot-verdict-bar) {
+        isolation: isolate;
+      }
+
       .needed {
         display: grid;
         gap: 0.5rem;

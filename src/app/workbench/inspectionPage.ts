@@ -64,6 +64,14 @@ export class InspectionPage extends LitElement {
         overflow-anchor: none;
       }
 
+      /* What stands apart need not be painted anew with what is typed elsewhere; the verdict's bar goes over them. */
+      tightspot-title-block,
+      tightspot-plan-part,
+      .parts > :not(tightspot-verdict),
+      tightspot-history-part {
+        isolation: isolate;
+      }
+
       @media (min-width: 64rem) {
         .parts {
           grid-template: "readings verdict" auto "readings comparing" auto "readings basis" 1fr / minmax(21rem, 27rem) minmax(0, 1fr);
