@@ -58,6 +58,12 @@ export class VerdictPanel extends LitElement {
         align-items: center;
       }
 
+      /* About as high as a verdict, so that nothing jumps when it comes. */
+      .working {
+        min-height: 100vh;
+        color: var(--ink-pale);
+      }
+
       .verdict svg {
         width: clamp(44px, 8vw, 64px);
         height: auto;
@@ -175,6 +181,11 @@ export class VerdictPanel extends LitElement {
       return html`<section class="sheet" aria-label="Verdict">
         <h2>No verdict could be worked out</h2>
         <p class="wrong">${inOneLine(answer.problem)}</p>
+      </section>`;
+    }
+    if (answer === null && hasReadings) {
+      return html`<section class="sheet working" aria-label="Verdict" aria-busy="true">
+        <p>The verdict is being worked out.</p>
       </section>`;
     }
     return html`<section class="sheet" aria-label="Verdict">

@@ -1,4 +1,4 @@
-import { css, html, LitElement, type PropertyValues } from "lit";
+import { css, html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { KeptDraws } from "../../analysis/whatIf.ts";
@@ -19,6 +19,7 @@ import "../readings/readingsPanel.ts";
 import "../result/basisPanel.ts";
 import { headline } from "../result/headline.ts";
 import "../result/verdictPanel.ts";
+import { InStages } from "../shell/inStages.ts";
 import { notify } from "../shell/notice.ts";
 import { controls } from "../style/controls.ts";
 import "./csvMenu.ts";
@@ -136,6 +137,7 @@ export class InspectionPage extends LitElement {
   #asked = "";
 
   readonly #comparing = new Comparing(this);
+  readonly #stages = new InStages(this, 2);
 
   constructor() {
     super();
@@ -166,6 +168,7 @@ export class InspectionPage extends LitElement {
   override render() {
     const { desk, work, survey, rows, keeping, answer } = this;
     const { choice, found, isBusy } = this.#comparing;
+    const { reached } = this.#stages;
     const inspection = work?.inspection ?? null;
     const assessment = answer?.ok ? answer.value : null;
     const title = assessment === null ? "" : headline(assessment);
@@ -200,31 +203,43 @@ export class InspectionPage extends LitElement {
           .desk=${desk}
           .kept=${this.kept}
         ></tightspot-verdict>
-        <tightspot-readings
-          .desk=${desk}
-          .work=${work}
-          .survey=${survey}
-          .rows=${rows}
-          .doubtful=${doubtfulReadings(assessment, rows.length)}
-          .assessment=${assessment}
-        ></tightspot-readings>
-        <tightspot-comparing-part
-          .desk=${desk}
-          .inspection=${inspection}
-          .choice=${choice}
-          .found=${found}
-          ?busy=${isBusy}
-        ></tightspot-comparing-part>
-        <tightspot-basis
-          .slide=${inspection?.slide ?? null}
-          .assessment=${assessment}
-        ></tightspot-basis>
+        ${
+          reached < 1
+            ? nothing
+            : html`<tightspot-readings
+                .desk=${desk}
+                .work=${work}
+                .survey=${survey}
+                .rows=${rows}
+                .doubtful=${doubtfulReadings(assessment, rows.length)}
+                .assessment=${assessment}
+              ></tightspot-readings>`
+        }
+        ${
+          reached < 2
+            ? nothing
+            : html`<tightspot-comparing-part
+                  .desk=${desk}
+                  .inspection=${inspection}
+                  .choice=${choice}
+                  .found=${found}
+                  ?busy=${isBusy}
+                ></tightspot-comparing-part>
+                <tightspot-basis
+                  .slide=${inspection?.slide ?? null}
+                  .assessment=${assessment}
+                ></tightspot-basis>`
+        }
       </div>
-      <tightspot-history-part
-        .desk=${desk}
-        .inspection=${inspection}
-        .shown=${survey?.id ?? ""}
-      ></tightspot-history-part>
+      ${
+        reached < 2
+          ? nothing
+          : html`<tightspot-history-part
+              .desk=${desk}
+              .inspection=${inspection}
+              .shown=${survey?.id ?? ""}
+            ></tightspot-history-part>`
+      }
       <p class="unseen" role="status">${title}</p>
     `;
   }

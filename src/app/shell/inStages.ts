@@ -1,0 +1,49 @@
+import type { ReactiveController, ReactiveControllerHost } from "lit";
+
+/**
+ * Lets an element come to be in stages, each in a frame of its own, so that what is seen first is seen soon and
+ * nothing keeps the reader waiting for all of it. For printing, all of it is there at once.
+ */
+export class InStages implements ReactiveController {
+  /** How many stages are there beside the first. */
+  reached = 0;
+
+  readonly #host: ReactiveControllerHost;
+  readonly #last: number;
+  #isComing = false;
+
+  /** @param last how many stages there are beside the first */
+  constructor(host: ReactiveControllerHost, last: number) {
+    this.#host = host;
+    this.#last = last;
+    host.addController(this);
+  }
+
+  hostConnected(): void {
+    window.addEventListener("beforeprint", this.#toLast);
+  }
+
+  hostDisconnected(): void {
+    window.removeEventListener("beforeprint", this.#toLast);
+  }
+
+  hostUpdated(): void {
+    if (this.#isComing || this.reached === this.#last) return;
+    this.#isComing = true;
+    // Once what is there now has been painted.
+    requestAnimationFrame(() =>
+      setTimeout(() => {
+        this.#isComing = false;
+        this.#reach(Math.min(this.reached + 1, this.#last));
+      }),
+    );
+  }
+
+  readonly #toLast = (): void => this.#reach(this.#last);
+
+  #reach(stage: number): void {
+    if (stage === this.reached) return;
+    this.reached = stage;
+    this.#host.requestUpdate();
+  }
+}
