@@ -9,6 +9,7 @@ import type { Row } from "../editing/rows.ts";
 import "../fields/fieldGrid.ts";
 import type { GuidePanel } from "../guide/guidePanel.ts";
 import { askToOpen } from "../shell/opening.ts";
+import { whenIdle } from "../shell/whenIdle.ts";
 import { controls } from "../style/controls.ts";
 import type { ReadingsTable } from "./readingsTable.ts";
 import "./readingsTable.ts";
@@ -86,7 +87,7 @@ export class ReadingsPanel extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    if ("serial" in navigator) void import("../gauge/gaugePanel.ts");
+    if ("serial" in navigator) whenIdle(() => void import("../gauge/gaugePanel.ts"));
     window.addEventListener("beforeprint", this.#onPrint);
     window.addEventListener("afterprint", this.#onPrint);
   }
@@ -205,7 +206,7 @@ export class ReadingsPanel extends LitElement {
   #takeValue(value: string): void {
     const guide = this.renderRoot.querySelector<GuidePanel>("tightspot-guide");
     if (guide !== null) guide.takeValue(value);
-    else this.renderRoot.querySelector<ReadingsTable>("tightspot-readings-table")?.takeValue(value);
+    else void this.renderRoot.querySelector<ReadingsTable>("tightspot-readings-table")?.takeValue(value);
   }
 
   /** Ctrl+Z takes back a step, unless there is something typed in a field that it can take back first. */

@@ -15,6 +15,7 @@ import {
   readRow,
   rowReader,
 } from "../editing/rows.ts";
+import { InStages } from "../shell/inStages.ts";
 import { notify } from "../shell/notice.ts";
 import { controls } from "../style/controls.ts";
 import { type PasteInto, paste } from "./paste.ts";
@@ -23,6 +24,9 @@ import { SlipMarks } from "./slipMarks.ts";
 import { inView, type Sorting, sortedNext } from "./sorting.ts";
 import { type ActiveCell, goTo, onTableKey } from "./tableKeys.ts";
 import { tableStyle } from "./tableStyle.ts";
+
+/** So many rows are there at first. */
+const FIRST = 12;
 
 /** The readings of a survey, to be typed with the keyboard alone. */
 @customElement("tightspot-readings-table")
@@ -43,6 +47,7 @@ export class ReadingsTable extends LitElement {
   @state() private sorting: Sorting | null = null;
 
   readonly #slips = new SlipMarks(this);
+  readonly #stages = new InStages(this, 1);
 
   /** The empty row at the end; it becomes the next reading when something is typed into it. */
   #next = blankRow();
@@ -87,7 +92,7 @@ export class ReadingsTable extends LitElement {
           </tr>
         </thead>
         ${repeat(
-          [...this.#shown, this.#next],
+          this.#stages.isWhole ? [...this.#shown, this.#next] : [...this.#shown, this.#next].slice(0, FIRST),
           ({ key }) => key,
           (row) => {
             const { reading, index } = read.get(row.key) ?? {
@@ -111,12 +116,17 @@ export class ReadingsTable extends LitElement {
 
   /** Puts the cursor on a reading, counted as in the file. */
   async focusReading(index: number): Promise<void> {
+    this.#stages.toLast();
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLInputElement>(`[data-reading="${index}"] input`)?.focus();
   }
 
   /** Takes a value from a gauge as if it were typed where the cursor is, or else into the next reading. */
-  takeValue(text: string): void {
+  async takeValue(text: string): Promise<void> {
+    if (!this.#stages.isWhole) {
+      this.#stages.toLast();
+      await this.updateComplete;
+    }
     const cells = [...this.renderRoot.querySelectorAll<HTMLInputElement>("[data-column]")];
     const { active } = this;
     const isActive = ({ dataset }: HTMLInputElement): boolean =>

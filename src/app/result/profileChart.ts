@@ -40,6 +40,7 @@ export class ProfileChart extends LitElement {
   /** From where to where a stretch is being picked out, in pixels across the chart. */
   @state() private picking: Picking | null = null;
   @state() private announced = "";
+  @state() private isTableOpen = false;
 
   /** Where things came to be on the drawing; null until there is one. */
   @state({ hasChanged: isOther }) private places: Places | null = null;
@@ -108,12 +109,20 @@ export class ProfileChart extends LitElement {
         <p class="unseen" role="status">${this.announced}</p>
         <div class="on-paper"></div>
       </figure>
-      <details>
+      <details
+        @toggle=${({ target }: Event) => {
+          this.isTableOpen = target instanceof HTMLDetailsElement && target.open;
+        }}
+      >
         <summary>The same as a table</summary>
-        <tightspot-profile-table
-          .picture=${view === null ? picture : shownPart(picture, view)}
-          .assessment=${assessment}
-        ></tightspot-profile-table>
+        ${
+          this.isTableOpen
+            ? html`<tightspot-profile-table
+                .picture=${view === null ? picture : shownPart(picture, view)}
+                .assessment=${assessment}
+              ></tightspot-profile-table>`
+            : nothing
+        }
       </details>
     `;
   }
@@ -279,7 +288,7 @@ export class ProfileChart extends LitElement {
   #draw(): void {
     const canvas = this.renderRoot.querySelector("canvas");
     if (this.picture === null || canvas === null || !this.isConnected) return;
-    if (this.#drawnOn !== canvas) this.#beginOn(canvas);
+    if (this.#drawnOn !== canvas) this.#prepare(canvas);
     // Out of sight it need not follow what is typed.
     this.#isStale = !this.#screen.isNear && this.places !== null;
     if (this.#isStale || this.#room === null || this.#room.width === 0) return;
@@ -291,10 +300,16 @@ export class ProfileChart extends LitElement {
     });
   }
 
-  #beginOn(canvas: HTMLCanvasElement): void {
+  /** What stands in words is there first: to hand a canvas over takes its time. */
+  #prepare(canvas: HTMLCanvasElement): void {
     this.#leaveCanvas();
     this.#drawnOn = canvas;
     this.#roomWatch.observe(canvas);
+    requestAnimationFrame(() => setTimeout(() => this.#beginOn(canvas)));
+  }
+
+  #beginOn(canvas: HTMLCanvasElement): void {
+    if (this.#drawnOn !== canvas || !this.isConnected) return;
     const tell = (places: Places) => {
       this.places = places;
     };
@@ -303,12 +318,13 @@ export class ProfileChart extends LitElement {
       this.canvas += 1;
     };
     this.#drawn = this.#isAside ? chartAside(canvas, tell, fail) : chartHere(canvas, tell);
+    this.#draw();
   }
 
   #leaveCanvas(): void {
-    if (this.#drawn === null) return;
-    this.#drawn.destroy();
+    this.#drawn?.destroy();
     this.#drawn = null;
+    this.#drawnOn = null;
     this.#roomWatch.disconnect();
     this.#room = null;
     this.places = null;

@@ -5,13 +5,14 @@ import type { KeptDraws } from "../../analysis/whatIf.ts";
 import { LEAST_STATIONS } from "../../inspection/leastStations.ts";
 import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
 import { inOneLine } from "../../inspection/problem.ts";
-import type { Inspection, Survey } from "../../inspection/schema.ts";
+import type { Inspection, Slide, Survey } from "../../inspection/schema.ts";
 import { type ProfilePicture, profilePicture } from "../../picture/profilePicture.ts";
 import { cautionsOf } from "../../report/cautions.ts";
 import { summaryOf } from "../../report/summary.ts";
 import type { Answer } from "../assess/bridge.ts";
 import type { Desk } from "../editing/desk.ts";
 import "../screw/screwPart.ts";
+import { InStages } from "../shell/inStages.ts";
 import { controls } from "../style/controls.ts";
 import { headline, isReady } from "./headline.ts";
 import { keyFigures, keyFiguresStyle } from "./keyFigures.ts";
@@ -59,8 +60,12 @@ export class VerdictPanel extends LitElement {
       }
 
       /* About as high as a verdict, so that nothing jumps when it comes. */
-      .working {
+      .coming {
+        align-content: start;
         min-height: 100vh;
+      }
+
+      .coming > p {
         color: var(--ink-pale);
       }
 
@@ -83,8 +88,8 @@ export class VerdictPanel extends LitElement {
         font-size: 1.0625rem;
       }
 
-      /* Each is painted anew only when it changes. */
-      section > :not(tightspot-verdict-bar) {
+      /* Each is painted anew only when it changes. The first holds the bar, which goes over what follows. */
+      section > * + * {
         isolation: isolate;
       }
 
@@ -127,6 +132,7 @@ export class VerdictPanel extends LitElement {
   @property({ attribute: false }) kept: KeptDraws | null = null;
 
   #picture: ProfilePicture | null = null;
+  readonly #stages = new InStages(this, 1, () => this.answer?.ok === true);
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has("answer")) return;
@@ -142,7 +148,7 @@ export class VerdictPanel extends LitElement {
     const lengths = lengthsIn(inspection.slide.units, assessment.resolution);
     const isEnough = isReady(assessment);
     return html`<section
-      class="sheet tone-${isEnough ? TONES[assessment.verdict] : "plain"}"
+      class="sheet tone-${isEnough ? TONES[assessment.verdict] : "plain"} ${this.#stages.isWhole ? "" : "coming"}"
       aria-label="Verdict"
       aria-busy=${this.busy}
     >
@@ -151,13 +157,18 @@ export class VerdictPanel extends LitElement {
         <tightspot-verdict-bar .text=${headline(assessment)}></tightspot-verdict-bar>
       </div>
       ${isEnough ? keyFigures(assessment, lengths) : nothing}
-      <tightspot-profile-chart .picture=${this.#picture} .assessment=${assessment}></tightspot-profile-chart>
+      ${this.#stages.isWhole ? this.#further(assessment, inspection.slide, isEnough) : nothing}
+    </section>`;
+  }
+
+  #further(assessment: Assessment, slide: Slide, isEnough: boolean) {
+    return html`<tightspot-profile-chart .picture=${this.#picture} .assessment=${assessment}></tightspot-profile-chart>
       ${isEnough ? this.#cautions(assessment) : nothing}
       ${
         isEnough
           ? html`<tightspot-screw-part
               .assessment=${assessment}
-              .slide=${inspection.slide}
+              .slide=${slide}
               ?repairable=${mayChange(assessment)}
             ></tightspot-screw-part>`
           : nothing
@@ -166,13 +177,12 @@ export class VerdictPanel extends LitElement {
         isEnough && mayChange(assessment)
           ? html`<tightspot-what-if-part
               .desk=${this.desk}
-              .slide=${inspection.slide}
+              .slide=${slide}
               .assessment=${assessment}
               .kept=${this.kept}
             ></tightspot-what-if-part>`
           : nothing
-      }
-    </section>`;
+      }`;
   }
 
   #nothingYet(survey: Survey, answer: Answer | null) {
@@ -184,7 +194,7 @@ export class VerdictPanel extends LitElement {
       </section>`;
     }
     if (answer === null && hasReadings) {
-      return html`<section class="sheet working" aria-label="Verdict" aria-busy="true">
+      return html`<section class="sheet coming" aria-label="Verdict" aria-busy="true">
         <p>The verdict is being worked out.</p>
       </section>`;
     }

@@ -10,25 +10,30 @@ export class InStages implements ReactiveController {
 
   readonly #host: ReactiveControllerHost;
   readonly #last: number;
+  readonly #mayBegin: () => boolean;
   #isComing = false;
 
-  /** @param last how many stages there are beside the first */
-  constructor(host: ReactiveControllerHost, last: number) {
+  /**
+   * @param last how many stages there are beside the first
+   * @param mayBegin whether the first is there yet
+   */
+  constructor(host: ReactiveControllerHost, last: number, mayBegin: () => boolean = () => true) {
     this.#host = host;
     this.#last = last;
+    this.#mayBegin = mayBegin;
     host.addController(this);
   }
 
   hostConnected(): void {
-    window.addEventListener("beforeprint", this.#toLast);
+    window.addEventListener("beforeprint", this.toLast);
   }
 
   hostDisconnected(): void {
-    window.removeEventListener("beforeprint", this.#toLast);
+    window.removeEventListener("beforeprint", this.toLast);
   }
 
   hostUpdated(): void {
-    if (this.#isComing || this.reached === this.#last) return;
+    if (this.#isComing || this.isWhole || !this.#mayBegin()) return;
     this.#isComing = true;
     // Once what is there now has been painted.
     requestAnimationFrame(() =>
@@ -39,7 +44,12 @@ export class InStages implements ReactiveController {
     );
   }
 
-  readonly #toLast = (): void => this.#reach(this.#last);
+  /** What needs all of it does not wait. */
+  readonly toLast = (): void => this.#reach(this.#last);
+
+  get isWhole(): boolean {
+    return this.reached === this.#last;
+  }
 
   #reach(stage: number): void {
     if (stage === this.reached) return;
