@@ -15,7 +15,7 @@ export const ARGUMENTS = [
   "--disable-sync",
 ];
 
-interface Size {
+export interface Size {
   readonly width: number;
   readonly height: number;
 }

@@ -30,7 +30,7 @@ try {
   await page.bringToFront();
   await measureKeystrokes("27 readings", page, "Backlash, reading 5");
   const long = await openSample(context, /^Pattern mill/);
-  await measureKeystrokes("131 readings", long, "Reading, reading 5");
+  await measureKeystrokes("140 readings", long, "Reading, reading 5");
 } finally {
   await context.close();
   await served.close();
