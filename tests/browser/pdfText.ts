@@ -23,11 +23,9 @@ export function pdfPages(pdf: Buffer): readonly PdfPage[] {
     if (found === undefined) throw new Error(`There is no object ${reference} in the PDF.`);
     return found;
   };
-  const kids = /\/Type \/Pages[\s\S]*?\/Kids \[([^\]]*)\]/.exec(
-    [...objects.values()].map(({ head }) => head).join("\n"),
-  );
-  return [...(kids?.[1] ?? "").matchAll(/(\d+) 0 R/g)].map(([, reference]) => {
-    const { head } = at(reference);
+  const heads = [...objects.values()].map(({ head }) => head);
+  const root = heads.find((head) => head.includes("/Type /Pages") && !head.includes("/Parent")) ?? "";
+  return pageHeads(root, (reference) => at(reference).head).map((head) => {
     const [, width, height] = /\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/.exec(head) ?? [];
     const fonts = new Map(
       [...(/\/Font <<([^>]*)>>/.exec(head)?.[1] ?? "").matchAll(/\/(F\d+) (\d+) 0 R/g)].map(
@@ -37,6 +35,13 @@ export function pdfPages(pdf: Buffer): readonly PdfPage[] {
     const contents = at(/\/Contents (\d+) 0 R/.exec(head)?.[1]).content;
     return { width: Number(width), height: Number(height), text: textOf(contents, fonts) };
   });
+}
+
+/** The heads of the pages under a node of the tree that they are kept in, eight to a branch. */
+function pageHeads(node: string, headOf: (reference: string | undefined) => string): readonly string[] {
+  const kids = /\/Kids \[([^\]]*)\]/.exec(node)?.[1];
+  if (kids === undefined) return [node];
+  return [...kids.matchAll(/(\d+) 0 R/g)].flatMap(([, reference]) => pageHeads(headOf(reference), headOf));
 }
 
 function objectsOf(pdf: Buffer): ReadonlyMap<number, PdfObject> {
