@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { inOneLineOf, PAPERS } from "./paper.ts";
 import { pdfPages } from "./pdfText.ts";
@@ -12,6 +13,86 @@ beforeAll(async () => {
 });
 
 afterAll(() => served.close());
+
+interface PositionFile {
+  surveys: {
+    readings: { target: number; direction: string; reading: number; run: number; excluded?: string }[];
+  }[];
+}
+
+const LONG = "positioning-pattern-mill-table";
+const longTable = (): PositionFile => JSON.parse(readFileSync(`sample-data/${LONG}.json`, "utf8"));
+
+async function openLongTable(page: Page, file = longTable()): Promise<void> {
+  await dropFiles(page, [`${LONG}.json`, JSON.stringify(file)]);
+  await page.getByRole("heading", { name: "Readings", exact: true }).waitFor();
+}
+
+/** What stands on each page of paper. */
+async function pagesOf(page: Page, format: "A4" | "Letter" = "A4"): Promise<readonly string[]> {
+  return pdfPages(await page.pdf({ format })).map(({ text }) => inOneLineOf(text));
+}
+
+test.each([
+  ["as read", () => false],
+  ["with many struck", (run: number) => run > 1],
+])("each page that a long table goes on to has its head, and whole rows: %s", async (_, isStruck) => {
+  const file = longTable();
+  const readings = file.surveys.flatMap((survey) => survey.readings);
+  for (const [index, reading] of readings.entries())
+    if (isStruck(reading.run)) reading.excluded = `clamp loose at ${index + 1}`;
+  const page = await served.open();
+  await openLongTable(page, file);
+  await page.getByText(/^Assumed/).waitFor();
+  for (const { format } of PAPERS) {
+    const pages = (await pagesOf(page, format)).map((text) => ({
+      heads: text.match(/Target ?mm ?Direction ?Reading ?mm ?Run/g)?.length ?? 0,
+      rows: [...text.matchAll(/(\d+) (-?\d+) (adv|ret) (\S+) (\d)( Struck: clamp loose at \1(?!\d))?/g)],
+    }));
+    expect(pages.filter(({ rows }) => rows.length > 0).length).toBeGreaterThan(3);
+    for (const { heads, rows } of pages) expect(heads).toBe(rows.length > 0 ? 1 : 0);
+    const told = pages.flatMap(({ rows }) => rows);
+    expect(
+      told.map(([, number, target, direction, reading, run, struck]) => ({
+        number: Number(number),
+        target: Number(target),
+        direction,
+        reading: Number(reading),
+        run: Number(run),
+        isStruck: struck !== undefined,
+      })),
+    ).toEqual(
+      readings.map(({ target, direction, reading, run }, index) => ({
+        number: index + 1,
+        target,
+        direction: direction.slice(0, 3),
+        reading,
+        run,
+        isStruck: isStruck(run),
+      })),
+    );
+  }
+  await page.context().close();
+});
+
+test("the heading of the readings stands on the page where their table begins", async () => {
+  const page = await served.open();
+  await openLongTable(page);
+  await page.getByText(/^Assumed/).waitFor();
+  // Whatever stands before it, it comes to no foot of a page alone.
+  for (const above of [0, 30, 60, 90]) {
+    await page.locator("tightspot-readings").evaluate((readings, margin) => {
+      readings.style.marginTop = `${margin}px`;
+    }, above);
+    for (const { format } of PAPERS) {
+      const pages = await pagesOf(page, format);
+      const begins = pages.filter((text) => /\b1 0 adv -0\.071 1\b/.test(text));
+      expect(begins).toHaveLength(1);
+      expect(begins[0]).toContain("Readings Way of measuring");
+    }
+  }
+  await page.context().close();
+});
 
 test.each(["remake-screw-worn-middle-boring-mill-table", "measure-more-lathe-4-cross-slide"])(
   "the page on paper has the headings of its readings, and no last page for a line left over: %s",

@@ -72,6 +72,17 @@ export class ReadingsPanel extends LitElement {
         font: inherit;
         font-size: var(--smallest);
       }
+
+      @media print {
+        .sheet {
+          padding: 0;
+        }
+
+        /* No heading is left behind on the page before its table. */
+        .sheet > * + * {
+          break-before: avoid;
+        }
+      }
     `,
   ];
 

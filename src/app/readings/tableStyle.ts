@@ -160,6 +160,19 @@ export const tableStyle = css`
   }
 
   @media print {
+    thead th {
+      padding: 0 0.5rem 0.25rem 0;
+    }
+
+    /* A reading stays with what is said under it, and the head is not left alone at the foot of a page. */
+    tbody {
+      break-inside: avoid;
+    }
+
+    thead + tbody {
+      break-before: avoid;
+    }
+
     .number {
       display: grid !important;
     }

@@ -209,9 +209,12 @@ export const controls = css`
       break-after: avoid;
     }
 
-    /* A heading is read on paper, too, though it cannot be pressed. */
+    /*
+     * A heading is read on paper, too, though it cannot be pressed. Chromium repeats the head of a table on each further
+     * page, but no button in it: only the words of the button are left.
+     */
     thead button {
-      min-height: 0;
+      display: contents;
     }
 
     input,
