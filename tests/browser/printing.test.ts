@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { inOneLineOf, PAPERS } from "./paper.ts";
 import { pdfPages } from "./pdfText.ts";
 import { type ServedPage, servePage } from "./servedPage.ts";
-import { dropFiles } from "./steps.ts";
+import { dropFiles, goHome } from "./steps.ts";
 
 let served: ServedPage;
 
@@ -31,6 +31,15 @@ async function openLongTable(page: Page, file = longTable()): Promise<void> {
 /** What stands on each page of paper. */
 async function pagesOf(page: Page, format: "A4" | "Letter" = "A4"): Promise<readonly string[]> {
   return pdfPages(await page.pdf({ format })).map(({ text }) => inOneLineOf(text));
+}
+
+/** Keeps a part of the program from ever being loaded. @returns how often it was asked for */
+async function hold(page: Page, part: RegExp): Promise<() => number> {
+  let asked = 0;
+  await page.route(part, () => {
+    asked += 1;
+  });
+  return () => asked;
 }
 
 test.each([
@@ -91,6 +100,79 @@ test("the heading of the readings stands on the page where their table begins", 
       expect(begins[0]).toContain("Readings Way of measuring");
     }
   }
+  await page.context().close();
+});
+
+test("the profile and the screw are on paper though neither was drawn on the screen", async () => {
+  const page = await served.open();
+  const asked = await hold(page, /assets\/(drawProfile|chartWorker)-/);
+  await openLongTable(page);
+  await page.getByRole("heading", { name: "Adjust the nut" }).waitFor();
+  await page.evaluate(() => customElements.whenDefined("tightspot-screw"));
+  expect(await page.locator("tightspot-screw").count()).toBe(0);
+  const text = (await pagesOf(page)).join(" ");
+  expect(asked()).toBeGreaterThan(0);
+  expect(text).toMatch(/loosest spot 0\.\d+ mm at \d+ mm/);
+  expect(text).toContain("The screw along its travel");
+  expect(text).not.toContain("Print it again");
+  await page.context().close();
+});
+
+test("what has not come to the screen yet is on paper whole", async () => {
+  const page = await served.open();
+  await openLongTable(page);
+  await page.getByText(/^Assumed/).waitFor();
+  await goHome(page);
+  // From now on there is no further frame.
+  await page.evaluate(() => {
+    window.requestAnimationFrame = () => 0;
+  });
+  await page.goBack();
+  await page.getByRole("heading", { name: "Adjust the nut" }).waitFor();
+  expect(await page.locator("tightspot-readings, tightspot-profile-chart").count()).toBe(0);
+  const text = (await pagesOf(page)).join(" ");
+  expect(text).toMatch(/loosest spot 0\.\d+ mm at \d+ mm/);
+  expect(text).toContain("The screw along its travel");
+  expect(text).toMatch(/\b140 0 ret 0\.076 5\b/);
+  expect(text).toMatch(/Assumed \(6\)/);
+  await page.context().close();
+});
+
+test("what is printed before there is a verdict says so, and asks for no readings that there are", async () => {
+  const page = await served.open();
+  const asked = await hold(page, /assets\/worker-/);
+  await openLongTable(page);
+  const text = (await pagesOf(page)).join(" ");
+  expect(asked()).toBeGreaterThan(0);
+  expect(text).toContain("this was printed before they were worked out. Print it again");
+  expect(text).not.toContain("Read the backlash at");
+  await page.context().close();
+});
+
+test("what is printed before the screw could be drawn says so", async () => {
+  const page = await served.open();
+  const asked = await hold(page, /assets\/screwPanel-/);
+  await openLongTable(page);
+  await page.getByRole("heading", { name: "Adjust the nut" }).waitFor();
+  const text = (await pagesOf(page)).join(" ");
+  expect(asked()).toBe(1);
+  expect(text).toContain("The drawing of the screw is not here");
+  await page.context().close();
+});
+
+test("what is printed while a verdict is worked out anew says that it does not know of the last change", async () => {
+  const page = await served.open();
+  await openLongTable(page);
+  await page.getByText(/^Assumed/).waitFor();
+  const words = "verdict and profile do not know of the last change yet";
+  expect((await pagesOf(page)).join(" ")).not.toContain(words);
+  await page.evaluate(() => {
+    // Nothing that is asked from now on is answered.
+    Worker.prototype.postMessage = () => {};
+  });
+  await page.getByLabel("Reading, reading 3", { exact: true }).fill("50.93");
+  await page.locator("section[aria-label=Verdict][aria-busy=true]").waitFor();
+  expect((await pagesOf(page)).join(" ")).toContain(words);
   await page.context().close();
 });
 

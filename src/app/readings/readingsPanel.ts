@@ -8,6 +8,7 @@ import { DIAL_FIELDS, END_FLOAT_FIELD, type Field, METHOD_FIELD } from "../editi
 import type { Row } from "../editing/rows.ts";
 import "../fields/fieldGrid.ts";
 import type { GuidePanel } from "../guide/guidePanel.ts";
+import { ForPaper } from "../shell/forPaper.ts";
 import { askToOpen } from "../shell/opening.ts";
 import { whenIdle } from "../shell/whenIdle.ts";
 import { controls } from "../style/controls.ts";
@@ -96,17 +97,22 @@ export class ReadingsPanel extends LitElement {
   /** On paper, the readings stand in the table. */
   @state() private isPrinted = false;
 
+  constructor() {
+    super();
+    new ForPaper(this, () => {
+      this.isPrinted = true;
+    });
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
     if ("serial" in navigator) whenIdle(() => void import("../gauge/gaugePanel.ts"));
-    window.addEventListener("beforeprint", this.#onPrint);
-    window.addEventListener("afterprint", this.#onPrint);
+    window.addEventListener("afterprint", this.#afterPrint);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    window.removeEventListener("beforeprint", this.#onPrint);
-    window.removeEventListener("afterprint", this.#onPrint);
+    window.removeEventListener("afterprint", this.#afterPrint);
   }
 
   protected override willUpdate(): void {
@@ -156,8 +162,8 @@ export class ReadingsPanel extends LitElement {
     return this.desk?.guide?.isOpen ?? this.rows.length === 0;
   }
 
-  readonly #onPrint = ({ type }: Event): void => {
-    this.isPrinted = type === "beforeprint";
+  readonly #afterPrint = (): void => {
+    this.isPrinted = false;
   };
 
   #views({ method }: Survey, { surveys }: Inspection) {

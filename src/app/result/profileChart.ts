@@ -9,6 +9,7 @@ import { heightAt } from "../../picture/heightAt.ts";
 import type { ProfilePicture } from "../../picture/profilePicture.ts";
 import { profileSvg } from "../../picture/profileSvg.ts";
 import { readoutWords } from "../../report/readoutWords.ts";
+import { ForPaper } from "../shell/forPaper.ts";
 import { NearScreen } from "../shell/nearScreen.ts";
 import { controls } from "../style/controls.ts";
 import { CAN_DRAW_ASIDE, type ChartOn, chartAside, chartHere } from "./chartOn.ts";
@@ -65,16 +66,19 @@ export class ProfileChart extends LitElement {
     along: (share) => this.#showPart(moved(this.#shown(), this.#whole(), share)),
   };
 
+  constructor() {
+    super();
+    new ForPaper(this, () => this.#toPaper());
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
     this.#unwatch = watchLook(() => this.#draw());
-    window.addEventListener("beforeprint", this.#toPaper);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#unwatch?.();
-    window.removeEventListener("beforeprint", this.#toPaper);
     this.#roomWatch.disconnect();
     this.#leaveCanvas();
     this.canvas += 1;
@@ -331,10 +335,10 @@ export class ProfileChart extends LitElement {
   }
 
   /** On paper it is drawn in lines, which stay crisp, whatever part and in whatever colours it is shown here. */
-  readonly #toPaper = (): void => {
+  #toPaper(): void {
     const paper = this.renderRoot.querySelector(".on-paper");
     if (paper !== null && this.picture !== null) paper.innerHTML = profileSvg(this.picture);
-  };
+  }
 }
 
 function selection({ from, to }: Picking) {

@@ -120,6 +120,18 @@ export class VerdictPanel extends LitElement {
         opacity: 0.6;
         transition: opacity var(--quick) 400ms;
       }
+
+      /* On paper it is told in words. */
+      @media print {
+        .stale {
+          opacity: 1;
+          transition: none;
+        }
+
+        .coming {
+          min-height: 0;
+        }
+      }
     `,
   ];
 
@@ -154,6 +166,14 @@ export class VerdictPanel extends LitElement {
     >
       <div class=${this.busy ? "stale" : ""}>
         ${isEnough ? this.#verdict(assessment, lengths) : this.#needed(assessment)}
+        ${
+          this.busy
+            ? html`<p class="paper-only">
+                This was printed while the verdict was being worked out anew: verdict and profile do not know of the last
+                change yet. Print it again to have them.
+              </p>`
+            : nothing
+        }
         <tightspot-verdict-bar .text=${headline(assessment)}></tightspot-verdict-bar>
       </div>
       ${isEnough ? keyFigures(assessment, lengths) : nothing}
@@ -195,7 +215,10 @@ export class VerdictPanel extends LitElement {
     }
     if (answer === null && hasReadings) {
       return html`<section class="sheet coming" aria-label="Verdict" aria-busy="true">
-        <p>The verdict is being worked out.</p>
+        <p class="screen-only">The verdict is being worked out.</p>
+        <p class="paper-only">
+          Verdict and profile are not here: this was printed before they were worked out. Print it again to have them.
+        </p>
       </section>`;
     }
     return html`<section class="sheet" aria-label="Verdict">

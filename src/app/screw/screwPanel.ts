@@ -48,6 +48,8 @@ export class ScrewPanel extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    // Printed before it was ever near the screen, it is put on the paper at once: no size is told in between.
+    this.width = Math.floor(this.clientWidth);
     this.#sizes.observe(this);
   }
 

@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Slide } from "../../inspection/schema.ts";
+import { ForPaper } from "../shell/forPaper.ts";
 import { NearScreen } from "../shell/nearScreen.ts";
 import { controls } from "../style/controls.ts";
 
@@ -60,16 +61,17 @@ export class ScrewPart extends LitElement {
     this.isNear = this.#screen.isNear;
   });
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    window.addEventListener("beforeprint", this.#toPrint);
-    // So that it is there to be printed, however soon that is asked for.
-    void import("./screwPanel.ts");
+  constructor() {
+    super();
+    new ForPaper(this, () => {
+      this.isNear = true;
+    });
   }
 
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    window.removeEventListener("beforeprint", this.#toPrint);
+  override connectedCallback(): void {
+    super.connectedCallback();
+    // So that it is there to be printed, however soon that is asked for.
+    void import("./screwPanel.ts");
   }
 
   protected override willUpdate(): void {
@@ -77,6 +79,7 @@ export class ScrewPart extends LitElement {
     if (this.isNear) this.#shown = { assessment, slide, repairable };
   }
 
+  /** Until it is loaded, the words in the place of the drawing are shown. */
   override render() {
     const shown = this.#shown;
     return html`<div class="place">
@@ -87,12 +90,12 @@ export class ScrewPart extends LitElement {
               .assessment=${shown.assessment}
               .slide=${shown.slide}
               .repairable=${shown.repairable}
-            ></tightspot-screw>`
+            >
+              <p class="paper-only">
+                The drawing of the screw is not here: this was printed before it was loaded. Print it again to have it.
+              </p>
+            </tightspot-screw>`
       }
     </div>`;
   }
-
-  readonly #toPrint = (): void => {
-    this.isNear = true;
-  };
 }

@@ -1,4 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
+import { ForPaper } from "./forPaper.ts";
 
 /**
  * Lets an element come to be in stages, each in a frame of its own, so that what is seen first is seen soon and
@@ -22,14 +23,7 @@ export class InStages implements ReactiveController {
     this.#last = last;
     this.#mayBegin = mayBegin;
     host.addController(this);
-  }
-
-  hostConnected(): void {
-    window.addEventListener("beforeprint", this.toLast);
-  }
-
-  hostDisconnected(): void {
-    window.removeEventListener("beforeprint", this.toLast);
+    new ForPaper(host, this.toLast);
   }
 
   hostUpdated(): void {

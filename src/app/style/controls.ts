@@ -188,6 +188,10 @@ export const controls = css`
     background: var(--sheet);
   }
 
+  .paper-only {
+    display: none;
+  }
+
   /* The browser would put a plate of the page's ground behind their words. */
   @media (forced-colors: active) {
     .chief,
@@ -201,6 +205,10 @@ export const controls = css`
     button:not(thead button),
     .screen-only {
       display: none !important;
+    }
+
+    .paper-only {
+      display: block;
     }
 
     h1,
