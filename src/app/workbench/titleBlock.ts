@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from "lit";
-import { customElement, property } from "lit/decorators.js";
+import { customElement, property, state } from "lit/decorators.js";
 import type { Slide, Survey } from "../../inspection/schema.ts";
 import type { Work } from "../../records/record.ts";
 import type { Desk } from "../editing/desk.ts";
@@ -90,6 +90,8 @@ summary {
   @property({ attribute: false }) work: Work | null = null;
   @property({ attribute: false }) survey: Survey | null = null;
 
+  @state() private wasOpened = false;
+
   override render() {
     const slide = this.work?.inspection?.slide;
     if (slide === undefined) return nothing;
@@ -106,9 +108,15 @@ summary {
           </dl>`,
         )}
       </div>
-      <details>
+      <details @toggle=${this.#toggled}>
         <summary>Details</summary>
-        <div class="groups">
+        ${this.wasOpened ? this.#details() : nothing}
+      </details>
+    `;
+  }
+
+  #details() {
+    return html`<div class="groups">
           ${DETAILS.filter(({ of }) => of === "slide" || this.survey !== null).map(
             ({ title, of, fields }) => html`<section>
               <h2>${title}</h2>
@@ -128,9 +136,11 @@ summary {
                   <button type="button" class="quiet" @click=${this.#deleteSurvey}>Delete this survey</button>
                 </div>`
           }
-        </div>
-      </details>
-    `;
+        </div>`;
+  }
+
+  #toggled({ target }: Event): void {
+    this.wasOpened ||= target instanceof HTMLDetailsElement && target.open;
   }
 
   #entries(slide: Slide): readonly (readonly [string, string])[] {
