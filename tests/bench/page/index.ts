@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { findChromium } from "../../browser/findChromium.js";
 import { ARGUMENTS, servePage } from "../../browser/servedPage.ts";
-import { measureKeystrokes } from "./keystrokes.ts";
+import { measureBare, measureKeystrokes } from "./keystrokes.ts";
 import { judge } from "./lighthouse.ts";
 
 /**
@@ -31,6 +31,7 @@ try {
   await measureKeystrokes("27 readings", page, "Backlash, reading 5");
   const long = await openSample(context, /^Pattern mill/);
   await measureKeystrokes("140 readings", long, "Reading, reading 5");
+  await measureBare(await context.newPage(), 27);
 } finally {
   await context.close();
   await served.close();

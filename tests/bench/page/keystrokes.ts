@@ -24,6 +24,17 @@ export async function measureKeystrokes(name: string, page: Page, label: string)
   );
 }
 
+/** The same in a page that has nothing but as many fields in a table, and does nothing: the browser's own share. */
+export async function measureBare(page: Page, rows: number): Promise<void> {
+  const row = `<tr>${'<td><input value="0.123"></td>'.repeat(2)}</tr>`;
+  await page.setContent(`<table>${row.repeat(rows)}</table>`);
+  await page.locator("input").first().focus();
+  await page.keyboard.press("End");
+  await page.waitForTimeout(REST);
+  const work = await mainThreadWork(page);
+  console.log(`bare fields in a table of ${rows} rows, the same: ${inWords(work)}`);
+}
+
 /** From each keystroke to the frame after its verdict, in milliseconds. */
 async function timesToVerdict(page: Page): Promise<readonly number[]> {
   const verdict = page.getByRole("region", { name: "Verdict", exact: true });
