@@ -10,16 +10,13 @@ import type { ProfilePicture } from "../../picture/profilePicture.ts";
 import { profileSvg } from "../../picture/profileSvg.ts";
 import { readoutWords } from "../../report/readoutWords.ts";
 import { ForPaper } from "../shell/forPaper.ts";
-import { NearScreen } from "../shell/nearScreen.ts";
 import { controls } from "../style/controls.ts";
-import { CAN_DRAW_ASIDE, type ChartOn, chartAside, chartHere } from "./chartOn.ts";
+import { ChartCanvas } from "./chartCanvas.ts";
 import { chartStyle } from "./chartStyle.ts";
-import { look, watchLook } from "./look.ts";
 import { across, isPicked, type Picking } from "./picking.ts";
-import { type Places, pixelOf, positionAt } from "./places.ts";
+import { pixelOf, positionAt } from "./places.ts";
 import "./profileTable.ts";
 import { readAt, readTo } from "./readingOff.ts";
-import type { Shown } from "./shown.ts";
 import { shownPart } from "./shownPart.ts";
 import { between, moved, showing, zoomed } from "./zoom.ts";
 import { type Zooming, zoomButtons } from "./zoomButtons.ts";
@@ -43,21 +40,9 @@ export class ProfileChart extends LitElement {
   @state() private announced = "";
   @state() private isTableOpen = false;
 
-  /** Where things came to be on the drawing; null until there is one. */
-  @state({ hasChanged: isOther }) private places: Places | null = null;
-  /** A canvas that was drawn on belongs to who drew on it: another one takes another canvas. */
-  @state() private canvas = 0;
-
-  #drawn: ChartOn | null = null;
-  #drawnOn: HTMLCanvasElement | null = null;
-  #isAside = CAN_DRAW_ASIDE;
-  /** Whether what is drawn is no more what is to be shown. */
-  #isStale = false;
-  readonly #screen = new NearScreen(this, () => this.#isStale && this.#draw());
-  /** The room that the drawing has; null until it is laid out. */
-  #room: Pick<Shown, "width" | "height" | "fonts"> | null = null;
-  readonly #roomWatch = new ResizeObserver(([canvas]) => this.#measure(canvas));
-  #unwatch: (() => void) | null = null;
+  readonly #canvas = new ChartCanvas(this, () =>
+    this.picture === null || this.view === null ? this.picture : shownPart(this.picture, this.view),
+  );
   #stations: readonly number[] = [];
   readonly #zooming: Zooming = {
     closer: () => this.#zoom(CLOSER),
@@ -69,19 +54,6 @@ export class ProfileChart extends LitElement {
   constructor() {
     super();
     new ForPaper(this, () => this.#toPaper());
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.#unwatch = watchLook(() => this.#draw());
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#unwatch?.();
-    this.#roomWatch.disconnect();
-    this.#leaveCanvas();
-    this.canvas += 1;
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -105,8 +77,8 @@ export class ProfileChart extends LitElement {
           <figcaption>${picture.title}</figcaption>
           ${zoomButtons(view === null, this.#zooming)}
         </div>
-        <div class="chart" aria-busy=${this.places === null}>
-          ${keyed(this.canvas, html`<canvas role="img" aria-label=${picture.description}></canvas>`)}
+        <div class="chart" aria-busy=${this.#canvas.places === null}>
+          ${keyed(this.#canvas.key, html`<canvas role="img" aria-label=${picture.description}></canvas>`)}
           ${this.#reader(picture, assessment)}
         </div>
         <div class="readout" aria-hidden="true">${this.#readout(picture, assessment)}</div>
@@ -132,7 +104,7 @@ export class ProfileChart extends LitElement {
   }
 
   protected override updated(changed: PropertyValues): void {
-    if (changed.has("picture") || changed.has("view") || changed.has("canvas")) this.#draw();
+    if (changed.has("picture") || changed.has("view")) this.#canvas.draw();
   }
 
   #reader(picture: ProfilePicture, assessment: Assessment) {
@@ -168,7 +140,7 @@ export class ProfileChart extends LitElement {
 
   #line(at: number, { median, yAxis }: ProfilePicture) {
     const { from, to } = this.#shown();
-    const { places } = this;
+    const { places } = this.#canvas;
     if (places === null || at < from || at > to) return nothing;
     const top = pixelOf(places, { x: at, y: yAxis.to });
     const foot = pixelOf(places, { x: at, y: yAxis.from });
@@ -254,7 +226,7 @@ export class ProfileChart extends LitElement {
       if (isPicked(this.picking) && event.currentTarget instanceof Element)
         event.currentTarget.setPointerCapture(event.pointerId);
     }
-    const { places } = this;
+    const { places } = this.#canvas;
     if (places === null) return;
     const { from, to } = this.#shown();
     const position = Math.min(to, Math.max(from, positionAt(places, across(event))));
@@ -264,7 +236,8 @@ export class ProfileChart extends LitElement {
   };
 
   readonly #release = (): void => {
-    const { picking, places } = this;
+    const { picking } = this;
+    const { places } = this.#canvas;
     if (picking !== null && isPicked(picking) && places !== null) {
       const [one, other] = [positionAt(places, picking.from), positionAt(places, picking.to)];
       this.#showPart(between(one, other, this.#whole()));
@@ -276,63 +249,10 @@ export class ProfileChart extends LitElement {
   readonly #wheel = (event: WheelEvent): void => {
     if (!event.ctrlKey && !event.metaKey) return;
     event.preventDefault();
-    const about = this.places && positionAt(this.places, across(event));
+    const { places } = this.#canvas;
+    const about = places && positionAt(places, across(event));
     this.#zoom(event.deltaY < 0 ? Math.SQRT2 : Math.SQRT1_2, about);
   };
-
-  /** Measured when it is laid out anyway: to ask at another time would have the whole page laid out once more. */
-  #measure(laidOut: ResizeObserverEntry | undefined): void {
-    if (laidOut === undefined) return;
-    const { width, height } = laidOut.contentRect;
-    const { fontFamily } = getComputedStyle(laidOut.target);
-    this.#room = { width: Math.floor(width), height: Math.floor(height), fonts: fontFamily };
-    this.#draw();
-  }
-
-  #draw(): void {
-    const canvas = this.renderRoot.querySelector("canvas");
-    if (this.picture === null || canvas === null || !this.isConnected) return;
-    if (this.#drawnOn !== canvas) this.#prepare(canvas);
-    // Out of sight it need not follow what is typed.
-    this.#isStale = !this.#screen.isNear && this.places !== null;
-    if (this.#isStale || this.#room === null || this.#room.width === 0) return;
-    this.#drawn?.show({
-      ...this.#room,
-      picture: this.view === null ? this.picture : shownPart(this.picture, this.view),
-      look: look(),
-      ratio: devicePixelRatio,
-    });
-  }
-
-  /** What stands in words is there first: to hand a canvas over takes its time. */
-  #prepare(canvas: HTMLCanvasElement): void {
-    this.#leaveCanvas();
-    this.#drawnOn = canvas;
-    this.#roomWatch.observe(canvas);
-    requestAnimationFrame(() => setTimeout(() => this.#beginOn(canvas)));
-  }
-
-  #beginOn(canvas: HTMLCanvasElement): void {
-    if (this.#drawnOn !== canvas || !this.isConnected) return;
-    const tell = (places: Places) => {
-      this.places = places;
-    };
-    const fail = () => {
-      this.#isAside = false;
-      this.canvas += 1;
-    };
-    this.#drawn = this.#isAside ? chartAside(canvas, tell, fail) : chartHere(canvas, tell);
-    this.#draw();
-  }
-
-  #leaveCanvas(): void {
-    this.#drawn?.destroy();
-    this.#drawn = null;
-    this.#drawnOn = null;
-    this.#roomWatch.disconnect();
-    this.#room = null;
-    this.places = null;
-  }
 
   /** On paper it is drawn in lines, which stay crisp, whatever part and in whatever colours it is shown here. */
   #toPaper(): void {
@@ -354,8 +274,4 @@ function isPicture(value: unknown): value is ProfilePicture {
 
 function isSame(one: Stretch, other: Stretch): boolean {
   return one.from === other.from && one.to === other.to;
-}
-
-function isOther(one: Places | null, other: Places | null | undefined): boolean {
-  return JSON.stringify(one) !== JSON.stringify(other);
 }

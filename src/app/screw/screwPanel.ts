@@ -10,6 +10,7 @@ import { type ScrewPicture, screwPicture } from "../../picture/screwPicture.ts";
 import { placeWords } from "../../report/placeWords.ts";
 import { capitalised } from "../../report/words.ts";
 import "../help/aboutLink.ts";
+import { isForPaper } from "../shell/forPaper.ts";
 import { controls } from "../style/controls.ts";
 import { Dragging } from "./dragging.ts";
 import { keyedTo, placedOn, type Way, wayBetween } from "./moving.ts";
@@ -49,7 +50,7 @@ export class ScrewPanel extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     // Printed before it was ever near the screen, it is put on the paper at once: no size is told in between.
-    this.width = Math.floor(this.clientWidth);
+    if (isForPaper()) this.width = Math.floor(this.clientWidth);
     this.#sizes.observe(this);
   }
 

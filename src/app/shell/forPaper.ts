@@ -8,6 +8,11 @@ window.addEventListener("afterprint", () => {
   isPrinting = false;
 });
 
+/** Whether the page is being made ready for paper, which waits for nothing. */
+export function isForPaper(): boolean {
+  return isPrinting;
+}
+
 /** Makes an element ready for paper: one that is there when printing begins, and one that only comes to be for it. */
 export class ForPaper implements ReactiveController {
   readonly #host: ReactiveControllerHost;
