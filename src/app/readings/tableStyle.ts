@@ -160,6 +160,11 @@ export const tableStyle = css`
   }
 
   @media print {
+    /* On paper a row is read across without losing the line. */
+    table {
+      max-width: 32rem;
+    }
+
     thead th {
       padding: 0 0.5rem 0.25rem 0;
     }
