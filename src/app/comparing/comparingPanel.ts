@@ -10,6 +10,7 @@ import { type Compared, comparedOf } from "../../report/comparison/compared.ts";
 import { changeSummary } from "../../report/comparison/summary.ts";
 import type { Desk } from "../editing/desk.ts";
 import { keyFiguresStyle } from "../result/keyFigures.ts";
+import { isOpened } from "../shell/isOpened.ts";
 import { controls } from "../style/controls.ts";
 import { acceptance } from "./acceptance.ts";
 import { addSurveys } from "./addSurveys.ts";
@@ -78,8 +79,8 @@ export class ComparingPanel extends LitElement {
     </div>`;
   }
 
-  #reportToggled({ target }: Event): void {
-    this.isReportOpen = target instanceof HTMLDetailsElement && target.open;
+  #reportToggled(event: Event): void {
+    this.isReportOpen = isOpened(event);
     if (this.isReportOpen) void import("./reportLinks.ts");
   }
 

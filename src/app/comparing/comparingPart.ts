@@ -3,6 +3,7 @@ import { customElement, property, state } from "lit/decorators.js";
 import type { Choice } from "../../analysis/comparison/choice.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import type { Desk } from "../editing/desk.ts";
+import { isOpened } from "../shell/isOpened.ts";
 import { controls } from "../style/controls.ts";
 import { aboutFold, partFold } from "../style/fold.ts";
 import { askToCompare, type Found } from "./comparing.ts";
@@ -62,8 +63,8 @@ export class ComparingPart extends LitElement {
     </details>`;
   }
 
-  #toggled({ target }: Event): void {
-    this.isOpen = target instanceof HTMLDetailsElement && target.open;
+  #toggled(event: Event): void {
+    this.isOpen = isOpened(event);
     if (!this.isOpen) return;
     void import("./comparingPanel.ts");
     askToCompare(this);

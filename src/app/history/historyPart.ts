@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import type { Inspection } from "../../inspection/schema.ts";
 import type { Desk } from "../editing/desk.ts";
+import { isOpened } from "../shell/isOpened.ts";
 import { controls } from "../style/controls.ts";
 import { aboutFold, partFold } from "../style/fold.ts";
 
@@ -58,8 +59,8 @@ export class HistoryPart extends LitElement {
     </details>`;
   }
 
-  #toggled({ target }: Event): void {
-    this.isOpen = target instanceof HTMLDetailsElement && target.open;
+  #toggled(event: Event): void {
+    this.isOpen = isOpened(event);
     if (this.isOpen) void import("./historyPanel.ts");
   }
 }

@@ -3,6 +3,7 @@ import { customElement, property, state } from "lit/decorators.js";
 import type { Slide, Survey } from "../../inspection/schema.ts";
 import type { Desk } from "../editing/desk.ts";
 import type { Row } from "../editing/rows.ts";
+import { isOpened } from "../shell/isOpened.ts";
 import { controls } from "../style/controls.ts";
 import { aboutFold, partFold } from "../style/fold.ts";
 
@@ -53,8 +54,8 @@ export class PlanPart extends LitElement {
     </details>`;
   }
 
-  #toggled({ target }: Event): void {
-    this.isOpen = target instanceof HTMLDetailsElement && target.open;
+  #toggled(event: Event): void {
+    this.isOpen = isOpened(event);
     if (this.isOpen) void import("./planPanel.ts");
   }
 }

@@ -92,7 +92,7 @@ export class ReadingsTable extends LitElement {
           </tr>
         </thead>
         ${repeat(
-          this.#stages.isWhole ? [...this.#shown, this.#next] : [...this.#shown, this.#next].slice(0, FIRST),
+          [...this.#shown, this.#next].slice(0, this.#stages.isWhole ? undefined : FIRST),
           ({ key }) => key,
           (row) => {
             const { reading, index } = read.get(row.key) ?? {

@@ -13,7 +13,7 @@ export class SlipMarks implements ReactiveController {
   /** By their place among the readings, 0-based. */
   found: ReadonlyMap<number, Suspicion> = new Map();
   /** Kept, since the browser walks through all that it leads to whenever it is asked for it. */
-  #slips: Promise<typeof import("../../analysis/suspicion.ts")> | null = null;
+  #slips: typeof import("../../analysis/suspicion.ts") | null = null;
   #survey: Survey | null = null;
   #slide: Slide | null = null;
 
@@ -32,8 +32,8 @@ export class SlipMarks implements ReactiveController {
   async #look(survey: Survey | null, slide: Slide | null): Promise<void> {
     let found: ReadonlyMap<number, Suspicion> = new Map();
     if (survey !== null && slide !== null && survey.readings.length > 0) {
-      this.#slips ??= import("../../analysis/suspicion.ts");
-      const { suspicionsOf } = await this.#slips;
+      this.#slips ??= await import("../../analysis/suspicion.ts");
+      const { suspicionsOf } = this.#slips;
       const { units } = slide;
       found = suspicionsOf(slideInMillimetres(slide), surveyInMillimetres(survey, units), units);
     }

@@ -1,5 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import type { ProfilePicture } from "../../picture/profilePicture.ts";
+import { afterPaint } from "../shell/afterPaint.ts";
 import { NearScreen } from "../shell/nearScreen.ts";
 import { CAN_DRAW_ASIDE, type ChartOn, chartAside, chartHere } from "./chartOn.ts";
 import { look, watchLook } from "./look.ts";
@@ -77,7 +78,7 @@ export class ChartCanvas implements ReactiveController {
     this.#leave();
     this.#canvas = canvas;
     this.#roomWatch.observe(canvas);
-    requestAnimationFrame(() => setTimeout(() => this.#begin(canvas)));
+    afterPaint(() => this.#begin(canvas));
   }
 
   #begin(canvas: HTMLCanvasElement): void {

@@ -1,4 +1,5 @@
 import { EDITION } from "../../records/edition.ts";
+import { afterPaint } from "../shell/afterPaint.ts";
 import type { ToDraw } from "./chartWorker.ts";
 import ChartWorker from "./chartWorker.ts?worker";
 import type { DrawnProfile } from "./drawProfile.ts";
@@ -61,7 +62,7 @@ export function chartHere(canvas: HTMLCanvasElement, tell: (places: Places) => v
   return {
     show(shown) {
       next = shown;
-      if (!isAsked) requestAnimationFrame(() => setTimeout(draw));
+      if (!isAsked) afterPaint(() => void draw());
       isAsked = true;
     },
     destroy() {

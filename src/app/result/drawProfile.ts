@@ -12,7 +12,7 @@ import type { Axis } from "../../picture/axis.ts";
 import type { Palette } from "../../picture/palette.ts";
 import type { Point } from "../../picture/profilePicture.ts";
 import type { Places } from "./places.ts";
-import { marksOf } from "./profileMarks.ts";
+import { marksOf, plotOf } from "./profileMarks.ts";
 import type { Shown } from "./shown.ts";
 
 Chart.register(Filler, LinearScale, LineController, LineElement, PointElement);
@@ -57,9 +57,8 @@ function isOfSize(
 }
 
 function placesOn({ chartArea }: Chart<"line">, { picture: { xAxis, yAxis } }: Shown): Places {
-  const { left, top, right, bottom } = chartArea;
   return {
-    plot: { x: left, y: top, width: right - left, height: bottom - top },
+    plot: plotOf(chartArea),
     x: { from: xAxis.from, to: xAxis.to },
     y: { from: yAxis.from, to: yAxis.to },
   };

@@ -16,6 +16,7 @@ import { chartStyle } from "./chartStyle.ts";
 import { across, isPicked, type Picking } from "./picking.ts";
 import { pixelOf, positionAt } from "./places.ts";
 import "./profileTable.ts";
+import { isOpened } from "../shell/isOpened.ts";
 import { readAt, readTo } from "./readingOff.ts";
 import { shownPart } from "./shownPart.ts";
 import { between, moved, showing, zoomed } from "./zoom.ts";
@@ -86,8 +87,8 @@ export class ProfileChart extends LitElement {
         <div class="on-paper"></div>
       </figure>
       <details
-        @toggle=${({ target }: Event) => {
-          this.isTableOpen = target instanceof HTMLDetailsElement && target.open;
+        @toggle=${(event: Event) => {
+          this.isTableOpen = isOpened(event);
         }}
       >
         <summary>The same as a table</summary>

@@ -1,4 +1,4 @@
-import type { Chart, Plugin } from "chart.js";
+import type { Chart, ChartArea, Plugin } from "chart.js";
 import type { Palette } from "../../picture/palette.ts";
 import type { Box } from "../../picture/placeLabels.ts";
 import { LABEL_SIZE, type ProfileFrame } from "../../picture/profileFrame.ts";
@@ -56,9 +56,14 @@ function placedIn(frame: ProfileFrame, picture: ProfilePicture, before: Placed |
   return { labels: profileLabels(sized(picture, frame), frame), picture, size };
 }
 
+/** The part within the axes, in pixels. */
+export function plotOf({ left, top, right, bottom }: ChartArea): Box {
+  return { x: left, y: top, width: right - left, height: bottom - top };
+}
+
 function frameOf({ chartArea, scales, width, height }: Chart<"line">): ProfileFrame {
-  const { left, top, right, bottom } = chartArea;
-  const plot: Box = { x: left, y: top, width: right - left, height: bottom - top };
+  const { left, bottom } = chartArea;
+  const plot = plotOf(chartArea);
   const x = (value: number): number => scales.x?.getPixelForValue(value) ?? left;
   const y = (value: number): number => scales.y?.getPixelForValue(value) ?? bottom;
   return { width, height, plot, screw: null, x, y, at: (point) => ({ x: x(point.x), y: y(point.y) }) };

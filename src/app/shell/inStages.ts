@@ -1,4 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
+import { afterPaint } from "./afterPaint.ts";
 import { ForPaper } from "./forPaper.ts";
 
 /**
@@ -29,13 +30,10 @@ export class InStages implements ReactiveController {
   hostUpdated(): void {
     if (this.#isComing || this.isWhole || !this.#mayBegin()) return;
     this.#isComing = true;
-    // Once what is there now has been painted.
-    requestAnimationFrame(() =>
-      setTimeout(() => {
-        this.#isComing = false;
-        this.#reach(Math.min(this.reached + 1, this.#last));
-      }),
-    );
+    afterPaint(() => {
+      this.#isComing = false;
+      this.#reach(Math.min(this.reached + 1, this.#last));
+    });
   }
 
   /** What needs all of it does not wait. */

@@ -1,5 +1,6 @@
 import { css, html, LitElement } from "lit";
 import { customElement, property } from "lit/decorators.js";
+import { isOpened } from "../shell/isOpened.ts";
 import { controls } from "../style/controls.ts";
 
 /** Choices behind a word of the bar. */
@@ -73,8 +74,8 @@ export class Menu extends LitElement {
     if (key === "Escape") this.close();
   }
 
-  #onToggle({ target }: Event): void {
-    const isOpen = target instanceof HTMLDetailsElement && target.open;
+  #onToggle(event: Event): void {
+    const isOpen = isOpened(event);
     this.dispatchEvent(new CustomEvent("tightspot-menu-toggle", { detail: isOpen }));
   }
 }

@@ -6,6 +6,7 @@ import type { Desk } from "../editing/desk.ts";
 import { DETAILS } from "../editing/fieldList.ts";
 import "../fields/fieldGrid.ts";
 import { surveyName } from "../readings/surveyName.ts";
+import { isOpened } from "../shell/isOpened.ts";
 import { notify } from "../shell/notice.ts";
 import { controls } from "../style/controls.ts";
 import { fold } from "../style/fold.ts";
@@ -139,8 +140,8 @@ summary {
         </div>`;
   }
 
-  #toggled({ target }: Event): void {
-    this.wasOpened ||= target instanceof HTMLDetailsElement && target.open;
+  #toggled(event: Event): void {
+    this.wasOpened ||= isOpened(event);
   }
 
   #entries(slide: Slide): readonly (readonly [string, string])[] {

@@ -4,6 +4,7 @@ import type { Assessment } from "../../../analysis/assessment.ts";
 import type { KeptDraws } from "../../../analysis/whatIf.ts";
 import type { Slide } from "../../../inspection/schema.ts";
 import type { Desk } from "../../editing/desk.ts";
+import { isOpened } from "../../shell/isOpened.ts";
 import { controls } from "../../style/controls.ts";
 import { aboutFold, partFold } from "../../style/fold.ts";
 
@@ -54,8 +55,8 @@ export class WhatIfPart extends LitElement {
     </details>`;
   }
 
-  #toggled({ target }: Event): void {
-    this.isOpen = target instanceof HTMLDetailsElement && target.open;
+  #toggled(event: Event): void {
+    this.isOpen = isOpened(event);
     if (this.isOpen) void import("./whatIfPanel.ts");
   }
 }
