@@ -15,7 +15,7 @@ const executable: Plugin = { name: "executable", writeBundle: () => chmod(COMMAN
 
 /** Makes the served page installable, and keeps all of it in the browser for use without network. */
 const offline = VitePWA({
-  // Registered by src/app/offline, which offers an update and leaves it to the reader.
+  // Registered by src/app/pages/offline, which offers an update and leaves it to the reader.
   injectRegister: false,
   manifest: {
     id: "./",

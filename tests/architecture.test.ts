@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, sep } from "node:path";
 import { describe, expect, it } from "vitest";
-import { circles, importsOf, LEVELS, wrongWays } from "./architectureRules.ts";
+import { circles, importsOf, LEVELS, ROOMS, wrongRooms, wrongWays } from "./architectureRules.ts";
 
 const SRC = join(import.meta.dirname, "../src");
 
@@ -15,6 +15,10 @@ describe("the house", () => {
   it("imports downward only between folders", () => {
     expect(sources.size).toBeGreaterThan(30);
     expect(wrongWays(sources)).toEqual([]);
+  });
+
+  it("imports one way between the rooms of the page", () => {
+    expect(wrongRooms(sources)).toEqual([]);
   });
 
   it("has no circles of files", () => {
@@ -43,6 +47,17 @@ describe("the rules of the house", () => {
     ]);
     const allowed = level(to) < level(from);
     expect(wrongWays(made)).toEqual(allowed ? [] : [`${from}/a.ts imports ${to}/b.ts`]);
+  });
+
+  it("judge an import between rooms of the page by their order", () => {
+    for (const [below, room] of ROOMS.entries()) {
+      for (const [at, other] of ROOMS.entries()) {
+        const made = new Map([[`app/${room}/a.ts`, `import "../${other}/b.css?inline";`]]);
+        const allowed = at <= below;
+        expect(wrongRooms(made)).toEqual(allowed ? [] : [`app/${room}/a.ts imports app/${other}/b.css`]);
+      }
+    }
+    expect(wrongRooms(new Map([["app/shed/a.ts", ""]]))).toEqual(["app/shed/a.ts is in no room of the list"]);
   });
 
   it("see every way of importing", () => {

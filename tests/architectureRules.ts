@@ -9,6 +9,20 @@ export const LEVELS: readonly (readonly string[])[] = [
   ["app", "cli"],
 ];
 
+/** The rooms of src/app from the lowest up. A room may import from the rooms before it, and from itself. */
+export const ROOMS: readonly string[] = [
+  "ui",
+  "drawings",
+  "help",
+  "editing",
+  "files",
+  "results",
+  "entry",
+  "history",
+  "compare",
+  "pages",
+];
+
 /** The text of each source file by its path below src: `picture/axis.ts`. */
 export type Sources = ReadonlyMap<string, string>;
 
@@ -36,6 +50,18 @@ export function wrongWays(sources: Sources): readonly string[] {
   });
 }
 
+/** Imports that run up between the rooms of src/app, and rooms that are not in the list. `main.ts` stands above all. */
+export function wrongRooms(sources: Sources): readonly string[] {
+  return [...sources].flatMap(([path, source]) => {
+    const room = roomOf(path);
+    if (room === null) return [];
+    if (!ROOMS.includes(room)) return [`${path} is in no room of the list`];
+    return importsOf(path, source)
+      .filter((target) => ROOMS.indexOf(roomOf(target) ?? "") > ROOMS.indexOf(room))
+      .map((target) => `${path} imports ${target}`);
+  });
+}
+
 /** Circles of files that import one another, each told once. */
 export function circles(sources: Sources): readonly string[] {
   const found: string[] = [];
@@ -56,6 +82,10 @@ export function circles(sources: Sources): readonly string[] {
 
 function folderOf(path: string): string {
   return path.split("/")[0] ?? "";
+}
+
+function roomOf(path: string): string | null {
+  return /^app\/([^/]+)\//.exec(path)?.[1] ?? null;
 }
 
 function levelOf(path: string): number {

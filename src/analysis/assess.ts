@@ -4,32 +4,41 @@ import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import type { Inspection, Survey } from "../inspection/schema.ts";
 import type { Assessment, Finding, ProfilePoint, Spot } from "./assessment.ts";
 import { findingsOf } from "./checks/index.ts";
-import { type Corrected, correct, type LostMotion } from "./corrected.ts";
-import { type Coverage, coverageOf } from "./coverage.ts";
-import { type Decided, decided, type Grounds } from "./decided.ts";
-import { type EndFloat, endFloatEstimate } from "./endFloat.ts";
-import { estimateOf, estimatesAlong } from "./estimate.ts";
-import { type Given, type Judgement, judge, seenOf } from "./judgement.ts";
-import { condensed } from "./log.ts";
-import { doubtsOf } from "./loneReadings.ts";
-import { nextReadingsOf } from "./nextReadings.ts";
+import { condenseLog } from "./correct/condenseLog.ts";
+import { type Corrected, correct, type LostMotion } from "./correct/corrections.ts";
+import { type EndFloat, endFloatEstimate } from "./correct/endFloat.ts";
+import { struckReadings } from "./correct/struckReadings.ts";
+import { decidingMargin } from "./decide/chooseVerdict.ts";
+import { type Coverage, coverageOf } from "./decide/coverage.ts";
+import { nextReadingsOf } from "./decide/nextReadings.ts";
+import {
+  type DecisionResult,
+  decideFromPosterior,
+  type PosteriorSummary,
+} from "./decide/posteriorSummary.ts";
+import {
+  checkInputOf,
+  type PosteriorSample,
+  type SamplingInput,
+  samplePosterior,
+} from "./decide/samplePosterior.ts";
+import { type Settings, settingsOf } from "./decide/settings.ts";
+import { budgetOf } from "./decide/uncertainty.ts";
+import { keyOf, type RetainedDraws } from "./decide/whatIf.ts";
+import { wornZonesOf } from "./decide/wornZones.ts";
+import { partsToJudge, withStops } from "./outliers/decisiveOutliers.ts";
+import { findOutliers } from "./outliers/singleReadingOutliers.ts";
 import { positioningOf } from "./positioning.ts";
 import type { ProfileDraws, ProfileModel } from "./profile/draws.ts";
 import { screwProfile } from "./profile/screw.ts";
-import { seededRandom } from "./random.ts";
-import { type Settings, settingsOf } from "./settings.ts";
-import { partsToJudge, withStops } from "./soleReadings.ts";
-import { struckReadings } from "./struck.ts";
-import { budgetOf } from "./uncertainty.ts";
-import { decidingMargin } from "./verdict.ts";
-import { type KeptDraws, keyOf } from "./whatIf.ts";
-import { wornZonesOf } from "./wornZones.ts";
+import { estimateOf, estimatesAlong } from "./statistics/estimate.ts";
+import { seededRandom } from "./statistics/random.ts";
 
 /** A seed of its own, so that what positions say does not move the verdict. */
 const POSITIONING_SEED = 2302;
 
 /** A survey ready to be judged, with what is said about it. */
-interface Prepared extends Given {
+interface Prepared extends SamplingInput {
   readonly inspection: Inspection;
   readonly survey: Survey;
   readonly lengths: Lengths;
@@ -50,7 +59,7 @@ export interface AssessedSurvey {
 /** The same, from which to decide anew at other settings. */
 export interface Redecidable extends AssessedSurvey {
   /** Worked out when it is asked for: some of the readings may have to be judged by themselves. */
-  readonly keptDraws: () => KeptDraws;
+  readonly keptDraws: () => RetainedDraws;
 }
 
 /**
@@ -77,11 +86,11 @@ export function assessWithDraws(
   const prepared = prepare(inspection, surveyId);
   if (!prepared.ok) return prepared;
   const { settings, corrected, lengths, survey } = prepared.value;
-  const judged = remembering((readings) => judge(readings, prepared.value, model));
+  const judged = remembering((readings) => samplePosterior(readings, prepared.value, model));
   const judgement = judged(corrected.readings);
   const coverage = coverageOf(judgement.stations, settings);
-  const { toConfirm: lone, ...doubts } = doubtsOf(judgement, corrected, settings, judged);
-  const seen = { ...seenOf(judgement), ...doubts, survey, corrected, settings, coverage, lengths };
+  const { toConfirm: lone, ...doubts } = findOutliers(judgement, corrected, settings, judged);
+  const seen = { ...checkInputOf(judgement), ...doubts, survey, corrected, settings, coverage, lengths };
   const findings = findingsOf(seen);
   const checks = withStops(findings, judgement, lone, lengths, judged);
   const grounds = groundsOf(prepared.value, judgement, coverage);
@@ -120,7 +129,7 @@ function prepare(inspection: Inspection, surveyId: string): Outcome<Prepared> {
   }
   const lengths = lengthsIn(inspection.slide.units, asRead.resolution.step);
   const { settings, assumed } = settingsOf(slide, lengths);
-  const corrected = condensed(asRead, settings);
+  const corrected = condenseLog(asRead, settings);
   return succeeded({
     inspection,
     survey,
@@ -150,9 +159,9 @@ function assumedOfResolution({ resolution }: Corrected, lengths: Lengths): reado
 
 function groundsOf(
   { survey, settings, corrected }: Prepared,
-  judgement: Judgement,
+  judgement: PosteriorSample,
   coverage: Coverage,
-): Grounds {
+): PosteriorSummary {
   const { profile, extremes, endFloat, stations, repeatability } = judgement;
   const points = pointsOf(profile);
   const most = estimateOf(profile.draws.map((draw) => draw.loose.backlash));
@@ -173,14 +182,14 @@ function groundsOf(
 
 function assessmentOf(
   { inspection, survey, settings, corrected, drivePlay, lengths, assumed }: Prepared,
-  judgement: Judgement,
-  grounds: Grounds,
+  judgement: PosteriorSample,
+  grounds: PosteriorSummary,
   checks: readonly Finding[],
 ): Assessment {
   const { profile, endFloat, stations, repeatability } = judgement;
   const { budget, coverage } = grounds;
   const resolution = corrected.resolution.step;
-  const decision = decided(grounds, settings, checks);
+  const decision = decideFromPosterior(grounds, settings, checks);
   const positioning = positioningOf(survey, resolution, seededRandom(POSITIONING_SEED));
   const question = {
     margin: decidingMargin(judgement.margins, settings),
@@ -230,9 +239,9 @@ function threadThickness({ slide }: Inspection, { pitch }: Settings): number | u
 
 /** The same, with what was judged before taken from memory. */
 function remembering(
-  judged: (readings: readonly LostMotion[]) => Judgement,
-): (readings: readonly LostMotion[]) => Judgement {
-  const known = new Map<string, Judgement>();
+  judged: (readings: readonly LostMotion[]) => PosteriorSample,
+): (readings: readonly LostMotion[]) => PosteriorSample {
+  const known = new Map<string, PosteriorSample>();
   return (readings) => {
     const key = keyOf(readings);
     const judgement = known.get(key) ?? judged(readings);
@@ -241,7 +250,7 @@ function remembering(
   };
 }
 
-function asksForMore({ verdict, reasons }: Decided): boolean {
+function asksForMore({ verdict, reasons }: DecisionResult): boolean {
   return verdict === "measure-more" && !reasons.includes("at-the-limit");
 }
 

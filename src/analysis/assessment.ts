@@ -1,7 +1,7 @@
-import type { LostMotion } from "./corrected.ts";
+import type { LostMotion } from "./correct/corrections.ts";
+import type { Station } from "./correct/stations.ts";
+import type { Settings } from "./decide/settings.ts";
 import type { Positioning } from "./positioning.ts";
-import type { Settings } from "./settings.ts";
-import type { Station } from "./stations.ts";
 
 /** A quantity with its uncertainty: median and equal-tailed 95 % interval of the draws. */
 export interface Estimate {

@@ -1,10 +1,10 @@
 import { mean, sampleStandardDeviation } from "simple-statistics";
 import { isPlain } from "../inspection/parts.ts";
 import type { Survey } from "../inspection/schema.ts";
-import { lineCosine } from "./corrected.ts";
-import { type Curve, type Flanks, flanksOf } from "./flanks.ts";
-import type { Random } from "./random.ts";
-import { type Target, type TargetReading, targetsOf } from "./targets.ts";
+import { lineCosine } from "./correct/corrections.ts";
+import { type Target, type TargetReading, targetsOf } from "./correct/targets.ts";
+import { type Curve, type Flanks, flanksOf } from "./decide/flanks.ts";
+import type { Random } from "./statistics/random.ts";
 
 /** The readings at one target from one side. */
 export interface OneWay {

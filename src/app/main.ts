@@ -1,2 +1,2 @@
-import "./style/tokens.css";
-import "./shell/app.ts";
+import "./ui/tokens.css";
+import "./pages/app.ts";

@@ -13,7 +13,7 @@ import type { Table } from "./tableParts.ts";
 import type { Understanding } from "./understanding.ts";
 
 /** What a stretch of rows came to. */
-export interface Stretch {
+export interface RowRange {
   /** Where in the text it ends. */
   readonly at: number;
   readonly readings: readonly Reading[];
@@ -21,7 +21,7 @@ export interface Stretch {
 }
 
 /** Reads the rows of data, stretch by stretch. */
-export function* readRows(table: Table, how: Understanding): Generator<Stretch, void> {
+export function* readRows(table: Table, how: Understanding): Generator<RowRange, void> {
   const { text, separator } = table;
   const memory: RowMemory = { nextRun: runCounter(), halves: halfPairer() };
   let readings: Reading[] = [];

@@ -1,4 +1,4 @@
-import type { Stretch } from "../analysis/settings.ts";
+import type { Interval } from "../analysis/decide/settings.ts";
 import { LIGHT_PALETTE as COLOUR } from "./palette.ts";
 import { LABEL_SIZE, type ProfileFrame, TICK_SIZE } from "./profileFrame.ts";
 import { textWidth } from "./profileLabels.ts";
@@ -79,7 +79,7 @@ function arrow(tip: number, level: number, inward: 1 | -1): string {
 }
 
 /** In the dimension line where there is room, else beside it. */
-function dimensionText(words: string, { from, to }: Stretch, level: number, right: number): string {
+function dimensionText(words: string, { from, to }: Interval, level: number, right: number): string {
   const style = { size: LABEL_SIZE, fill: COLOUR.paleInk, rim: COLOUR.paper };
   const baseline = level + LABEL_SIZE * 0.35;
   const width = textWidth(words);

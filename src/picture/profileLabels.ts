@@ -1,4 +1,4 @@
-import type { Stretch } from "../analysis/settings.ts";
+import type { Interval } from "../analysis/decide/settings.ts";
 import { heightAt } from "./heightAt.ts";
 import type { Point } from "./linesAbove.ts";
 import { type Box, type Candidate, type LabelRequest, placeLabels } from "./placeLabels.ts";
@@ -113,7 +113,7 @@ function around(mark: Point, side: "above" | "below") {
 }
 
 /** Places over the bar on the foot of the plot that a worn zone has there, near its middle first. */
-function overBar({ from, to }: Stretch, { plot, x }: ProfileFrame) {
+function overBar({ from, to }: Interval, { plot, x }: ProfileFrame) {
   return (width: number): readonly Candidate[] => {
     const wished = (x(from) + x(to) - width) / 2;
     const left = Math.min(Math.max(wished, plot.x), plot.x + plot.width - width);
@@ -125,7 +125,7 @@ function overBar({ from, to }: Stretch, { plot, x }: ProfileFrame) {
   };
 }
 
-function topOfBar({ from, to }: Stretch, { plot, x }: ProfileFrame): Point {
+function topOfBar({ from, to }: Interval, { plot, x }: ProfileFrame): Point {
   return { x: (x(from) + x(to)) / 2, y: plot.y + plot.height - WORN_BAR };
 }
 

@@ -1,5 +1,5 @@
 import type { Assessment, ProfilePoint, Spot } from "../analysis/assessment.ts";
-import type { Stretch } from "../analysis/settings.ts";
+import type { Interval } from "../analysis/decide/settings.ts";
 import { type Lengths, lengthsIn } from "../inspection/lengths.ts";
 import { fromMillimetres, type Units } from "../inspection/units.ts";
 import { type Axis, exactAxis, wideAxis } from "./axis.ts";
@@ -26,7 +26,7 @@ export interface LabelledLine {
   readonly points: readonly Point[];
 }
 
-export interface LabelledStretch extends Stretch {
+export interface LabelledInterval extends Interval {
   readonly label: string;
 }
 
@@ -53,8 +53,8 @@ export interface ProfilePicture {
   /** The loosest and the tight spot; none where the readings do not show that lost motion differs. */
   readonly spots: readonly SpotMark[];
   /** Null where it is the whole travel. */
-  readonly workingRange: LabelledStretch | null;
-  readonly wornZones: readonly (LabelledStretch & { readonly atLeast: number })[];
+  readonly workingRange: LabelledInterval | null;
+  readonly wornZones: readonly (LabelledInterval & { readonly atLeast: number })[];
   /** The median where it exceeds the limit within the working range, to be hatched down to the limit. */
   readonly exceeding: readonly (readonly Point[])[];
 }
@@ -74,7 +74,7 @@ export function profilePicture(assessment: Assessment, units: Units): ProfilePic
     x: length(spot.position),
     y: length(spot.backlash),
   });
-  const stretch = ({ from, to }: Stretch): Stretch => ({ from: length(from), to: length(to) });
+  const stretch = ({ from, to }: Interval): Interval => ({ from: length(from), to: length(to) });
 
   const readings = assessment.stations.flatMap((station) =>
     station.readings.map((reading) => point({ position: reading.position, backlash: reading.value })),
@@ -186,6 +186,6 @@ function afterLabels(adjustable: boolean): { readonly label: string; readonly sh
     : { label: "what new nuts on this screw would leave", short: "left with new nuts" };
 }
 
-function isNarrower(inner: Stretch, outer: Stretch): boolean {
+function isNarrower(inner: Interval, outer: Interval): boolean {
   return inner.from > outer.from || inner.to < outer.to;
 }

@@ -2,7 +2,7 @@ import { type Box, placeLabels } from "./placeLabels.ts";
 import { LABEL_SIZE } from "./profileFrame.ts";
 import { textWidth } from "./profileLabels.ts";
 import type { ScrewColours } from "./screwDrawing.ts";
-import type { ScrewPicture, WornStretch } from "./screwPicture.ts";
+import type { ScrewPicture, WornInterval } from "./screwPicture.ts";
 import type { ScrewFrame } from "./screwThread.ts";
 import { element, pathThrough, textElement } from "./svg.ts";
 
@@ -117,7 +117,7 @@ function pointer(at: number, top: number, { ink }: ScrewColours): string {
 
 /** How far a worn stretch reaches, as a dimension under the screw. */
 function dimension(
-  { from, to }: WornStretch,
+  { from, to }: WornInterval,
   { x, crestBottom }: ScrewFrame,
   colours: ScrewColours,
   level: number,

@@ -1,15 +1,15 @@
 import type { Assessment } from "../analysis/assessment.ts";
-import type { Stretch } from "../analysis/settings.ts";
+import type { Interval } from "../analysis/decide/settings.ts";
 import { type Lengths, lengthsIn } from "../inspection/lengths.ts";
 import type { Slide } from "../inspection/schema.ts";
 import { fromMillimetres } from "../inspection/units.ts";
 import { type Axis, exactAxis } from "./axis.ts";
 import { evennessOf } from "./evenness.ts";
-import type { LabelledStretch, SpotMark } from "./profilePicture.ts";
+import type { LabelledInterval, SpotMark } from "./profilePicture.ts";
 import { describeScrew } from "./screwDescription.ts";
 
 /** A stretch of the screw with the least that it has worn by, both flanks together. */
-export interface WornStretch extends LabelledStretch {
+export interface WornInterval extends LabelledInterval {
   readonly atLeast: number;
 }
 
@@ -35,13 +35,13 @@ export interface ScrewPicture {
   readonly description: string;
   /** All of the screw that the nut meets: half its length beyond either end of the travel. */
   readonly axis: Axis;
-  readonly travel: Stretch;
+  readonly travel: Interval;
   readonly thread: DrawnThread;
-  readonly worn: readonly WornStretch[];
+  readonly worn: readonly WornInterval[];
   /** How many times as large as it is wear is drawn. */
   readonly exaggeration: number;
   /** The stretch that the nut engages; null where no nut is drawn. */
-  readonly nut: LabelledStretch | null;
+  readonly nut: LabelledInterval | null;
   /** The loosest and the tight spot; none where the readings do not show that lost motion differs. */
   readonly spots: readonly Pick<SpotMark, "x" | "name" | "label">[];
 }
@@ -111,7 +111,7 @@ export function screwPicture(
   };
 }
 
-function titleOf(worn: readonly WornStretch[], exaggeration: number): string {
+function titleOf(worn: readonly WornInterval[], exaggeration: number): string {
   if (worn.length === 0) return "The screw along its travel";
   const drawn = exaggeration === 1 ? "wear to scale" : `wear drawn ${exaggeration} times as large as it is`;
   return `The screw along its travel, ${drawn}`;
@@ -138,7 +138,7 @@ export function exaggerationFor(greatest: number, room: number): number {
   return ([5, 2, 1].find((factor) => factor * power <= most) ?? 1) * power;
 }
 
-function nutOver(at: number, engagedLength: number, { units, position, spot }: Lengths): LabelledStretch {
+function nutOver(at: number, engagedLength: number, { units, position, spot }: Lengths): LabelledInterval {
   return {
     from: fromMillimetres(at - engagedLength / 2, units),
     to: fromMillimetres(at + engagedLength / 2, units),

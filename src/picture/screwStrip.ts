@@ -2,7 +2,7 @@ import { LIGHT_PALETTE as COLOUR } from "./palette.ts";
 import { type Candidate, placeLabels } from "./placeLabels.ts";
 import { LABEL_SIZE, type ProfileFrame } from "./profileFrame.ts";
 import { textWidth } from "./profileLabels.ts";
-import type { LabelledStretch, ProfilePicture } from "./profilePicture.ts";
+import type { LabelledInterval, ProfilePicture } from "./profilePicture.ts";
 import { element, pathThrough, textElement } from "./svg.ts";
 
 const PATTERN_ID = "thread-of-the-screw";
@@ -84,7 +84,12 @@ function zoneLabels(
 }
 
 /** Under the zone's middle, or as near to it as the drawing's edges let it stand. */
-function under(zone: LabelledStretch, width: number, frame: ProfileFrame, top: number): readonly Candidate[] {
+function under(
+  zone: LabelledInterval,
+  width: number,
+  frame: ProfileFrame,
+  top: number,
+): readonly Candidate[] {
   const { plot } = frame;
   const wished = (frame.x(zone.from) + frame.x(zone.to) - width) / 2;
   const x = Math.min(Math.max(wished, plot.x), plot.x + plot.width - width);

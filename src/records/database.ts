@@ -1,11 +1,11 @@
 import { type DBSchema, type IDBPDatabase, type IDBPObjectStore, openDB } from "idb";
 import { STORE } from "./edition.ts";
-import type { KeptPicture } from "./keptPicture.ts";
-import type { KeptInspection } from "./record.ts";
+import type { StoredInspection } from "./editorState.ts";
+import type { StoredPicture } from "./storedPicture.ts";
 
 interface Schema extends DBSchema {
-  inspections: { key: string; value: KeptInspection };
-  pictures: { key: string; value: KeptPicture };
+  inspections: { key: string; value: StoredInspection };
+  pictures: { key: string; value: StoredPicture };
 }
 
 export type Database = IDBPDatabase<Schema>;

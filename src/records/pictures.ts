@@ -8,8 +8,8 @@ import {
 } from "../inspection/pictures.ts";
 import { type Outcome, succeeded } from "../inspection/problem.ts";
 import { database, type PictureStore } from "./database.ts";
-import { isSamePicture, type KeptPicture } from "./keptPicture.ts";
-import { troubleOf } from "./trouble.ts";
+import { storageError } from "./storageErrors.ts";
+import { isSamePicture, type StoredPicture } from "./storedPicture.ts";
 
 /**
  * Keeps the pictures that data carry, such as an inspection from a file.
@@ -37,7 +37,7 @@ export async function takePictures<Data>(data: Data): Promise<Outcome<Data>> {
       }),
     );
   } catch (error) {
-    return { ok: false, problem: troubleOf(error) };
+    return { ok: false, problem: storageError(error) };
   }
 }
 
@@ -49,7 +49,7 @@ export async function takePictures<Data>(data: Data): Promise<Outcome<Data>> {
  */
 export async function putPictures(
   store: PictureStore,
-  pictures: readonly KeptPicture[],
+  pictures: readonly StoredPicture[],
 ): Promise<readonly string[]> {
   const ids: string[] = [];
   for (const picture of pictures) {
@@ -66,7 +66,7 @@ export async function putPictures(
 }
 
 /** The bytes of the pictures that data name, by id; what is not kept is missing from them. */
-export async function keptPictures(data: unknown): Promise<Outcome<ReadonlyMap<string, KeptPicture>>> {
+export async function storedPictures(data: unknown): Promise<Outcome<ReadonlyMap<string, StoredPicture>>> {
   const ids = new Set(picturesIn(data).map(({ id }) => id));
   if (ids.size === 0) return succeeded(new Map());
   try {
@@ -74,7 +74,7 @@ export async function keptPictures(data: unknown): Promise<Outcome<ReadonlyMap<s
     const found = await Promise.all([...ids].map((id) => store.get(id)));
     return succeeded(new Map(found.flatMap((kept) => (kept === undefined ? [] : [[kept.id, kept]]))));
   } catch (error) {
-    return { ok: false, problem: troubleOf(error) };
+    return { ok: false, problem: storageError(error) };
   }
 }
 
@@ -86,7 +86,7 @@ export interface SelfContained<Data> {
 
 /** The data with the bytes of every picture in them, as they are in a file on a disk. */
 export async function selfContained<Data>(data: Data): Promise<SelfContained<Data>> {
-  const kept = await keptPictures(data);
+  const kept = await storedPictures(data);
   let missing = 0;
   const whole = withPictures(data, (picture): Picture => {
     if (picture.data !== undefined) return picture;

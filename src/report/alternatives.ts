@@ -1,5 +1,5 @@
 import type { Assessment, Spot } from "../analysis/assessment.ts";
-import type { Stretch } from "../analysis/settings.ts";
+import type { Interval } from "../analysis/decide/settings.ts";
 import { type Lengths, lengthsIn } from "../inspection/lengths.ts";
 import type { Slide } from "../inspection/schema.ts";
 
@@ -53,8 +53,8 @@ function limitTravel(assessment: Assessment, slide: Slide, lengths: Lengths): st
 }
 
 /** The longest stretch over which the points stay within the limit. */
-function longestWithin(points: readonly Spot[], limit: number): Stretch | null {
-  let longest: Stretch | null = null;
+function longestWithin(points: readonly Spot[], limit: number): Interval | null {
+  let longest: Interval | null = null;
   let from: number | null = null;
   for (const { position, backlash } of points) {
     if (backlash > limit) {
@@ -67,6 +67,6 @@ function longestWithin(points: readonly Spot[], limit: number): Stretch | null {
   return longest;
 }
 
-function overlaps(one: Stretch, other: Stretch): boolean {
+function overlaps(one: Interval, other: Interval): boolean {
   return one.from < other.to && other.from < one.to;
 }

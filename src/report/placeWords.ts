@@ -1,9 +1,9 @@
 import type { Assessment } from "../analysis/assessment.ts";
-import { takenUp } from "../analysis/decision.ts";
-import type { Stretch } from "../analysis/settings.ts";
+import { takenUp } from "../analysis/decide/decision.ts";
+import type { Interval } from "../analysis/decide/settings.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import { evennessOf } from "../picture/evenness.ts";
-import type { Place } from "../picture/place.ts";
+import type { NutPlace } from "../picture/nutPlace.ts";
 import { estimateWords } from "./words.ts";
 
 /** What an assessment says of a place, each in a sentence or less. */
@@ -16,7 +16,7 @@ export interface PlaceWords {
   readonly binds: string;
 }
 
-export function placeWords(place: Place, assessment: Assessment, lengths: Lengths): PlaceWords {
+export function placeWords(place: NutPlace, assessment: Assessment, lengths: Lengths): PlaceWords {
   return {
     lostMotion: estimateWords(place.lostMotion, lengths),
     left: `${repair(place, assessment, lengths)}, about ${lengths.lostMotion(place.left)} of lost motion would be left here.`,
@@ -24,7 +24,7 @@ export function placeWords(place: Place, assessment: Assessment, lengths: Length
   };
 }
 
-function repair({ asItIs }: Place, { settings }: Assessment, lengths: Lengths): string {
+function repair({ asItIs }: NutPlace, { settings }: Assessment, lengths: Lengths): string {
   if (!settings.adjustable) return "With new nuts on this screw";
   const amount = takenUp(asItIs.uniform, settings);
   if (lengths.figure(amount) === lengths.figure(0)) return "The nut has nothing to take up. As it is";
@@ -33,7 +33,7 @@ function repair({ asItIs }: Place, { settings }: Assessment, lengths: Lengths): 
     : "Taken up as far as the tight spot lets it";
 }
 
-function bindWords({ fitting, bindsWhenFitted }: Place, assessment: Assessment, lengths: Lengths): string {
+function bindWords({ fitting, bindsWhenFitted }: NutPlace, assessment: Assessment, lengths: Lengths): string {
   if (evennessOf(assessment, lengths) !== "uneven")
     return "The readings do not show a place where the nut would bind before others.";
   if (lengths.figure(fitting) === lengths.figure(0))
@@ -47,7 +47,7 @@ function bindWords({ fitting, bindsWhenFitted }: Place, assessment: Assessment, 
 }
 
 /** `from about 0 mm to 60 mm and from 240 mm to 300 mm`. */
-function stretchWords(stretches: readonly Stretch[], lengths: Lengths): string {
+function stretchWords(stretches: readonly Interval[], lengths: Lengths): string {
   const each = stretches.map(({ from, to }) => `from ${lengths.spot(from)} to ${lengths.spot(to)}`);
   const last = each.at(-1) ?? "";
   return each.length < 2 ? last : `${each.slice(0, -1).join(", ")} and ${last}`;

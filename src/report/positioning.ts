@@ -1,4 +1,4 @@
-import type { Flanks } from "../analysis/flanks.ts";
+import type { Flanks } from "../analysis/decide/flanks.ts";
 import type { EachWay, Positioning } from "../analysis/positioning.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 

@@ -1,8 +1,8 @@
 import type { Assessment } from "../analysis/assessment.ts";
-import type { LostMotion } from "../analysis/corrected.ts";
-import { SAME_PLACE } from "../analysis/samePlace.ts";
+import type { LostMotion } from "../analysis/correct/corrections.ts";
+import { SAME_PLACE } from "../analysis/correct/samePlace.ts";
 import type { Lengths } from "../inspection/lengths.ts";
-import { placeAt } from "../picture/place.ts";
+import { placeAt } from "../picture/nutPlace.ts";
 import { estimateWords } from "./words.ts";
 
 /**

@@ -1,9 +1,9 @@
 import { assessSurvey } from "../../src/analysis/assess.ts";
 import type { Assessment } from "../../src/analysis/assessment.ts";
-import type { Coverage } from "../../src/analysis/coverage.ts";
+import type { Coverage } from "../../src/analysis/decide/coverage.ts";
+import type { Settings } from "../../src/analysis/decide/settings.ts";
 import type { ProfileDraw, ProfileDraws, ProfileModel } from "../../src/analysis/profile/draws.ts";
-import type { Random } from "../../src/analysis/random.ts";
-import type { Settings } from "../../src/analysis/settings.ts";
+import type { Random } from "../../src/analysis/statistics/random.ts";
 import type { Inspection, Slide, Survey } from "../../src/inspection/schema.ts";
 
 /** A slide of 300 mm of which everything is known and nothing is out of the ordinary. */

@@ -1,7 +1,7 @@
 import { assessSurvey } from "../../src/analysis/assess.ts";
 import type { Assessment, Finding } from "../../src/analysis/assessment.ts";
+import { SURE_ENOUGH } from "../../src/analysis/decide/chooseVerdict.ts";
 import type { ProfileModel } from "../../src/analysis/profile/draws.ts";
-import { SURE_ENOUGH } from "../../src/analysis/verdict.ts";
 import type { Inspection } from "../../src/inspection/schema.ts";
 import { FAULTS, type Fault, MISTAKES } from "../simulator/faults.ts";
 import { simulateSlide } from "../simulator/simulatedSlide.ts";

@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import { readLongLog } from "../../src/app/opening/longLog.ts";
+import { readLongLog } from "../../src/app/files/import/longLog.ts";
 
 const ROWS = 1_000_000;
 const RUNS = 5;

@@ -1,6 +1,6 @@
 import { assessSurvey } from "../../src/analysis/assess.ts";
 import type { Assessment, Verdict } from "../../src/analysis/assessment.ts";
-import { normals, seededRandom } from "../../src/analysis/random.ts";
+import { normals, seededRandom } from "../../src/analysis/statistics/random.ts";
 import type { BacklashReading, Inspection } from "../../src/inspection/schema.ts";
 import { type SimulatedSlide, simulateSlide } from "../simulator/simulatedSlide.ts";
 

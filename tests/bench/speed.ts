@@ -1,5 +1,5 @@
 import { assessSurvey } from "../../src/analysis/assess.ts";
-import { normals, seededRandom } from "../../src/analysis/random.ts";
+import { normals, seededRandom } from "../../src/analysis/statistics/random.ts";
 import type { Inspection } from "../../src/inspection/schema.ts";
 
 const RUNS = 15;

@@ -1,10 +1,10 @@
 import { mean } from "simple-statistics";
 import { assessSurvey } from "../../src/analysis/assess.ts";
-import { correct } from "../../src/analysis/corrected.ts";
-import { decide } from "../../src/analysis/decision.ts";
+import { correct } from "../../src/analysis/correct/corrections.ts";
+import { stationsOf } from "../../src/analysis/correct/stations.ts";
+import { decide } from "../../src/analysis/decide/decision.ts";
+import { settingsOf } from "../../src/analysis/decide/settings.ts";
 import type { ProfileModel } from "../../src/analysis/profile/draws.ts";
-import { settingsOf } from "../../src/analysis/settings.ts";
-import { stationsOf } from "../../src/analysis/stations.ts";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
 import { slideInMillimetres } from "../../src/inspection/metric.ts";
 import type { SimulatedSlide } from "../simulator/simulatedSlide.ts";

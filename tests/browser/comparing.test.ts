@@ -15,7 +15,7 @@ beforeAll(async () => {
 
 afterAll(() => served.close());
 
-const part = (page: Page) => page.locator("tightspot-comparing-part");
+const part = (page: Page) => page.locator("tightspot-comparison-section");
 const before = (page: Page) => part(page).getByLabel("Before", { exact: true });
 const after = (page: Page) => part(page).getByLabel("After", { exact: true });
 

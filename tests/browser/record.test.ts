@@ -47,7 +47,7 @@ test("a slide's record: surveyed, adjusted, surveyed again, compared, and the re
   await survey(page, TAKEN_UP);
   await page.getByRole("heading", { name: "Leave it alone", level: 2 }).waitFor();
 
-  const part = page.locator("tightspot-comparing-part");
+  const part = page.locator("tightspot-comparison-section");
   await part
     .getByText(/^Taking up the nut removed 0\.15 mm, give or take (less than )?0\.0\d, everywhere/)
     .waitFor();

@@ -13,7 +13,7 @@ afterAll(() => served.close());
 async function opened(width = 360, sample = /^Boring mill, table/): Promise<Page> {
   const page = await served.open({ width, height: 740 });
   await page.getByRole("button", { name: sample }).click();
-  await page.locator("tightspot-screw-part").scrollIntoViewIfNeeded();
+  await page.locator("tightspot-screw-section").scrollIntoViewIfNeeded();
   await nutOf(page).waitFor();
   return page;
 }
@@ -42,7 +42,7 @@ test("the screw is loaded with the first verdict, and drawn once it comes near t
   await page.getByRole("button", { name: /^Boring mill, table/ }).click();
   await page.locator("canvas").waitFor();
   expect(await page.locator("tightspot-screw").count()).toBe(0);
-  await page.locator("tightspot-screw-part").scrollIntoViewIfNeeded();
+  await page.locator("tightspot-screw-section").scrollIntoViewIfNeeded();
   await nutOf(page).waitFor();
   expect(await loaded()).toBe(true);
 });
@@ -52,7 +52,7 @@ test.each([320, 360, 412, 820, 1440])(
   async (width) => {
     const page = await served.open({ width, height: 740 });
     await page.getByRole("button", { name: /^Boring mill, table/ }).click();
-    const part = page.locator("tightspot-screw-part");
+    const part = page.locator("tightspot-screw-section");
     const high = async () => (await part.boundingBox())?.height ?? Number.NaN;
     await part.waitFor();
     expect(await nutOf(page).count()).toBe(0);

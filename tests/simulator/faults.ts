@@ -1,4 +1,4 @@
-import type { Random } from "../../src/analysis/random.ts";
+import type { Random } from "../../src/analysis/statistics/random.ts";
 import { isPair, isPositioning } from "../../src/inspection/readingShapes.ts";
 import type {
   Inspection,

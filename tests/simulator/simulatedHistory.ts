@@ -1,4 +1,4 @@
-import { normals, type Random, seededRandom } from "../../src/analysis/random.ts";
+import { normals, type Random, seededRandom } from "../../src/analysis/statistics/random.ts";
 import { dateOfDay, dayNumber } from "../../src/inspection/dates.ts";
 import type { Inspection } from "../../src/inspection/schema.ts";
 import { evenly, type State, surveyOf } from "./simulatedPair.ts";

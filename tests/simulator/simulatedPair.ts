@@ -1,4 +1,4 @@
-import { type Random, seededRandom } from "../../src/analysis/random.ts";
+import { type Random, seededRandom } from "../../src/analysis/statistics/random.ts";
 import type { Inspection, Stage, Survey } from "../../src/inspection/schema.ts";
 import { NO_FAULT } from "./faults.ts";
 import { type SimulatedSlide, simulateSlide } from "./simulatedSlide.ts";

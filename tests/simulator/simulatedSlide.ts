@@ -1,7 +1,7 @@
 import type { Action } from "../../src/analysis/assessment.ts";
-import { decide, type Extremes } from "../../src/analysis/decision.ts";
-import { drawIndex, type Random, seededRandom } from "../../src/analysis/random.ts";
-import { settingsOf } from "../../src/analysis/settings.ts";
+import { decide, type Extremes } from "../../src/analysis/decide/decision.ts";
+import { settingsOf } from "../../src/analysis/decide/settings.ts";
+import { drawIndex, type Random, seededRandom } from "../../src/analysis/statistics/random.ts";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
 import { slideInMillimetres } from "../../src/inspection/metric.ts";
 import type { Inspection } from "../../src/inspection/schema.ts";

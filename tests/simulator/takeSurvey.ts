@@ -1,4 +1,4 @@
-import { normals, type Random } from "../../src/analysis/random.ts";
+import { normals, type Random } from "../../src/analysis/statistics/random.ts";
 import type { Reading, Slide, Survey } from "../../src/inspection/schema.ts";
 import type { Circumstances } from "./faults.ts";
 import { between } from "./wear.ts";

@@ -1,4 +1,4 @@
-import type { Random } from "../../src/analysis/random.ts";
+import type { Random } from "../../src/analysis/statistics/random.ts";
 
 /** Wear of the screw as a share of its deepest wear, against the place along the screw as a share of the travel. */
 export type Wear = (share: number) => number;

@@ -1,12 +1,12 @@
 import type { Lengths } from "../../inspection/lengths.ts";
 import type { Survey } from "../../inspection/schema.ts";
 import type { Finding } from "../assessment.ts";
-import type { Corrected, LostMotion } from "../corrected.ts";
-import type { Coverage } from "../coverage.ts";
-import type { Scatter } from "../scatter.ts";
-import type { Settings } from "../settings.ts";
-import type { Station } from "../stations.ts";
-import type { Stray } from "../strays.ts";
+import type { Corrected, LostMotion } from "../correct/corrections.ts";
+import type { RepeatabilityPosterior } from "../correct/repeatability.ts";
+import type { Station } from "../correct/stations.ts";
+import type { Coverage } from "../decide/coverage.ts";
+import type { Settings } from "../decide/settings.ts";
+import type { RepeatOutlier } from "../outliers/repeatOutliers.ts";
 
 /** What a check may look at; lengths in millimetres. */
 export interface Surveyed {
@@ -16,11 +16,11 @@ export interface Surveyed {
   readonly settings: Settings;
   readonly coverage: Coverage;
   /** How single readings scatter, by their repeats. */
-  readonly scatter: Scatter;
+  readonly scatter: RepeatabilityPosterior;
   /** Readings that do not agree with the others. */
-  readonly strays: readonly Stray[];
+  readonly outliers: readonly RepeatOutlier[];
   /** The stations without them. */
-  readonly sound: readonly Station[];
+  readonly clean: readonly Station[];
   /** The median profile at each station. */
   readonly fitted: readonly number[];
   /** What stations add that repeats there do not show: the chance that there is such a thing, and its size. */

@@ -1,8 +1,8 @@
 import type { Finding } from "../assessment.ts";
-import { isTooRare } from "../falseAlarms.ts";
-import { SAME_PLACE } from "../samePlace.ts";
-import { chanceOf, scatterFrom } from "../scatter.ts";
-import { together, wanderOf } from "../wander.ts";
+import { repeatabilityPosterior, tailProbability } from "../correct/repeatability.ts";
+import { SAME_PLACE } from "../correct/samePlace.ts";
+import { driftRegression, together } from "../statistics/driftRegression.ts";
+import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import type { Check, Surveyed } from "./check.ts";
 
 /** Readings that wander with the order they were taken in, and whether the first station was read again at the end. */
@@ -12,14 +12,14 @@ export const drift: Check = (surveyed) => [...wandering(surveyed), ...notReadAga
  * A slope in repeats against their order, by least squares, that a graduation could show and that is too far from
  * nothing for normal scatter about it, either way, but in the share of clean surveys that `isTooRare` states.
  */
-function wandering({ corrected, sound, lengths }: Surveyed): readonly Finding[] {
-  const { slope, spread, left } = wanderOf(corrected.readings, sound);
+function wandering({ corrected, clean, lengths }: Surveyed): readonly Finding[] {
+  const { slope, spread, left } = driftRegression(corrected.readings, clean);
   const total = slope * (corrected.readings.length - 1);
   if (Math.abs(total) <= corrected.resolution.step) return [];
   // A slope's standard error is the scatter over the root of the orders' sum of squares (least squares).
   const { squares, freedom } = together(left);
-  const scatter = scatterFrom({ squares, freedom: freedom - 1 }, corrected);
-  if (!isTooRare(2 * chanceOf(Math.abs(slope) * Math.sqrt(spread), scatter))) return [];
+  const scatter = repeatabilityPosterior({ squares, freedom: freedom - 1 }, corrected);
+  if (!isSignificant(2 * tailProbability(Math.abs(slope) * Math.sqrt(spread), scatter))) return [];
   return [
     {
       check: "drift",

@@ -1,5 +1,5 @@
-import { isTooRare } from "../falseAlarms.ts";
-import { chanceOf, roundingVariance } from "../scatter.ts";
+import { roundingVariance, tailProbability } from "../correct/repeatability.ts";
+import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import { type Check, leastLostMotion } from "./check.ts";
 
 /**
@@ -7,7 +7,7 @@ import { type Check, leastLostMotion } from "./check.ts";
  * than scatter and rounding explain, wherever lost motion happens to come out least: a normal difference, one way, at
  * the rate that `isTooRare` states for as many looks as there are stations.
  */
-export const drivePlay: Check = ({ survey, corrected, sound, scatter, lengths }) => {
+export const drivePlay: Check = ({ survey, corrected, clean, scatter, lengths }) => {
   const stated = survey.drivePlay ?? 0;
   if (stated === 0) return [];
   if (!corrected.asPairs) {
@@ -20,11 +20,11 @@ export const drivePlay: Check = ({ survey, corrected, sound, scatter, lengths })
       },
     ];
   }
-  const least = leastLostMotion(sound);
+  const least = leastLostMotion(clean);
   if (least === undefined) return [];
   const times = 1 / least.readings.length;
-  const chance = chanceOf(stated - least.mean, scatter, times, roundingVariance(corrected));
-  if (!isTooRare(chance, sound.length)) return [];
+  const chance = tailProbability(stated - least.mean, scatter, times, roundingVariance(corrected));
+  if (!isSignificant(chance, clean.length)) return [];
   return [
     {
       check: "drive play larger than lost motion",

@@ -1,14 +1,14 @@
 import { isPair, isPositioning } from "../../inspection/readingShapes.ts";
 import type { Reading } from "../../inspection/schema.ts";
 import type { Finding } from "../assessment.ts";
-import type { Corrected } from "../corrected.ts";
-import { isTooRare } from "../falseAlarms.ts";
-import { chanceOfSame } from "../sameAgain.ts";
-import { squaresOf } from "../scatter.ts";
-import { stationsOf } from "../stations.ts";
+import type { Corrected } from "../correct/corrections.ts";
+import { pooledSquares } from "../correct/repeatability.ts";
+import { stationsOf } from "../correct/stations.ts";
+import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import type { Surveyed } from "./check.ts";
+import { chanceOfIdentical } from "./identicalRepeats.ts";
 
-type Seen = Pick<Surveyed, "survey" | "corrected" | "strays">;
+type Seen = Pick<Surveyed, "survey" | "corrected" | "outliers">;
 
 /**
  * The same rows twice, as when a block is pasted a second time: they would count as repeats that they are not. Rows
@@ -16,8 +16,8 @@ type Seen = Pick<Surveyed, "survey" | "corrected" | "strays">;
  * repeat earlier rows in the same order: by the chance that normal scatter, rounded, comes out the same, at the rate
  * that `isTooRare` states for all the places where a block as long could begin.
  */
-export const duplicateRows = ({ survey, corrected, strays }: Seen): readonly Finding[] => {
-  const twins = timedTwice(survey.readings) ?? pastedLast(survey.readings, corrected, strays);
+export const duplicateRows = ({ survey, corrected, outliers }: Seen): readonly Finding[] => {
+  const twins = timedTwice(survey.readings) ?? pastedLast(survey.readings, corrected, outliers);
   if (twins.length === 0) return [];
   return [
     {
@@ -48,7 +48,7 @@ function timedTwice(readings: readonly Reading[]): readonly number[] | undefined
 function pastedLast(
   readings: readonly Reading[],
   corrected: Corrected,
-  strays: Seen["strays"],
+  outliers: Seen["outliers"],
 ): readonly number[] {
   const rows = readings.map(keyOf);
   const places = readings.map(placeOf);
@@ -60,12 +60,16 @@ function pastedLast(
   const looks = samePlaces.filter((common, lag) => Math.min(common, lag) >= length).length;
   const first = readings.length - length;
   // A mistake would make scatter so great that nothing comes out the same twice.
-  const mistaken = new Set(strays.map(({ reading }) => reading));
+  const mistaken = new Set(outliers.map(({ reading }) => reading));
   const before = corrected.readings.filter(
     (reading) => !mistaken.has(reading) && reading.from.every((index) => index < first),
   );
-  const chance = chanceOfSame(countsOf(places.slice(first)), squaresOf(stationsOf(before)), corrected);
-  return isTooRare(chance, looks) ? places.slice(first).map((_, i) => first + i) : [];
+  const chance = chanceOfIdentical(
+    countsOf(places.slice(first)),
+    pooledSquares(stationsOf(before)),
+    corrected,
+  );
+  return isSignificant(chance, looks) ? places.slice(first).map((_, i) => first + i) : [];
 }
 
 function countsOf(places: readonly string[]): readonly number[] {

@@ -1,6 +1,11 @@
 import { mean, sumNthPowerDeviations } from "simple-statistics";
-import { isTooRare } from "../falseAlarms.ts";
-import { chanceOf, roundingVariance, scatterFrom, squaresOf } from "../scatter.ts";
+import {
+  pooledSquares,
+  repeatabilityPosterior,
+  roundingVariance,
+  tailProbability,
+} from "../correct/repeatability.ts";
+import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import { type Check, leastLostMotion } from "./check.ts";
 
 /**
@@ -8,7 +13,7 @@ import { type Check, leastLostMotion } from "./check.ts";
  * scatter and rounding of both explain, wherever lost motion happens to come out least: a normal difference, one way,
  * at the rate that `isTooRare` states for as many looks as there are stations.
  */
-export const endFloat: Check = ({ survey, sound, corrected, lengths }) => {
+export const endFloat: Check = ({ survey, clean, corrected, lengths }) => {
   const measured = survey.endFloat;
   if (measured === undefined || measured.length === 0) {
     return [
@@ -21,11 +26,11 @@ export const endFloat: Check = ({ survey, sound, corrected, lengths }) => {
       },
     ];
   }
-  const least = leastLostMotion(sound);
+  const least = leastLostMotion(clean);
   if (least === undefined) return [];
   const value = mean([...measured]);
-  const { squares, freedom } = squaresOf(sound);
-  const scatter = scatterFrom(
+  const { squares, freedom } = pooledSquares(clean);
+  const scatter = repeatabilityPosterior(
     {
       squares: squares + sumNthPowerDeviations([...measured], 2),
       freedom: freedom + measured.length - 1,
@@ -34,7 +39,7 @@ export const endFloat: Check = ({ survey, sound, corrected, lengths }) => {
   );
   const times = 1 / measured.length + 1 / least.readings.length;
   const shared = roundingVariance(corrected) + roundingVariance({ ...corrected, roundings: 1 });
-  if (!isTooRare(chanceOf(value - least.mean, scatter, times, shared), sound.length)) return [];
+  if (!isSignificant(tailProbability(value - least.mean, scatter, times, shared), clean.length)) return [];
   return [
     {
       check: "end float larger than lost motion",

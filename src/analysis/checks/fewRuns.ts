@@ -1,5 +1,5 @@
+import { targetsOf } from "../correct/targets.ts";
 import { STANDARD_RUNS } from "../positioning.ts";
-import { targetsOf } from "../targets.ts";
 import type { Check } from "./check.ts";
 
 /** Positioning readings of fewer runs than ISO 230-2 asks for: the standard's count, no chance enters. */

@@ -1,7 +1,7 @@
-import { isTooRare } from "../falseAlarms.ts";
-import { roundingVariance, type Squares } from "../scatter.ts";
-import { fisherTail } from "../tails.ts";
-import { together, wanderOf } from "../wander.ts";
+import { type PooledSquares, roundingVariance } from "../correct/repeatability.ts";
+import { driftRegression, together } from "../statistics/driftRegression.ts";
+import { isSignificant } from "../statistics/falsePositiveRate.ts";
+import { fDistributionTail } from "../statistics/fDistribution.ts";
 import type { Check } from "./check.ts";
 
 /**
@@ -11,15 +11,15 @@ import type { Check } from "./check.ts";
  * in time, is taken out first, and neither end is thought to scatter less than rounding alone brings. The rate of false
  * alarms is that of `isTooRare`, for one look at either end.
  */
-export const growingScatter: Check = ({ corrected, sound, lengths }) => {
-  const repeated = sound.filter(({ readings }) => readings.length > 1);
+export const growingScatter: Check = ({ corrected, clean, lengths }) => {
+  const repeated = clean.filter(({ readings }) => readings.length > 1);
   const third = Math.ceil(repeated.length / 3);
   if (repeated.length < 2) return [];
-  const { left } = wanderOf(corrected.readings, repeated);
+  const { left } = driftRegression(corrected.readings, repeated);
   const [first, last] = [together(left.slice(0, third)), together(left.slice(-third))];
   const rounding = roundingVariance(corrected);
   const grows = [chanceOfMore(last, first, rounding), chanceOfMore(first, last, rounding)].findIndex(
-    (chance) => isTooRare(chance, 2),
+    (chance) => isSignificant(chance, 2),
   );
   if (grows < 0) return [];
   const end = repeated[grows === 0 ? repeated.length - 1 : 0].position;
@@ -34,7 +34,7 @@ export const growingScatter: Check = ({ corrected, sound, lengths }) => {
 };
 
 /** Chance that scatter at one end comes out so much more than at the other, where it is the same at both. */
-function chanceOfMore(more: Squares, less: Squares, rounding: number): number {
+function chanceOfMore(more: PooledSquares, less: PooledSquares, rounding: number): number {
   const quiet = Math.max(less.squares / less.freedom, rounding);
-  return fisherTail(more.squares / more.freedom / quiet, more.freedom, less.freedom);
+  return fDistributionTail(more.squares / more.freedom / quiet, more.freedom, less.freedom);
 }

@@ -1,7 +1,7 @@
 import { mean } from "simple-statistics";
-import { isTooRare } from "../falseAlarms.ts";
-import { SAME_PLACE } from "../samePlace.ts";
-import { chanceOf, roundingVariance } from "../scatter.ts";
+import { roundingVariance, tailProbability } from "../correct/repeatability.ts";
+import { SAME_PLACE } from "../correct/samePlace.ts";
+import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import type { Check, Surveyed } from "./check.ts";
 
 /**
@@ -34,7 +34,7 @@ export const inStepWithLead: Check = (surveyed) => {
 function isHidden(share: number, { corrected, stations, scatter, settings }: Surveyed): boolean {
   const height = settings.limit - settings.runningClearance - settings.endFloatAttainable;
   const times = 2 / mean(stations.map(({ readings }) => readings.length));
-  return !isTooRare(2 * chanceOf(share * height, scatter, times, 2 * roundingVariance(corrected)));
+  return !isSignificant(2 * tailProbability(share * height, scatter, times, 2 * roundingVariance(corrected)));
 }
 
 /** The shortest arc that holds all angles, as a share of a turn. */

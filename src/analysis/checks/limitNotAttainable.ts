@@ -1,5 +1,5 @@
 import type { Finding } from "../assessment.ts";
-import { limitAttainable } from "../decision.ts";
+import { limitAttainable } from "../decide/decision.ts";
 import type { Surveyed } from "./check.ts";
 
 /** A limit that parts in perfect order could not keep: a rule of decision, no chance enters. */

@@ -1,6 +1,6 @@
-import { isTooRare } from "../falseAlarms.ts";
-import { chanceOf, roundingVariance } from "../scatter.ts";
-import type { Station } from "../stations.ts";
+import { roundingVariance, tailProbability } from "../correct/repeatability.ts";
+import type { Station } from "../correct/stations.ts";
+import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import type { Surveyed } from "./check.ts";
 
 /**
@@ -14,14 +14,17 @@ export interface LowStation {
 }
 
 /** Every such station, in order of position. */
-export function lowStations({ corrected, sound, scatter }: Surveyed): readonly LowStation[] {
+export function lowStations({ corrected, clean, scatter }: Surveyed): readonly LowStation[] {
   const rounding = roundingVariance(corrected);
   const isBelow = (station: Station, other: Station): boolean => {
     const times = 1 / station.readings.length + 1 / other.readings.length;
-    return isTooRare(chanceOf(other.mean - station.mean, scatter, times, 2 * rounding), sound.length - 2);
+    return isSignificant(
+      tailProbability(other.mean - station.mean, scatter, times, 2 * rounding),
+      clean.length - 2,
+    );
   };
-  return sound.slice(1, -1).flatMap((station, i) => {
-    const [before, after] = [sound[i], sound[i + 2]];
+  return clean.slice(1, -1).flatMap((station, i) => {
+    const [before, after] = [clean[i], clean[i + 2]];
     if (!isBelow(station, before) || !isBelow(station, after)) return [];
     return [{ station, span: after.position - before.position }];
   });

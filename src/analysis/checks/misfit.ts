@@ -1,9 +1,9 @@
 import type { Lengths } from "../../inspection/lengths.ts";
 import type { Finding } from "../assessment.ts";
-import { isTooRare } from "../falseAlarms.ts";
-import { SAME_PLACE } from "../samePlace.ts";
-import { chanceOf, roundingVariance } from "../scatter.ts";
-import type { Station } from "../stations.ts";
+import { roundingVariance, tailProbability } from "../correct/repeatability.ts";
+import { SAME_PLACE } from "../correct/samePlace.ts";
+import type { Station } from "../correct/stations.ts";
+import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import { type Check, placesOf, type Surveyed } from "./check.ts";
 import { lowStations } from "./lowStations.ts";
 import { wobbleOf } from "./wobble.ts";
@@ -57,12 +57,12 @@ function finding(
  * told of a profile that was drawn through mistakes.
  */
 function offTheProfile(surveyed: Surveyed): readonly Station[] {
-  const { corrected, stations, sound, strays, scatter, fitted, stationEffect } = surveyed;
-  if (strays.length > 0) return [];
+  const { corrected, stations, clean, outliers, scatter, fitted, stationEffect } = surveyed;
+  if (outliers.length > 0) return [];
   const shared = roundingVariance(corrected) + stationEffect.chance * stationEffect.deviation ** 2;
-  return sound.filter(({ position, mean, readings }) => {
+  return clean.filter(({ position, mean, readings }) => {
     const at = stations.findIndex((station) => Math.abs(station.position - position) <= SAME_PLACE);
-    const chance = 2 * chanceOf(Math.abs(mean - fitted[at]), scatter, 1 / readings.length, shared);
-    return isTooRare(chance, sound.length);
+    const chance = 2 * tailProbability(Math.abs(mean - fitted[at]), scatter, 1 / readings.length, shared);
+    return isSignificant(chance, clean.length);
   });
 }

@@ -1,18 +1,20 @@
-import type { LostMotion } from "../corrected.ts";
-import { isTooRare } from "../falseAlarms.ts";
-import { chanceOf } from "../scatter.ts";
+import type { LostMotion } from "../correct/corrections.ts";
+import { tailProbability } from "../correct/repeatability.ts";
+import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import { type Check, nameOf, placesOf, type Surveyed } from "./check.ts";
 
 /** Readings further below nothing than normal scatter about it brings any of so many, at the rate of `isTooRare`. */
-export function belowNothing({ corrected, scatter }: Surveyed): readonly LostMotion[] {
+export function isNegative({ corrected, scatter }: Surveyed): readonly LostMotion[] {
   const { readings } = corrected;
-  return readings.filter(({ value }) => value < 0 && isTooRare(chanceOf(-value, scatter), readings.length));
+  return readings.filter(
+    ({ value }) => value < 0 && isSignificant(tailProbability(-value, scatter), readings.length),
+  );
 }
 
 /** Lost motion below nothing by more than noise: two readings were swapped, an approach was too short, or the sign is. */
 export const negativeLostMotion: Check = (surveyed) => {
   const { corrected, lengths } = surveyed;
-  const below = belowNothing(surveyed);
+  const below = isNegative(surveyed);
   if (below.length === 0) return [];
   // What most readings have is the sign that their reader gave them.
   const reversed = below.length > corrected.readings.length / 2;

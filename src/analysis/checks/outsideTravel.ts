@@ -1,5 +1,5 @@
 import type { Finding } from "../assessment.ts";
-import { SAME_PLACE } from "../samePlace.ts";
+import { SAME_PLACE } from "../correct/samePlace.ts";
 import { type Check, placesOf } from "./check.ts";
 
 /**

@@ -1,33 +1,33 @@
 import { median } from "simple-statistics";
-import type { LostMotion } from "../corrected.ts";
-import { type Slip, slipIn } from "../slips.ts";
-import type { Station } from "../stations.ts";
-import type { Stray } from "../strays.ts";
+import type { LostMotion } from "../correct/corrections.ts";
+import type { Station } from "../correct/stations.ts";
+import type { RepeatOutlier } from "../outliers/repeatOutliers.ts";
+import { type Slip, slipIn } from "../outliers/slips.ts";
 import { type Check, nameOf, placesOf, type Surveyed } from "./check.ts";
 
 /** A slip put right is an ordinary reading: in so many of them, scatter alone makes it look like none. */
 const MISSED = 0.01;
 
-type Slipped = Stray & Slip;
+type Slipped = RepeatOutlier & Slip;
 
 /**
  * Readings that do not agree with the others, and would if they were ten or 25.4 times as large or as small: a
- * slipped point, or a value in another unit. Only strays are asked, so it speaks no oftener in clean surveys than there
- * are strays (`isTooRare`); the normal scatter of an ordinary reading makes it miss one slip in a hundred.
+ * slipped point, or a value in another unit. Only outliers are asked, so it speaks no oftener in clean surveys than there
+ * are outliers (`isTooRare`); the normal scatter of an ordinary reading makes it miss one slip in a hundred.
  */
-export function slipsOf({ strays, sound }: Surveyed): readonly Slipped[] {
-  return strays.flatMap((stray) => {
-    const { reading, rival, agreement } = stray;
-    if (rival !== undefined && !isFarther(reading, rival, sound)) return [];
+export function slipsOf({ outliers, clean }: Surveyed): readonly Slipped[] {
+  return outliers.flatMap((outlier) => {
+    const { reading, rival, agreement } = outlier;
+    if (rival !== undefined && !isFarther(reading, rival, clean)) return [];
     const found = slipIn(reading.value, agreement, MISSED);
-    return found === undefined ? [] : [{ ...stray, ...found }];
+    return found === undefined ? [] : [{ ...outlier, ...found }];
   });
 }
 
 /** Of two readings, the one whose ratio to the stations on either side is farther from one may have slipped. */
-function isFarther(reading: LostMotion, rival: LostMotion, sound: readonly Station[]): boolean {
-  const before = sound.filter(({ position }) => position < reading.position).slice(-2);
-  const after = sound.filter(({ position }) => position > reading.position).slice(0, 2);
+function isFarther(reading: LostMotion, rival: LostMotion, clean: readonly Station[]): boolean {
+  const before = clean.filter(({ position }) => position < reading.position).slice(-2);
+  const after = clean.filter(({ position }) => position > reading.position).slice(0, 2);
   const near = [...before, ...after].map(({ mean }) => mean);
   if (near.length === 0) return true;
   const usual = median(near);

@@ -1,5 +1,5 @@
-import { isTooRare } from "../falseAlarms.ts";
 import { scatterGrid } from "../profile/noise.ts";
+import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import type { Check } from "./check.ts";
 import { lowStations } from "./lowStations.ts";
 import { misfit } from "./misfit.ts";
@@ -17,7 +17,7 @@ export const stationEffect: Check = (surveyed) => {
   const { chance, deviation } = stationEffect;
   const before = chanceBefore(corrected.resolution.step);
   const odds = (share: number): number => share / (1 - share);
-  if (!isTooRare(odds(before) / odds(chance)) || lowStations(surveyed).length === 0) return [];
+  if (!isSignificant(odds(before) / odds(chance)) || lowStations(surveyed).length === 0) return [];
   if (wobbleOf(surveyed) !== undefined || misfit(surveyed).length > 0) return [];
   return [
     {

@@ -1,6 +1,6 @@
 import type { Lengths } from "../../inspection/lengths.ts";
 import type { Finding } from "../assessment.ts";
-import { partnersAt, type Target, type TargetReading, targetsOf } from "../targets.ts";
+import { partnersAt, type Target, type TargetReading, targetsOf } from "../correct/targets.ts";
 import type { Check } from "./check.ts";
 
 /** Readings are named one by one up to so many. */

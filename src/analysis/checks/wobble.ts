@@ -1,6 +1,6 @@
 import { mean, sum } from "simple-statistics";
-import { isTooRare } from "../falseAlarms.ts";
-import { SAME_PLACE } from "../samePlace.ts";
+import { SAME_PLACE } from "../correct/samePlace.ts";
+import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import type { Check, Surveyed } from "./check.ts";
 
 /** Stations whose angles differ by less than this share of a turn tell nothing of what changes within it. */
@@ -12,14 +12,14 @@ const NOTHING = 1e-9;
  * squares; by Fisher's test with 2 and ν degrees of freedom, the chance of leaving no more than a share of the sum of
  * squares unexplained is that share to the power ν/2, held against the rate of `isTooRare`.
  */
-export function wobbleOf({ stations, sound, fitted, settings }: Surveyed): number | undefined {
-  const freedom = sound.length - 3;
+export function wobbleOf({ stations, clean, fitted, settings }: Surveyed): number | undefined {
+  const freedom = clean.length - 3;
   if (freedom < 1) return undefined;
-  const angles = sound.map(({ position }) => (2 * Math.PI * position) / settings.lead);
+  const angles = clean.map(({ position }) => (2 * Math.PI * position) / settings.lead);
   const sines = centred(angles.map(Math.sin));
   const cosines = centred(angles.map(Math.cos));
   const off = centred(
-    sound.map(({ position, mean: found }) => {
+    clean.map(({ position, mean: found }) => {
       const at = stations.findIndex((station) => Math.abs(station.position - position) <= SAME_PLACE);
       return found - fitted[at];
     }),
@@ -31,7 +31,7 @@ export function wobbleOf({ stations, sound, fitted, settings }: Surveyed): numbe
   const sine = (cc * so - sc * co) / determinant;
   const cosine = (ss * co - sc * so) / determinant;
   const unexplained = 1 - (sine * so + cosine * co) / total;
-  return isTooRare(Math.max(0, unexplained) ** (freedom / 2)) ? 2 * Math.hypot(sine, cosine) : undefined;
+  return isSignificant(Math.max(0, unexplained) ** (freedom / 2)) ? 2 * Math.hypot(sine, cosine) : undefined;
 }
 
 /** Lost motion that rises and falls once per turn: a screw that is bent, or turns off its centre. */

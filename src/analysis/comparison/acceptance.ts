@@ -1,6 +1,6 @@
 import type { AssessedSurvey } from "../assess.ts";
-import { estimateOf } from "../estimate.ts";
-import { SURE_ENOUGH } from "../verdict.ts";
+import { SURE_ENOUGH } from "../decide/chooseVerdict.ts";
+import { estimateOf } from "../statistics/estimate.ts";
 import type { Acceptance, Withheld } from "./comparison.ts";
 
 /**

@@ -4,14 +4,14 @@ import type { Inspection } from "../../inspection/schema.ts";
 import { type AssessedSurvey, assessWithDraws } from "../assess.ts";
 import type { Estimate } from "../assessment.ts";
 import type { Assess } from "../assessOnce.ts";
-import { estimateOf } from "../estimate.ts";
+import { estimateOf } from "../statistics/estimate.ts";
 import { acceptanceOf } from "./acceptance.ts";
 import { type Choice, chooseSurveys } from "./choice.ts";
 import type { Change, ComparedSurvey, Comparison } from "./comparison.ts";
 import { differenceOf, isSameEverywhere } from "./difference.ts";
-import { doneBetween } from "./done.ts";
 import { notesOf } from "./notes.ts";
 import { type Pair, pairsOf, type Sample } from "./pairs.ts";
+import { repairBetween } from "./repairBetween.ts";
 
 /**
  * Compares two surveys of one slide by the draws of their profiles; stations, indicator and way of measuring may
@@ -37,7 +37,7 @@ function comparisonOf(inspection: Inspection, from: AssessedSurvey, to: Assessed
   return {
     from: compared(from),
     to: compared(to),
-    done: doneBetween(inspection, from.survey, to.survey),
+    done: repairBetween(inspection, from.survey, to.survey),
     change: changeOf(pairs, from.endFloat.measured && to.endFloat.measured),
     difference,
     sameEverywhere: isSameEverywhere(difference),

@@ -1,5 +1,5 @@
 import type { AssessedSurvey } from "../assess.ts";
-import { estimateOf } from "../estimate.ts";
+import { estimateOf } from "../statistics/estimate.ts";
 import type { ChangePoint } from "./comparison.ts";
 import type { Pair } from "./pairs.ts";
 

@@ -1,5 +1,5 @@
 import type { Survey } from "../../inspection/schema.ts";
-import type { Random } from "../random.ts";
+import type { Random } from "../statistics/random.ts";
 
 /** What an indicator does to lost motion: it shows `factor` of it, and `offset` on top. */
 export interface ReadingError {

@@ -1,6 +1,6 @@
 import type { AssessedSurvey } from "../assess.ts";
 import type { ProfileDraw } from "../profile/draws.ts";
-import { type Random, seededRandom } from "../random.ts";
+import { type Random, seededRandom } from "../statistics/random.ts";
 import { drawErrors, type ReadingError, withoutError } from "./indicatorError.ts";
 
 /** Every draw of one survey meets so many of the other, which steadies the ends of intervals. */

@@ -1,13 +1,13 @@
 import type { Spot } from "../assessment.ts";
-import type { Random } from "../random.ts";
-import type { Stretch } from "../settings.ts";
-import type { Station } from "../stations.ts";
+import type { Station } from "../correct/stations.ts";
+import type { Interval } from "../decide/settings.ts";
+import type { Random } from "../statistics/random.ts";
 
 /** What a model of the profile is given; lengths in millimetres. */
 export interface ProfileData {
   readonly stations: readonly Station[];
-  readonly travel: Stretch;
-  readonly workingRange: Stretch;
+  readonly travel: Interval;
+  readonly workingRange: Interval;
   readonly engagedLength: number;
   readonly limit: number;
   /** The graduation that readings are rounded to, and how many roundings one lost motion carries. */
@@ -60,7 +60,7 @@ export function gridOf(data: ProfileData): Float64Array {
 export function extremes(
   positions: Float64Array,
   backlash: Float64Array,
-  workingRange: Stretch,
+  workingRange: Interval,
 ): { readonly tight: Spot; readonly loose: Spot } {
   let tight = { position: positions[0], backlash: Number.POSITIVE_INFINITY };
   let loose = { position: workingRange.from, backlash: Number.NEGATIVE_INFINITY };

@@ -1,5 +1,5 @@
-import { drawIndex } from "../random.ts";
-import type { Station } from "../stations.ts";
+import type { Station } from "../correct/stations.ts";
+import { drawIndex } from "../statistics/random.ts";
 import type { ProfileData } from "./draws.ts";
 import type { Scatter } from "./noise.ts";
 import { between } from "./table.ts";

@@ -1,4 +1,4 @@
-import { normals, type Random } from "../random.ts";
+import { normals, type Random } from "../statistics/random.ts";
 import type { ProfileData } from "./draws.ts";
 import { type Evidence, evidenceOf, logDepthPrior } from "./evidence.ts";
 import { type Scatter, scatterGrid } from "./noise.ts";

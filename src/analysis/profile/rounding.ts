@@ -1,6 +1,6 @@
 import { mean } from "simple-statistics";
-import type { LostMotion } from "../corrected.ts";
-import type { Station } from "../stations.ts";
+import type { LostMotion } from "../correct/corrections.ts";
+import type { Station } from "../correct/stations.ts";
 import type { ProfileData } from "./draws.ts";
 import { erfc } from "./evidence.ts";
 import type { Scatter } from "./noise.ts";

@@ -1,5 +1,5 @@
 import type { Spot } from "../assessment.ts";
-import type { Random } from "../random.ts";
+import type { Random } from "../statistics/random.ts";
 import { extremes, gridOf, type ProfileData, type ProfileDraw, type ProfileDraws } from "./draws.ts";
 import { type Fit, fitOf, type State, shapeOf } from "./fit.ts";
 import { leastEngaged, peaksOf, type Wear } from "./patch.ts";

@@ -1,4 +1,4 @@
-import { drawIndex, normals, type Random } from "../random.ts";
+import { drawIndex, normals, type Random } from "../statistics/random.ts";
 import { CHARACTERS, dimensionsOf, EVEN_CHANCE, wornBy } from "./characters.ts";
 import type { Wear } from "./patch.ts";
 

@@ -1,5 +1,5 @@
 import type { Estimate } from "../assessment.ts";
-import type { TrendKind } from "./kinds.ts";
+import type { TrendKind } from "./courses.ts";
 
 /** One survey of a history. */
 export interface HistoryPoint {

@@ -4,11 +4,11 @@ import { type AssessedSurvey, assessWithDraws } from "../assess.ts";
 import type { Estimate } from "../assessment.ts";
 import type { Assess } from "../assessOnce.ts";
 import { drawError, type ReadingError, sameIndicator, withoutError } from "../comparison/indicatorError.ts";
-import { estimateOf } from "../estimate.ts";
-import { type Random, seededRandom } from "../random.ts";
-import { TREND_KINDS } from "./kinds.ts";
+import { estimateOf } from "../statistics/estimate.ts";
+import { type Random, seededRandom } from "../statistics/random.ts";
+import { TREND_KINDS } from "./courses.ts";
 import { limitReachedOf, reachingTimes } from "./limitReached.ts";
-import { lookAgainOf } from "./lookAgain.ts";
+import { nextSurveyTime } from "./nextSurveyTime.ts";
 import type { RunningIn, TooLittle, TrendPoint } from "./runningIn.ts";
 import { sinceLastRepair, timesOf } from "./series.ts";
 import type { Observation } from "./sums.ts";
@@ -86,7 +86,7 @@ function historyOf(
     limit,
     uneven: estimateOf(uneven),
     limitReached: limitReachedOf(reaching, timeOf),
-    lookAgain: lookAgainOf(reaching, timeOf),
+    lookAgain: nextSurveyTime(reaching, timeOf),
     resolution: Math.max(...surveys.map(({ assessment }) => assessment.resolution)),
   };
 }

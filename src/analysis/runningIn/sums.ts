@@ -1,4 +1,4 @@
-import type { Growth } from "./kinds.ts";
+import type { Growth } from "./courses.ts";
 
 /** A quantity as it was found at a time, with the standard deviation of what it was found with. */
 export interface Observation {

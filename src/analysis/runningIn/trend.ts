@@ -1,5 +1,5 @@
-import { normals, type Random } from "../random.ts";
-import { COURSES, type Course, TREND_KINDS, type TrendKind } from "./kinds.ts";
+import { normals, type Random } from "../statistics/random.ts";
+import { COURSES, type Course, TREND_KINDS, type TrendKind } from "./courses.ts";
 import { type Observation, type Sums, sumsOf } from "./sums.ts";
 
 /** One course that the surveys allow. */

@@ -1,7 +1,7 @@
-import type { Work } from "../../records/record.ts";
+import type { EditorState } from "../../records/editorState.ts";
 
 /** The work after a change: there is no file of it any more, unless nothing was changed that a file would hold. */
-export function afterChange(before: Work, after: Work): Work {
+export function afterChange(before: EditorState, after: EditorState): EditorState {
   const isAsBefore =
     after.inspection === before.inspection &&
     after.draft.fields === before.draft.fields &&

@@ -1,4 +1,4 @@
-import type { Settings } from "../../analysis/settings.ts";
+import type { Settings } from "../../analysis/decide/settings.ts";
 import type { Slide, Survey } from "../../inspection/schema.ts";
 import type { Topic } from "../help/topics.ts";
 

@@ -1,6 +1,11 @@
 import type { Reading, Survey } from "../../inspection/schema.ts";
 import type { Units } from "../../inspection/units.ts";
-import { awaitsReading, type Draft, type UnreadRow, type Work } from "../../records/record.ts";
+import {
+  awaitsReading,
+  type EditorState,
+  type PendingInput,
+  type UnreadRow,
+} from "../../records/editorState.ts";
 import {
   type Column,
   type ColumnName,
@@ -126,7 +131,7 @@ function missing(columns: readonly Column[]): readonly CellProblem[] {
 }
 
 /** The rows of a survey as they are shown: its readings, with the rows that cannot be read yet in their places. */
-export function rowsOf(draft: Draft, survey: Survey): readonly Row[] {
+export function rowsOf(draft: PendingInput, survey: Survey): readonly Row[] {
   const rows = [...rowsFrom(survey.readings)];
   const unread = draft.rows.filter((row) => row.survey === survey.id).sort((a, b) => a.row - b.row);
   for (const { row, cells, marks } of unread) rows.splice(row, 0, { ...blankRow(), cells, marks });
@@ -181,7 +186,7 @@ export function withReading(rows: readonly Row[], row: Row): readonly Row[] {
 }
 
 /** The work with the rows of one survey as they are now: what can be read becomes readings, the rest is kept. */
-export function withRows(work: Work, surveyId: string, rows: readonly Row[]): Work {
+export function withRows(work: EditorState, surveyId: string, rows: readonly Row[]): EditorState {
   if (work.inspection === null) return work;
   const { slide } = work.inspection;
   const survey = work.inspection.surveys.find(({ id }) => id === surveyId);
@@ -208,7 +213,7 @@ export function withRows(work: Work, surveyId: string, rows: readonly Row[]): Wo
 }
 
 /** The work as its table shows it: readings of a file that no cell takes, such as one of a kilometre, are unread rows. */
-export function withUnreadable(work: Work): Work {
+export function withUnreadable(work: EditorState): EditorState {
   const { inspection, draft } = work;
   if (inspection === null) return work;
   const hasUnreadable = (survey: Survey): boolean => {

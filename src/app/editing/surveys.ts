@@ -1,7 +1,7 @@
 import type { GivenVerdict, Reading, Survey } from "../../inspection/schema.ts";
-import type { Work } from "../../records/record.ts";
-import { withVerdicts } from "./events.ts";
-import { stepsBut } from "./history.ts";
+import type { EditorState } from "../../records/editorState.ts";
+import { withVerdicts } from "./slideEvents.ts";
+import { stepsBut } from "./undo.ts";
 
 /** What a first survey is taken to be. */
 export const FIRST_SURVEY = { id: "survey-1", stage: "routine", method: "push-pull" } as const;
@@ -30,13 +30,13 @@ export function nextSurvey(surveys: readonly Survey[], readings: readonly Readin
   };
 }
 
-export function withSurvey(work: Work, survey: Survey): Work {
+export function withSurvey(work: EditorState, survey: Survey): EditorState {
   if (work.inspection === null) return work;
   return { ...work, inspection: { ...work.inspection, surveys: [...work.inspection.surveys, survey] } };
 }
 
 /** The work without a survey, the verdicts on it and what was typed for it. */
-export function withoutSurvey({ inspection, draft }: Work, id: string): Work {
+export function withoutSurvey({ inspection, draft }: EditorState, id: string): EditorState {
   return {
     inspection:
       inspection &&
@@ -55,7 +55,7 @@ export function withoutSurvey({ inspection, draft }: Work, id: string): Work {
 }
 
 /** The work with a survey that was taken away, back in its place with all that was typed for it. */
-export function withSurveyAgain(work: Work, before: Work, id: string): Work {
+export function withSurveyAgain(work: EditorState, before: EditorState, id: string): EditorState {
   const at = before.inspection?.surveys.findIndex((survey) => survey.id === id) ?? -1;
   const survey = before.inspection?.surveys[at];
   if (survey === undefined || work.inspection === null) return work;

@@ -2,8 +2,8 @@ import { isPositioning } from "../../inspection/readingShapes.ts";
 import type { Inspection, Reading } from "../../inspection/schema.ts";
 import { convertLength, lengthUnit, plainUnit } from "../../intake/lengthUnit.ts";
 import { type UnitDoubt, unitDoubts } from "../../intake/unitDoubts.ts";
-import type { Draft } from "../../records/record.ts";
-import { setupUnits } from "./setup.ts";
+import type { PendingInput } from "../../records/editorState.ts";
+import { setupUnits } from "./slideSetup.ts";
 
 /** Where the positions of readings make no sense on the slide that was described for them. */
 export function placesDoubt({ slide, surveys }: Inspection): UnitDoubt | undefined {
@@ -14,7 +14,7 @@ export function placesDoubt({ slide, surveys }: Inspection): UnitDoubt | undefin
 }
 
 /** The draft with the positions of the readings that wait taken to be in another unit than they were. */
-export function withPlacesIn(draft: Draft, unit: string): Draft {
+export function withPlacesIn(draft: PendingInput, unit: string): PendingInput {
   const { waiting } = draft;
   const from = lengthUnit(unit);
   if (waiting === undefined || from === undefined) return draft;

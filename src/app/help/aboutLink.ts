@@ -1,6 +1,7 @@
-import { css, html, LitElement } from "lit";
+import { html, LitElement, unsafeCSS } from "lit";
 import { customElement, property } from "lit/decorators.js";
-import { controls } from "../style/controls.ts";
+import { controls } from "../ui/sharedStyles.ts";
+import aboutLinkCss from "./aboutLink.css?inline";
 import { questionOf, type Topic } from "./topics.ts";
 
 declare global {
@@ -13,37 +14,7 @@ declare global {
 /** A small mark beside a term that leads to what it means. */
 @customElement("tightspot-about")
 export class AboutLink extends LitElement {
-  static override styles = [
-    controls,
-    css`
-      button {
-        width: var(--target);
-        padding: 0;
-        border: 0;
-        background: none;
-        color: var(--ink-pale);
-      }
-
-      button:hover {
-        background: none;
-      }
-
-      span {
-        display: grid;
-        place-items: center;
-        width: 1.25rem;
-        height: 1.25rem;
-        border: 1px solid currentColor;
-        border-radius: 50%;
-        font-size: 0.75rem;
-        line-height: 1;
-      }
-
-      button:hover span {
-        background: var(--wash);
-      }
-    `,
-  ];
+  static override styles = [controls, unsafeCSS(aboutLinkCss)];
 
   @property() topic: Topic = "backlash";
 

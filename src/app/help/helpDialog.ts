@@ -1,9 +1,10 @@
-import { css, html, LitElement } from "lit";
+import { html, LitElement, unsafeCSS } from "lit";
 import { customElement, property } from "lit/decorators.js";
-import { hashOf } from "../shell/route.ts";
-import { controls } from "../style/controls.ts";
-import { helpPart } from "./helpPart.ts";
-import { helpStyle } from "./helpStyle.ts";
+import { hashOf } from "../ui/route.ts";
+import { controls } from "../ui/sharedStyles.ts";
+import helpCss from "./help.css?inline";
+import helpDialogCss from "./helpDialog.css?inline";
+import { helpPart } from "./helpTopic.ts";
 import { questionOf, type Topic } from "./topics.ts";
 
 declare global {
@@ -15,45 +16,7 @@ declare global {
 /** Help on one topic, over what is being done. */
 @customElement("tightspot-help-dialog")
 export class HelpDialog extends LitElement {
-  static override styles = [
-    controls,
-    helpStyle,
-    css`
-      dialog {
-        width: min(44rem, calc(100vw - 1.5rem));
-        max-height: calc(100vh - 1.5rem);
-        padding: var(--gap-wide);
-        border: 1.5px solid var(--ink);
-        border-radius: calc(var(--round) * 1.5);
-        background: var(--sheet);
-        color: inherit;
-      }
-
-      dialog::backdrop {
-        background: rgb(12 38 71 / 45%);
-      }
-
-      form {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: var(--gap);
-      }
-
-      .part:has(> svg) {
-        grid-template-columns: minmax(0, 1fr);
-      }
-
-      .part > svg {
-        order: 0;
-      }
-
-      .choices {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0.5rem;
-      }
-    `,
-  ];
+  static override styles = [controls, unsafeCSS(helpCss), unsafeCSS(helpDialogCss)];
 
   @property() topic: Topic = "backlash";
 

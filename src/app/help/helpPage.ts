@@ -1,72 +1,17 @@
-import { css, html, LitElement, nothing, type PropertyValues } from "lit";
+import { html, LitElement, nothing, type PropertyValues, unsafeCSS } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { EDITION } from "../../records/edition.ts";
-import { hashOf } from "../shell/route.ts";
-import { controls } from "../style/controls.ts";
-import { helpPart } from "./helpPart.ts";
-import { helpStyle } from "./helpStyle.ts";
+import { hashOf } from "../ui/route.ts";
+import { controls } from "../ui/sharedStyles.ts";
+import helpCss from "./help.css?inline";
+import helpPageCss from "./helpPage.css?inline";
+import { helpPart } from "./helpTopic.ts";
 import { isTopic, TOPICS } from "./topics.ts";
 
 /** All help, one topic under the other, at the one that the address names. */
 @customElement("tightspot-help")
 export class HelpPage extends LitElement {
-  static override styles = [
-    controls,
-    helpStyle,
-    css`
-      :host {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: var(--gap-wide);
-        max-width: 68rem;
-        margin: 0 auto;
-        padding-top: clamp(0.5rem, 2vw, 1.5rem);
-      }
-
-      h1 {
-        font-size: var(--title);
-        font-weight: 750;
-      }
-
-      nav ul {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, 18rem), 1fr));
-        gap: 0 var(--gap);
-        margin-top: 0.5rem;
-      }
-
-      nav a {
-        display: flex;
-        align-items: center;
-        min-height: var(--target);
-      }
-
-      section {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: 0.75rem;
-        scroll-margin-top: 1rem;
-      }
-
-      h2 {
-        font-size: 1.5rem;
-      }
-
-      h2:focus-visible {
-        outline: none;
-      }
-
-      @media print {
-        nav {
-          display: none;
-        }
-
-        .sheet {
-          padding-bottom: 1rem;
-        }
-      }
-    `,
-  ];
+  static override styles = [controls, unsafeCSS(helpCss), unsafeCSS(helpPageCss)];
 
   /** Where to begin; any other word than a topic is the top. */
   @property() topic = "";

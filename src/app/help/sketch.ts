@@ -1,5 +1,5 @@
 import { type SVGTemplateResult, svg } from "lit";
-import { arrow, type Drawing, label } from "../guide/drawings/parts.ts";
+import { arrow, type Drawing, label } from "../drawings/primitives.ts";
 
 /** Lost motion along a screw that has worn to the left of its middle: where things stand, in pixels. */
 const ZERO = 118;

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing } from "lit";
+import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { live } from "lit/directives/live.js";
 import { type Picture, pictureIn } from "../../inspection/pictures.ts";
@@ -6,13 +6,13 @@ import { inOneLine } from "../../inspection/problem.ts";
 import type { SlideEvent } from "../../inspection/schema.ts";
 import { takePictures } from "../../records/pictures.ts";
 import { EVENT_KINDS } from "../../report/eventWords.ts";
-import type { Desk } from "../editing/desk.ts";
-import { notify } from "../shell/notice.ts";
-import { controls } from "../style/controls.ts";
-import { eventFormStyle } from "./eventFormStyle.ts";
+import type { InspectionEditor } from "../editing/inspectionEditor.ts";
+import { notify } from "../ui/notice.ts";
+import { controls } from "../ui/sharedStyles.ts";
 import "./photograph.ts";
+import eventFormCss from "./eventForm.css?inline";
 import { pictureWords } from "./photograph.ts";
-import { shrunk } from "./shrink.ts";
+import { shrunk } from "./shrinkPhotograph.ts";
 
 declare global {
   interface HTMLElementEventMap {
@@ -23,9 +23,9 @@ declare global {
 /** One event of a slide, written as everything is here: each key is kept as it is typed. */
 @customElement("tightspot-event-form")
 export class EventForm extends LitElement {
-  static override styles = [controls, eventFormStyle];
+  static override styles = [controls, unsafeCSS(eventFormCss)];
 
-  @property({ attribute: false }) desk: Desk | null = null;
+  @property({ attribute: false }) editor: InspectionEditor | null = null;
   @property({ attribute: false }) events: readonly SlideEvent[] = [];
   /** Its place among the events. */
   @property({ attribute: false }) at: number | null = null;
@@ -140,7 +140,7 @@ export class EventForm extends LitElement {
   }
 
   async #add(file: File): Promise<void> {
-    const { at, desk } = this;
+    const { at, editor } = this;
     const made = await shrunk(file);
     if (!made.ok) {
       notify(this, { tone: "wrong", text: inOneLine(made.problem) });
@@ -151,10 +151,10 @@ export class EventForm extends LitElement {
     if (!taken.ok)
       notify(this, { tone: "wrong", text: `${file.name} is not kept: ${inOneLine(taken.problem)}` });
     const picture = taken.ok ? taken.value : made.value;
-    const events = desk?.inspection?.events ?? [];
+    const events = editor?.inspection?.events ?? [];
     const event = at === null ? undefined : events[at];
     if (at === null || event === undefined) return;
-    desk?.eventsAs(events.with(at, { ...event, pictures: [...(event.pictures ?? []), picture] }));
+    editor?.eventsAs(events.with(at, { ...event, pictures: [...(event.pictures ?? []), picture] }));
   }
 
   #dated({ target }: Event): void {
@@ -182,10 +182,10 @@ export class EventForm extends LitElement {
 
   /** @param typingIn the field that is being typed in, if any */
   #become(change: Partial<SlideEvent>, typingIn = ""): void {
-    const { at, desk, events } = this;
+    const { at, editor, events } = this;
     const event = this.#event;
     if (at === null || event === undefined) return;
-    desk?.eventsAs(events.with(at, { ...event, ...change }), typingIn && `event ${at} ${typingIn}`);
+    editor?.eventsAs(events.with(at, { ...event, ...change }), typingIn && `event ${at} ${typingIn}`);
   }
 
   #done(): void {

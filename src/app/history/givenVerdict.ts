@@ -5,7 +5,7 @@ import type { GivenVerdict } from "../../inspection/schema.ts";
 import type { Units } from "../../inspection/units.ts";
 import { summaryOf } from "../../report/summary.ts";
 import { verdictTitle } from "../../report/verdictTitle.ts";
-import { isReady } from "../result/headline.ts";
+import { isReady } from "../results/headline.ts";
 
 /** Digits after the point that a chance is kept with. */
 const DIGITS = 3;

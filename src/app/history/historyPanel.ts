@@ -1,28 +1,28 @@
-import { html, LitElement, nothing } from "lit";
+import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { type Picture, pictureIn } from "../../inspection/pictures.ts";
 import type { GivenVerdict, Inspection, SlideEvent } from "../../inspection/schema.ts";
-import { dayOf } from "../editing/day.ts";
-import type { Desk } from "../editing/desk.ts";
 import { STAGES } from "../editing/fieldList.ts";
+import type { InspectionEditor } from "../editing/inspectionEditor.ts";
+import { dayOf } from "../editing/localTime.ts";
 import { today } from "../editing/surveys.ts";
-import { notify } from "../shell/notice.ts";
-import { controls } from "../style/controls.ts";
+import { notify } from "../ui/notice.ts";
+import { controls } from "../ui/sharedStyles.ts";
 import "./eventForm.ts";
 import { kindWords } from "../../report/eventWords.ts";
 import type { EventForm } from "./eventForm.ts";
-import { historyStyle } from "./historyStyle.ts";
 import { noteVerdict } from "./noteVerdict.ts";
 import { pictureWords } from "./photograph.ts";
 import "./photographDialog.ts";
 import { type Entry, timelineOf } from "../../inspection/timeline.ts";
+import historyPanelCss from "./historyPanel.css?inline";
 
 /** Surveys, the verdicts given on them, and what was done to the slide in between. */
 @customElement("tightspot-history")
 export class HistoryPanel extends LitElement {
-  static override styles = [controls, historyStyle];
+  static override styles = [controls, unsafeCSS(historyPanelCss)];
 
-  @property({ attribute: false }) desk: Desk | null = null;
+  @property({ attribute: false }) editor: InspectionEditor | null = null;
   @property({ attribute: false }) inspection: Inspection | null = null;
   /** The survey that is shown, by its id. */
   @property() shown = "";
@@ -35,8 +35,8 @@ export class HistoryPanel extends LitElement {
   @state() private large: Picture | null = null;
 
   override render() {
-    const { inspection, desk } = this;
-    if (inspection === null || desk === null) return nothing;
+    const { inspection, editor } = this;
+    if (inspection === null || editor === null) return nothing;
     const { events = [] } = inspection;
     const written = this.writing === null ? undefined : events[this.writing];
     const entries = timelineOf(inspection);
@@ -56,7 +56,7 @@ export class HistoryPanel extends LitElement {
         written === undefined
           ? nothing
           : html`<tightspot-event-form
-              .desk=${desk}
+              .editor=${editor}
               .events=${events}
               .at=${this.writing}
               @tightspot-event-done=${this.#done}
@@ -104,7 +104,7 @@ export class HistoryPanel extends LitElement {
                 type="button"
                 class="quiet"
                 aria-label="Show the survey of ${dayOf(survey.taken)}"
-                @click=${() => this.desk?.chooseSurvey(survey.id)}
+                @click=${() => this.editor?.chooseSurvey(survey.id)}
               >
                 Show
               </button>
@@ -152,8 +152,8 @@ export class HistoryPanel extends LitElement {
 
   #add(): void {
     noteVerdict(this);
-    const events = this.desk?.inspection?.events ?? [];
-    this.desk?.eventsAs([...events, { date: today(), kind: "other", note: "" }]);
+    const events = this.editor?.inspection?.events ?? [];
+    this.editor?.eventsAs([...events, { date: today(), kind: "other", note: "" }]);
     void this.#write(events.length);
   }
 
@@ -169,9 +169,9 @@ export class HistoryPanel extends LitElement {
   }
 
   #delete(at: number, event: SlideEvent): void {
-    const { desk } = this;
-    if (desk === null) return;
-    desk.eventsAs((desk.inspection?.events ?? []).toSpliced(at, 1));
+    const { editor } = this;
+    if (editor === null) return;
+    editor.eventsAs((editor.inspection?.events ?? []).toSpliced(at, 1));
     this.writing = null;
     this.renderRoot.querySelector<HTMLElement>(".add")?.focus();
     notify(this, {
@@ -179,7 +179,7 @@ export class HistoryPanel extends LitElement {
       text: `“${kindWords(event.kind)}, ${dayOf(event.date)}” was deleted.`,
       action: {
         label: "Undo",
-        act: () => desk.eventsAs((desk.inspection?.events ?? []).toSpliced(at, 0, event)),
+        act: () => editor.eventsAs((editor.inspection?.events ?? []).toSpliced(at, 0, event)),
       },
     });
   }

@@ -1,8 +1,9 @@
-import { css, html, LitElement, nothing, type PropertyValues } from "lit";
+import { html, LitElement, nothing, type PropertyValues, unsafeCSS } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { type Picture, pictureAddress } from "../../inspection/pictures.ts";
 import { selfContained } from "../../records/pictures.ts";
-import { controls } from "../style/controls.ts";
+import { controls } from "../ui/sharedStyles.ts";
+import photographCss from "./photograph.css?inline";
 
 /** What stands for a photograph where it cannot be seen. */
 export function pictureWords({ caption, name }: Picture): string {
@@ -12,23 +13,7 @@ export function pictureWords({ caption, name }: Picture): string {
 /** A photograph, with its bytes from where they are kept. */
 @customElement("tightspot-photograph")
 export class Photograph extends LitElement {
-  static override styles = [
-    controls,
-    css`
-      img {
-        display: block;
-        width: 100%;
-        height: 100%;
-        object-fit: var(--fit, cover);
-      }
-
-      p {
-        padding: 0.5rem;
-        color: var(--ink-pale);
-        font-size: var(--small);
-      }
-    `,
-  ];
+  static override styles = [controls, unsafeCSS(photographCss)];
 
   @property({ attribute: false }) picture: Picture | null = null;
 

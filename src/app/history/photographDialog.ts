@@ -1,10 +1,11 @@
-import { css, html, LitElement, nothing } from "lit";
+import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import type { Picture } from "../../inspection/pictures.ts";
-import { logDialogStyle } from "../opening/logDialogStyle.ts";
-import { controls } from "../style/controls.ts";
+import { controls } from "../ui/sharedStyles.ts";
 import "./photograph.ts";
+import logDialogCss from "../files/import/logDialog.css?inline";
 import { pictureWords } from "./photograph.ts";
+import photographDialogCss from "./photographDialog.css?inline";
 
 declare global {
   interface HTMLElementEventMap {
@@ -16,39 +17,7 @@ declare global {
 /** A photograph as large as it fits the screen. */
 @customElement("tightspot-photograph-dialog")
 export class PhotographDialog extends LitElement {
-  static override styles = [
-    controls,
-    logDialogStyle,
-    css`
-      dialog {
-        width: fit-content;
-        max-width: calc(100vw - 1.5rem);
-        padding: 0.75rem;
-      }
-
-      tightspot-photograph {
-        --fit: contain;
-
-        max-height: calc(100vh - 10rem);
-        margin-inline: auto;
-        aspect-ratio: var(--shape);
-      }
-
-      .foot {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        justify-content: space-between;
-        gap: 0.5rem 1rem;
-        margin-top: 0.5rem;
-      }
-
-      p {
-        flex: 1 1 12rem;
-        overflow-wrap: anywhere;
-      }
-    `,
-  ];
+  static override styles = [controls, unsafeCSS(logDialogCss), unsafeCSS(photographDialogCss)];
 
   @property({ attribute: false }) picture: Picture | null = null;
 

@@ -53,7 +53,7 @@ export const assess: Command = {
 };
 
 /** How assessments are told: each as JSON or in words, or all together, a line for each slide. */
-type Telling = "json" | "words" | "lines";
+type OutputMode = "json" | "words" | "lines";
 
 async function run(line: CommandLine): Promise<ExitCode> {
   const reader = await fileReader(line, WHOLE);
@@ -62,7 +62,7 @@ async function run(line: CommandLine): Promise<ExitCode> {
     return refuse({ where: "assess", what: "no file was named", cure: "Name inspections or CSV logs." });
   }
   const named = await filesNamed(line.operands);
-  const telling: Telling = line.options.json === true ? "json" : named.anyFolder ? "lines" : "words";
+  const telling: OutputMode = line.options.json === true ? "json" : named.anyFolder ? "lines" : "words";
   const read = await readTasks(named.files, reader.value, textOf(line, "survey"));
   for (const { problem, file } of [...named.unread, ...read.unread]) complain(problem, sourceName(file));
   const tasks = telling === "lines" ? read.tasks.filter(({ standsForSlide }) => standsForSlide) : read.tasks;
@@ -88,7 +88,7 @@ interface Done {
 }
 
 /** Assesses every survey and tells each as soon as those before it are told. */
-async function assessAll(tasks: readonly Task[], telling: Telling, kept: boolean): Promise<Done> {
+async function assessAll(tasks: readonly Task[], telling: OutputMode, kept: boolean): Promise<Done> {
   const slides: SlideOverview[] = [];
   const unread: FileProblem[] = [];
   let told = 0;

@@ -4,7 +4,7 @@ import { fromMillimetres, type Units } from "../../inspection/units.ts";
 import { type Axis, exactAxis, wideAxis } from "../axis.ts";
 import type { Point } from "../linesAbove.ts";
 import type { BandedLine } from "../plotParts.ts";
-import type { LabelledStretch } from "../profilePicture.ts";
+import type { LabelledInterval } from "../profilePicture.ts";
 
 /** A survey's profile with the readings that it rests on. */
 export interface SurveyLine extends BandedLine {
@@ -29,7 +29,7 @@ export interface ComparisonPicture {
   readonly change: BandedLine;
   readonly limit: { readonly y: number; readonly label: string };
   /** Null where it is the whole travel. */
-  readonly workingRange: LabelledStretch | null;
+  readonly workingRange: LabelledInterval | null;
 }
 
 const POSITION_TICKS = 10;

@@ -3,9 +3,9 @@ import { bytesOf } from "../../inspection/base64.ts";
 import { type JsonKind, LEAVE, parseJson, recognise } from "../../inspection/jsonFile.ts";
 import { problemOf, readInspection } from "../../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
-import { draftSchema } from "../draftSchema.ts";
-import type { KeptPicture } from "../keptPicture.ts";
-import type { KeptInspection } from "../record.ts";
+import type { StoredInspection } from "../editorState.ts";
+import { pendingInputSchema } from "../pendingInputSchema.ts";
+import type { StoredPicture } from "../storedPicture.ts";
 
 export const BUNDLE: JsonKind = { format: "tightspot-bundle", version: 1, called: "a backup of all slides" };
 
@@ -14,10 +14,10 @@ export interface Bundle {
   /** When it was saved, ISO 8601. */
   readonly saved: string;
   /** The inspections, each exactly as it was kept. */
-  readonly inspections: readonly KeptInspection[];
+  readonly inspections: readonly StoredInspection[];
   /** What was kept, and could not be opened any more when the backup was saved, just as it was. */
   readonly damaged: readonly { readonly id: string }[];
-  readonly pictures: readonly KeptPicture[];
+  readonly pictures: readonly StoredPicture[];
 }
 
 const id = z.string().check(z.minLength(1, "must not be empty"));
@@ -34,7 +34,7 @@ const bundleSchema = z.looseObject({
       savedAt: z.string(),
       inFile: z.optional(z.boolean()),
       inspection: z.unknown(),
-      draft: draftSchema,
+      draft: pendingInputSchema,
     }),
   ),
   damaged: z.optional(z.array(z.looseObject({ id }))),
@@ -64,7 +64,7 @@ export function openBundle(text: string): Outcome<Bundle> {
   }
   // The schema has looked at them; what is put back is what stands in the file, to the letter.
   const { inspections, damaged = [], pictures } = contents.value as z.infer<typeof bundleSchema>;
-  const kept = inspections as unknown as readonly KeptInspection[];
+  const kept = inspections as unknown as readonly StoredInspection[];
   for (const [index, { inspection }] of kept.entries()) {
     if (inspection === null) continue;
     const sound = readInspection(inspection);
@@ -73,7 +73,7 @@ export function openBundle(text: string): Outcome<Bundle> {
   }
   const twice = repeated([...kept, ...damaged]) ?? repeated(pictures);
   if (twice !== undefined) return damagedAt("", `two entries have the id "${twice}"`);
-  const decoded: KeptPicture[] = [];
+  const decoded: StoredPicture[] = [];
   for (const [index, picture] of pictures.entries()) {
     const bytes = bytesOf(picture.data);
     if (bytes === null) return damagedAt(`pictures[${index}].data`, "is not base64");

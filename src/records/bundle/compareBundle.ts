@@ -1,15 +1,15 @@
 import { type Outcome, succeeded } from "../../inspection/problem.ts";
 import { database } from "../database.ts";
-import { isSameWork, type KeptInspection } from "../record.ts";
-import { troubleOf } from "../trouble.ts";
+import { isSameState, type StoredInspection } from "../editorState.ts";
+import { storageError } from "../storageErrors.ts";
 import type { Bundle } from "./bundle.ts";
 
 /** An inspection of a backup beside what this browser keeps of it. */
 export interface Compared {
-  readonly inspection: KeptInspection;
+  readonly inspection: StoredInspection;
   readonly standing: "new" | "same" | "conflict";
   /** What is kept here; null where it is new. */
-  readonly here: KeptInspection | null;
+  readonly here: StoredInspection | null;
 }
 
 /** Sets the inspections of a backup against those kept in this browser. */
@@ -18,7 +18,7 @@ export async function compareBundle({ inspections }: Bundle): Promise<Outcome<re
     const all = await (await database()).getAll("inspections");
     return succeeded(comparedWith(all, inspections));
   } catch (error) {
-    return { ok: false, problem: troubleOf(error) };
+    return { ok: false, problem: storageError(error) };
   }
 }
 
@@ -28,8 +28,8 @@ export async function compareBundle({ inspections }: Bundle): Promise<Outcome<re
  * by a file.
  */
 export function comparedWith(
-  all: readonly KeptInspection[],
-  inspections: readonly KeptInspection[],
+  all: readonly StoredInspection[],
+  inspections: readonly StoredInspection[],
 ): readonly Compared[] {
   const named = new Set(inspections.map(({ id }) => id));
   const others = new Set(all.filter(({ id }) => !named.has(id)));
@@ -47,18 +47,18 @@ export function comparedWith(
   });
 }
 
-function isSame(kept: KeptInspection, inspection: KeptInspection): boolean {
+function isSame(kept: StoredInspection, inspection: StoredInspection): boolean {
   try {
-    return isSameWork(kept, inspection);
+    return isSameState(kept, inspection);
   } catch {
     return false;
   }
 }
 
-function isSameSlide(kept: KeptInspection, { inspection }: KeptInspection): boolean {
+function isSameSlide(kept: StoredInspection, { inspection }: StoredInspection): boolean {
   return inspection !== null && kept.inspection?.slide?.id === inspection.slide.id;
 }
 
-function latest(kept: readonly KeptInspection[]): KeptInspection | undefined {
+function latest(kept: readonly StoredInspection[]): StoredInspection | undefined {
   return [...kept].sort((one, other) => String(other.savedAt).localeCompare(String(one.savedAt)))[0];
 }

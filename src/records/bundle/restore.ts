@@ -1,12 +1,12 @@
 import { picturesIn, withPictures } from "../../inspection/pictures.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
-import { named } from "../changes.ts";
 import { type Database, database } from "../database.ts";
-import { agrees } from "../kept.ts";
-import type { KeptPicture } from "../keptPicture.ts";
+import { nameOf, type StoredInspection } from "../editorState.ts";
 import { putPictures } from "../pictures.ts";
-import { type KeptInspection, nameOf } from "../record.ts";
-import { troubleOf } from "../trouble.ts";
+import { named } from "../renameAndDuplicate.ts";
+import { storageError } from "../storageErrors.ts";
+import { agrees } from "../storedInspection.ts";
+import type { StoredPicture } from "../storedPicture.ts";
 import type { Bundle } from "./bundle.ts";
 import type { Compared } from "./compareBundle.ts";
 
@@ -29,7 +29,7 @@ export async function restore(
   compared: readonly Compared[],
   choices: ReadonlyMap<string, Choice>,
   newId: () => string,
-): Promise<Outcome<readonly KeptInspection[]>> {
+): Promise<Outcome<readonly StoredInspection[]>> {
   const wanted = compared.flatMap((each) => wantedOf(each, choices.get(each.inspection.id) ?? "keep", newId));
   const same = compared.filter(({ standing }) => standing === "same").map(({ inspection }) => inspection);
   try {
@@ -50,7 +50,7 @@ export async function restore(
       const what = "something was changed in another tab since the backup was compared";
       return failed("", what, "Nothing was restored. Open the backup again.");
     }
-    return { ok: false, problem: troubleOf(error) };
+    return { ok: false, problem: storageError(error) };
   }
 }
 
@@ -58,7 +58,7 @@ function wantedOf(
   { inspection, standing, here }: Compared,
   choice: Choice,
   newId: () => string,
-): readonly KeptInspection[] {
+): readonly StoredInspection[] {
   if (standing === "new") return [inspection];
   if (standing === "same" || choice === "keep" || here === null) return [];
   if (choice === "take") {
@@ -76,9 +76,9 @@ async function writeAll(
   records: Database,
   { damaged, pictures }: Bundle,
   compared: readonly Compared[],
-  wanted: readonly KeptInspection[],
-  same: readonly KeptInspection[],
-): Promise<readonly KeptInspection[]> {
+  wanted: readonly StoredInspection[],
+  same: readonly StoredInspection[],
+): Promise<readonly StoredInspection[]> {
   const transaction = records.transaction(["inspections", "pictures"], "readwrite", { durability: "strict" });
   const inspections = transaction.objectStore("inspections");
   try {
@@ -93,7 +93,7 @@ async function writeAll(
     for (const kept of written) await inspections.put(kept);
     for (const wreck of damaged) {
       const isThere = (await inspections.getKey(wreck.id)) !== undefined;
-      if (!isThere) await inspections.put(wreck as KeptInspection);
+      if (!isThere) await inspections.put(wreck as StoredInspection);
     }
     await transaction.done;
     return written;
@@ -116,10 +116,10 @@ function abort(transaction: { abort(): void; readonly done: Promise<void> }): vo
 
 /** Refers to pictures by the ids that they were put under. */
 function withIds(
-  kept: KeptInspection,
-  pictures: readonly KeptPicture[],
+  kept: StoredInspection,
+  pictures: readonly StoredPicture[],
   ids: readonly string[],
-): KeptInspection {
+): StoredInspection {
   const idOf = new Map(pictures.map(({ id }, index) => [id, ids[index] ?? id]));
   return withPictures(kept, (picture) => {
     const id = idOf.get(picture.id) ?? picture.id;

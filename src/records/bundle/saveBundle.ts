@@ -2,16 +2,16 @@ import { base64Of } from "../../inspection/base64.ts";
 import { type Outcome, succeeded } from "../../inspection/problem.ts";
 import { PROGRAM_VERSION } from "../../inspection/programVersion.ts";
 import { database } from "../database.ts";
-import { isSound } from "../kept.ts";
-import type { KeptPicture } from "../keptPicture.ts";
-import type { KeptInspection } from "../record.ts";
-import { troubleOf } from "../trouble.ts";
+import type { StoredInspection } from "../editorState.ts";
+import { storageError } from "../storageErrors.ts";
+import { isSound } from "../storedInspection.ts";
+import type { StoredPicture } from "../storedPicture.ts";
 import { BUNDLE } from "./bundle.ts";
 
 /** A backup, as the parts of its text, and the inspections in it. */
 export interface SavedBundle {
   readonly parts: readonly string[];
-  readonly inspections: readonly KeptInspection[];
+  readonly inspections: readonly StoredInspection[];
   readonly pictures: number;
 }
 
@@ -35,16 +35,16 @@ export async function bundleOfAll(now: Date): Promise<Outcome<SavedBundle>> {
       pictures: pictures.length,
     });
   } catch (error) {
-    return { ok: false, problem: troubleOf(error) };
+    return { ok: false, problem: storageError(error) };
   }
 }
 
 /** Apart, as a browser allows no text as long as many pictures together may be. */
 function partsOf(
   now: Date,
-  inspections: readonly KeptInspection[],
+  inspections: readonly StoredInspection[],
   damaged: readonly unknown[],
-  pictures: readonly KeptPicture[],
+  pictures: readonly StoredPicture[],
 ): readonly string[] {
   const head = {
     format: BUNDLE.format,
@@ -63,7 +63,7 @@ function partsOf(
 }
 
 /** Takes note that there is a file of these inspections, but of those that were changed or deleted since. */
-export async function noteInFile(inspections: readonly KeptInspection[]): Promise<Outcome<null>> {
+export async function noteInFile(inspections: readonly StoredInspection[]): Promise<Outcome<null>> {
   try {
     const transaction = (await database()).transaction("inspections", "readwrite");
     for (const kept of inspections) {
@@ -73,6 +73,6 @@ export async function noteInFile(inspections: readonly KeptInspection[]): Promis
     await transaction.done;
     return succeeded(null);
   } catch (error) {
-    return { ok: false, problem: troubleOf(error) };
+    return { ok: false, problem: storageError(error) };
   }
 }

@@ -1,4 +1,4 @@
-import { correct, lineCosine } from "../../analysis/corrected.ts";
+import { correct, lineCosine } from "../../analysis/correct/corrections.ts";
 import { surveyInMillimetres } from "../../inspection/metric.ts";
 import { isPair, isPositioning } from "../../inspection/readingShapes.ts";
 import type { Reading } from "../../inspection/schema.ts";

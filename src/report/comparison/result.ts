@@ -1,6 +1,6 @@
 import type { Conformance, Estimate, ProfilePoint, Verdict } from "../../analysis/assessment.ts";
 import type { ChangePoint, Comparison, Done, Withheld } from "../../analysis/comparison/comparison.ts";
-import type { TrendKind } from "../../analysis/runningIn/kinds.ts";
+import type { TrendKind } from "../../analysis/runningIn/courses.ts";
 import type { RunningIn } from "../../analysis/runningIn/runningIn.ts";
 import { dateOfDay } from "../../inspection/dates.ts";
 import { lengthsIn } from "../../inspection/lengths.ts";

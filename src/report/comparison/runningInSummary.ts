@@ -1,4 +1,4 @@
-import type { TrendKind } from "../../analysis/runningIn/kinds.ts";
+import type { TrendKind } from "../../analysis/runningIn/courses.ts";
 import type { RunningIn, TooLittle } from "../../analysis/runningIn/runningIn.ts";
 import { dateOfDay } from "../../inspection/dates.ts";
 import type { Lengths } from "../../inspection/lengths.ts";

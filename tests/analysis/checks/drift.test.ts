@@ -126,7 +126,7 @@ describe("the first station", () => {
 
   it("is not asked for where there are no readings", () => {
     const seen = surveyed(CLEAN);
-    const none = { ...seen, corrected: { ...seen.corrected, readings: [] }, sound: [] };
+    const none = { ...seen, corrected: { ...seen.corrected, readings: [] }, clean: [] };
     expect(drift(none)).toEqual([]);
   });
 

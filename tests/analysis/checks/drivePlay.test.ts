@@ -48,7 +48,7 @@ describe("drive play", () => {
     const right = [0, 50].map((position) => ({ position, advancing: 0.3, retracting: 0.2 }));
     const readings = [...right, { position: 100, advancing: 0.2, retracting: 0.3 }];
     const below = surveyed(surveyOf({ method: "indicator-pair", drivePlay: 0.02, readings }));
-    expect(drivePlay({ ...below, sound: below.stations.filter(({ mean }) => mean < 0) })).toEqual([]);
+    expect(drivePlay({ ...below, clean: below.stations.filter(({ mean }) => mean < 0) })).toEqual([]);
   });
 
   it("is said to be left out of account where readings do not carry it", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { duplicateRows } from "../../../src/analysis/checks/duplicateRows.ts";
-import { correct } from "../../../src/analysis/corrected.ts";
+import { correct } from "../../../src/analysis/correct/corrections.ts";
 import type { Reading } from "../../../src/inspection/schema.ts";
 import { surveyOf } from "../examples.ts";
 import { CLEAN, surveyed } from "./surveyed.ts";
@@ -8,7 +8,7 @@ import { CLEAN, surveyed } from "./surveyed.ts";
 const twinsIn = (readings: readonly Reading[]) => {
   const method = readings.some((item) => "target" in item) ? "positioning" : "indicator-pair";
   const survey = surveyOf({ method, readings });
-  return duplicateRows({ survey, corrected: correct(survey, 4), strays: [] });
+  return duplicateRows({ survey, corrected: correct(survey, 4), outliers: [] });
 };
 const named = (readings: readonly Reading[]) => twinsIn(readings).map((finding) => finding.readings);
 
@@ -120,6 +120,6 @@ describe("duplicate rows", () => {
   });
 
   it("are none in a clean survey", () => {
-    expect(duplicateRows({ survey: CLEAN, corrected: correct(CLEAN, 4), strays: [] })).toEqual([]);
+    expect(duplicateRows({ survey: CLEAN, corrected: correct(CLEAN, 4), outliers: [] })).toEqual([]);
   });
 });

@@ -16,7 +16,7 @@ function ranging(...hundredths: readonly number[]) {
     ]),
   );
   const seen = surveyed(survey);
-  return growingScatter({ ...seen, sound: seen.stations });
+  return growingScatter({ ...seen, clean: seen.stations });
 }
 
 describe("scatter that grows along the travel", () => {

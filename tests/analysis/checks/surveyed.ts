@@ -1,9 +1,9 @@
 import type { Check, Surveyed } from "../../../src/analysis/checks/check.ts";
-import { correct, type LostMotion } from "../../../src/analysis/corrected.ts";
-import { coverageOf } from "../../../src/analysis/coverage.ts";
-import { doubtsOf } from "../../../src/analysis/loneReadings.ts";
-import type { Scatter } from "../../../src/analysis/scatter.ts";
-import { stationsOf } from "../../../src/analysis/stations.ts";
+import { correct, type LostMotion } from "../../../src/analysis/correct/corrections.ts";
+import type { RepeatabilityPosterior } from "../../../src/analysis/correct/repeatability.ts";
+import { stationsOf } from "../../../src/analysis/correct/stations.ts";
+import { coverageOf } from "../../../src/analysis/decide/coverage.ts";
+import { findOutliers } from "../../../src/analysis/outliers/singleReadingOutliers.ts";
 import { lengthsIn } from "../../../src/inspection/lengths.ts";
 import type { Survey } from "../../../src/inspection/schema.ts";
 import { straightLines } from "../../bench/straightLines.ts";
@@ -15,7 +15,10 @@ const values = CLEAN_PLACES.map((position, i): readonly [number, number] => [pos
 export const CLEAN = pushPull([...values, ...values.toReversed()], { endFloat: [0.02, 0.02] });
 
 /** Scatter that is known to be this, rounding included. */
-export const scattering = (deviation: number): Scatter => ({ deviations: [deviation], weights: [1] });
+export const scattering = (deviation: number): RepeatabilityPosterior => ({
+  deviations: [deviation],
+  weights: [1],
+});
 
 /** What the checks see of a survey of the usual slide, through whose stations the profile is a line from mean to mean. */
 export function surveyed(survey: Survey, part: Partial<Surveyed> = {}): Surveyed {
@@ -32,7 +35,7 @@ export function surveyed(survey: Survey, part: Partial<Surveyed> = {}): Surveyed
   });
   const { profile } = judged(corrected.readings);
   return {
-    ...doubtsOf({ stations, profile }, corrected, settings, judged),
+    ...findOutliers({ stations, profile }, corrected, settings, judged),
     survey,
     corrected,
     stations,

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { misfit } from "../../../src/analysis/checks/misfit.ts";
 import { stationEffect } from "../../../src/analysis/checks/stationEffect.ts";
 import { wobble, wobbleOf } from "../../../src/analysis/checks/wobble.ts";
-import { normals, seededRandom } from "../../../src/analysis/random.ts";
+import { normals, seededRandom } from "../../../src/analysis/statistics/random.ts";
 import reference from "../../reference/wobble.json" with { type: "json" };
 import { pushPull, SETTINGS } from "../examples.ts";
 import { CLEAN, surveyed } from "./surveyed.ts";
@@ -11,7 +11,7 @@ import { CLEAN, surveyed } from "./surveyed.ts";
 function rising(height: (position: number) => number, part: Parameters<typeof surveyed>[1] = {}) {
   const places = Array.from({ length: 25 }, (_, i) => 11 * i);
   const survey = pushPull(places.flatMap((at) => [[at, height(at)] as const, [at, height(at)] as const]));
-  return surveyed(survey, { fitted: places.map(() => 0.2), strays: [], ...part });
+  return surveyed(survey, { fitted: places.map(() => 0.2), outliers: [], ...part });
 }
 
 const sine = (height: number) => (position: number) =>
@@ -43,8 +43,8 @@ describe("a wobble once per turn", () => {
       );
       const survey = pushPull([[-3, 0.9], ...heights.map((value, i) => [places[i], value] as const)]);
       const settings = { ...SETTINGS, lead: 5 };
-      const { sound, ...all } = surveyed(survey, { fitted: profile, settings });
-      return { ...all, sound: all.stations.slice(1) };
+      const { clean, ...all } = surveyed(survey, { fitted: profile, settings });
+      return { ...all, clean: all.stations.slice(1) };
     };
     expect(wobbleOf(seen(0.99 * rare))).toBeCloseTo(height, 8);
     expect(wobbleOf(seen(1.01 * rare))).toBeUndefined();
@@ -60,9 +60,9 @@ describe("a wobble once per turn", () => {
         { fitted: [0.2, 0.2, 0.2, 0.2] },
       );
     const all = survey(4);
-    expect(wobbleOf({ ...all, sound: all.stations })).toBeCloseTo(0.1, 9);
+    expect(wobbleOf({ ...all, clean: all.stations })).toBeCloseTo(0.1, 9);
     const three = survey(3);
-    expect(wobbleOf({ ...three, sound: three.stations })).toBeUndefined();
+    expect(wobbleOf({ ...three, clean: three.stations })).toBeUndefined();
   });
 
   it("is told instead of the low stations that it makes", () => {

@@ -1,7 +1,7 @@
 import { standardDeviation } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import { drawErrors, sameIndicator, withoutError } from "../../../src/analysis/comparison/indicatorError.ts";
-import { seededRandom } from "../../../src/analysis/random.ts";
+import { seededRandom } from "../../../src/analysis/statistics/random.ts";
 import type { Survey } from "../../../src/inspection/schema.ts";
 import { pushPull } from "../examples.ts";
 

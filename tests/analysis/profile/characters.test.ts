@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { CHARACTERS, dimensionsOf, EVEN_CHANCE, wornBy } from "../../../src/analysis/profile/characters.ts";
 import { leastEngaged, peaksOf, type Wear } from "../../../src/analysis/profile/patch.ts";
-import { seededRandom } from "../../../src/analysis/random.ts";
+import { seededRandom } from "../../../src/analysis/statistics/random.ts";
 import { evenlySpaced } from "../examples.ts";
 
 const NAMES = CHARACTERS.map(({ name }) => name);

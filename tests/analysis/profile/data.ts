@@ -1,6 +1,6 @@
-import type { LostMotion } from "../../../src/analysis/corrected.ts";
+import type { LostMotion } from "../../../src/analysis/correct/corrections.ts";
+import { stationsOf } from "../../../src/analysis/correct/stations.ts";
 import type { ProfileData } from "../../../src/analysis/profile/draws.ts";
-import { stationsOf } from "../../../src/analysis/stations.ts";
 
 /** Sweeps at stations of a slide of 300 mm, read to 0.01 mm, given as position and repeats. */
 export function sweeps(

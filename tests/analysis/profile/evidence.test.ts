@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { ProfileData } from "../../../src/analysis/profile/draws.ts";
 import { erfc, evidenceOf, logDepthPrior } from "../../../src/analysis/profile/evidence.ts";
 import type { Scatter } from "../../../src/analysis/profile/noise.ts";
-import { normals, seededRandom } from "../../../src/analysis/random.ts";
+import { normals, seededRandom } from "../../../src/analysis/statistics/random.ts";
 import { sweeps } from "./data.ts";
 import { integral, momentsIn, normalDensity, simpson } from "./quadrature.ts";
 

@@ -8,7 +8,7 @@ import {
   shapeOf,
 } from "../../../src/analysis/profile/fit.ts";
 import { EVEN } from "../../../src/analysis/profile/temper.ts";
-import { seededRandom } from "../../../src/analysis/random.ts";
+import { seededRandom } from "../../../src/analysis/statistics/random.ts";
 import { sweeps } from "./data.ts";
 import { normalChance, normalDensity } from "./quadrature.ts";
 

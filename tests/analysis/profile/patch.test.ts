@@ -11,7 +11,7 @@ import {
   straight,
   type Wear,
 } from "../../../src/analysis/profile/patch.ts";
-import { type Random, seededRandom } from "../../../src/analysis/random.ts";
+import { type Random, seededRandom } from "../../../src/analysis/statistics/random.ts";
 import { evenlySpaced } from "../examples.ts";
 
 const FALLS = { exponential, peaked, bell, shouldered, straight };

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { gridOf, type ProfileData, type ProfileDraws } from "../../../src/analysis/profile/draws.ts";
 import { screwProfile } from "../../../src/analysis/profile/screw.ts";
-import { normals, seededRandom } from "../../../src/analysis/random.ts";
+import { normals, seededRandom } from "../../../src/analysis/statistics/random.ts";
 import { sweeps } from "./data.ts";
 import { momentsIn } from "./quadrature.ts";
 

@@ -3,7 +3,7 @@ import { CHARACTERS } from "../../../src/analysis/profile/characters.ts";
 import { type Fit, fitOf, type State, shapeOf } from "../../../src/analysis/profile/fit.ts";
 import { settle } from "../../../src/analysis/profile/settle.ts";
 import { EVEN } from "../../../src/analysis/profile/temper.ts";
-import { seededRandom } from "../../../src/analysis/random.ts";
+import { seededRandom } from "../../../src/analysis/statistics/random.ts";
 import { evenlySpaced } from "../examples.ts";
 import { sweeps } from "./data.ts";
 import { momentsIn, normalChance, normalDensity, simpson } from "./quadrature.ts";

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { CHARACTERS, dimensionsOf, EVEN_CHANCE, wornBy } from "../../../src/analysis/profile/characters.ts";
 import type { Wear } from "../../../src/analysis/profile/patch.ts";
 import { along, byCharacter, EVEN, resample, temper, wearOf } from "../../../src/analysis/profile/temper.ts";
-import { seededRandom } from "../../../src/analysis/random.ts";
+import { seededRandom } from "../../../src/analysis/statistics/random.ts";
 import { repeating } from "../examples.ts";
 import { momentsIn } from "./quadrature.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { HORIZON, limitReachedOf, reachingTimes } from "../../../src/analysis/runningIn/limitReached.ts";
-import { lookAgainOf } from "../../../src/analysis/runningIn/lookAgain.ts";
+import { nextSurveyTime } from "../../../src/analysis/runningIn/nextSurveyTime.ts";
 import type { TrendDraw } from "../../../src/analysis/runningIn/trend.ts";
 
 const line = (level: number, slope: number): TrendDraw => ({
@@ -56,6 +56,6 @@ describe("when to look again", () => {
     ["after as long again at the latest", share(6, 3), { at: 200, why: "watched" }],
     ["after as long again where hardly a draw reaches it", share(4, 1.4), { at: 200, why: "watched" }],
   ])("is %s", (_, reaching, expected) => {
-    expect(lookAgainOf(reaching, inHours)).toEqual(expected);
+    expect(nextSurveyTime(reaching, inHours)).toEqual(expected);
   });
 });

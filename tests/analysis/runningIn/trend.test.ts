@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { estimateOf } from "../../../src/analysis/estimate.ts";
-import { seededRandom } from "../../../src/analysis/random.ts";
-import { TREND_KINDS } from "../../../src/analysis/runningIn/kinds.ts";
+import { TREND_KINDS } from "../../../src/analysis/runningIn/courses.ts";
 import type { Observation } from "../../../src/analysis/runningIn/sums.ts";
 import { type TrendDraw, trendOf } from "../../../src/analysis/runningIn/trend.ts";
+import { estimateOf } from "../../../src/analysis/statistics/estimate.ts";
+import { seededRandom } from "../../../src/analysis/statistics/random.ts";
 import { SETS } from "./reference.ts";
 
 const trend = (observations: readonly Observation[]) => trendOf(observations, 2000, seededRandom(1));

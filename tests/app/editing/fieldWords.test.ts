@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { EVERY_FIELD } from "../../../src/app/editing/fieldList.ts";
-import { enterField, showField } from "../../../src/app/editing/fields.ts";
-import { describe as described, newDraft, withSetupText } from "../../../src/app/editing/setup.ts";
-import { EMPTY_DRAFT, type Work } from "../../../src/records/record.ts";
+import { enterField, showField } from "../../../src/app/editing/fieldValues.ts";
+import { describe as described, newDraft, withSetupText } from "../../../src/app/editing/slideSetup.ts";
+import { type EditorState, NO_PENDING_INPUT } from "../../../src/records/editorState.ts";
 import { crossSlide } from "./crossSlide.ts";
 
 const INSPECTION = crossSlide([
@@ -19,7 +19,7 @@ const INSPECTION = crossSlide([
   },
 ]);
 
-const WORK: Work = { inspection: INSPECTION, draft: EMPTY_DRAFT };
+const WORK: EditorState = { inspection: INSPECTION, draft: NO_PENDING_INPUT };
 
 function problemAt(path: string, text: string, survey: string | null = null): string {
   return showField(enterField(WORK, { survey, path }, text), { survey, path }).problem;

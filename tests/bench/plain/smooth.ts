@@ -5,7 +5,7 @@ import {
   type ProfileDraw,
   type ProfileDraws,
 } from "../../../src/analysis/profile/draws.ts";
-import { drawIndex, normals, type Random } from "../../../src/analysis/random.ts";
+import { drawIndex, normals, type Random } from "../../../src/analysis/statistics/random.ts";
 import { cholesky, logDeterminant, solveLower } from "./cholesky.ts";
 
 /**

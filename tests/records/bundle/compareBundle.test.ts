@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { comparedWith } from "../../../src/records/bundle/compareBundle.ts";
-import { EMPTY_DRAFT, type KeptInspection } from "../../../src/records/record.ts";
+import { NO_PENDING_INPUT, type StoredInspection } from "../../../src/records/editorState.ts";
 
-const slideCalled = (name: string, id: string): KeptInspection["inspection"] => ({
+const slideCalled = (name: string, id: string): StoredInspection["inspection"] => ({
   format: "tightspot-inspection",
   version: 1,
   slide: {
@@ -21,15 +21,15 @@ const keptAs = (
   name: string,
   slide: string,
   savedAt = "2026-03-02T10:00:00Z",
-): KeptInspection => ({
+): StoredInspection => ({
   id,
   revision: 2,
   savedAt,
   inspection: slideCalled(name, slide),
-  draft: EMPTY_DRAFT,
+  draft: NO_PENDING_INPUT,
 });
 
-const standings = (here: readonly KeptInspection[], backup: readonly KeptInspection[]) =>
+const standings = (here: readonly StoredInspection[], backup: readonly StoredInspection[]) =>
   comparedWith(here, backup).map(({ standing, here: found }) => [standing, found?.id ?? null]);
 
 test("what is kept under the same name is the same, or in conflict where anything was entered since", () => {
@@ -69,10 +69,10 @@ test("each is set against one only: of two copies in a backup the second does no
 });
 
 test("slides that are not described yet are the same only under their own name", () => {
-  const blank = (id: string): KeptInspection => ({ ...keptAs(id, "", ""), inspection: null });
+  const blank = (id: string): StoredInspection => ({ ...keptAs(id, "", ""), inspection: null });
   const typed = {
     ...blank("c"),
-    draft: { ...EMPTY_DRAFT, fields: [{ survey: null, path: "name", text: "Q" }] },
+    draft: { ...NO_PENDING_INPUT, fields: [{ survey: null, path: "name", text: "Q" }] },
   };
   expect(standings([typed], [blank("a"), typed])).toEqual([
     ["new", null],
@@ -81,7 +81,7 @@ test("slides that are not described yet are the same only under their own name",
 });
 
 test("what is damaged here is in conflict, and never in the way", () => {
-  const wreck = { id: "a", inspection: {}, revision: 4 } as unknown as KeptInspection;
+  const wreck = { id: "a", inspection: {}, revision: 4 } as unknown as StoredInspection;
   expect(standings([wreck], [keptAs("a", "Saddle", "saddle"), keptAs("b", "Knee", "knee")])).toEqual([
     ["conflict", "a"],
     ["new", null],

@@ -1,6 +1,6 @@
 import { html } from "lit";
-import { shown } from "../../guide/drawings/parts.ts";
-import { WAY_DRAWINGS } from "../../guide/drawings/ways.ts";
+import { METHOD_DRAWINGS } from "../../drawings/methods.ts";
+import { shown } from "../../drawings/primitives.ts";
 import type { HelpPart } from "./part.ts";
 
 const WAYS = [
@@ -35,7 +35,7 @@ export const measuring: HelpPart = {
       <li>Read one way; at the tight and at the loosest spot another way, too, before parts are made.</li>
     </ol>
     ${WAYS.map(([method, name, words]) => {
-      const drawing = WAY_DRAWINGS[method];
+      const drawing = METHOD_DRAWINGS[method];
       return html`<div class="way">
         ${drawing === undefined ? null : shown(drawing)}
         <div>

@@ -1,8 +1,8 @@
 import { html } from "lit";
-import { endFloat } from "../../guide/drawings/corrections.ts";
-import { shown } from "../../guide/drawings/parts.ts";
-import { sectionDrawing } from "../../screw/sectionDrawing.ts";
-import { threadSection } from "../../screw/threadSection.ts";
+import { endFloat } from "../../drawings/corrections.ts";
+import { shown } from "../../drawings/primitives.ts";
+import { sectionDrawing } from "../../drawings/sectionDrawing.ts";
+import { threadSection } from "../../drawings/threadSection.ts";
 import {
   takeUp as takeUpSketch,
   tightSpot as tightSpotSketch,

@@ -1,5 +1,5 @@
 import type { Finding, Severity } from "../../../analysis/assessment.ts";
-import { SAME_PLACE } from "../../../analysis/samePlace.ts";
+import { SAME_PLACE } from "../../../analysis/correct/samePlace.ts";
 import { isPositioning } from "../../../inspection/readingShapes.ts";
 import type { Reading } from "../../../inspection/schema.ts";
 import { toMillimetres } from "../../../inspection/units.ts";

@@ -5,8 +5,8 @@ import { dateWords } from "../../dateWords.ts";
 import { type Fact, facts } from "../../document/facts.ts";
 import { table } from "../../document/table.ts";
 import { html, type Markup } from "../../markup.ts";
+import { METHOD_WORDS } from "../../methodWords.ts";
 import { STAGE_WORDS } from "../../stageWords.ts";
-import { WAY_WORDS } from "../../wayWords.ts";
 import type { Reported, SectionMaker } from "../reported.ts";
 
 /** How the readings were taken, with what and under which conditions, and which other surveys there are. */
@@ -24,7 +24,7 @@ export function surveyFacts({ survey, assessment, slide, lengths }: Reported): M
     words === undefined || words === "" ? [] : [[fact, words]];
   return facts([
     ["Survey", `${survey.id}, ${dateWords(survey.taken)}, ${STAGE_WORDS[survey.stage]}`],
-    ["Way of measuring", WAY_WORDS[survey.method]],
+    ["Way of measuring", METHOD_WORDS[survey.method]],
     ["Readings", readingsWords(survey.readings, stations.length)],
     ["Indicator", indicatorWords(survey, length)],
     ...optional("Handwheel's dial", dialWords(survey, length)),

@@ -1,4 +1,4 @@
-import type { Settings } from "../../../analysis/settings.ts";
+import type { Settings } from "../../../analysis/decide/settings.ts";
 import type { Lengths } from "../../../inspection/lengths.ts";
 import type { Slide } from "../../../inspection/schema.ts";
 import { toMillimetres } from "../../../inspection/units.ts";

@@ -1,0 +1,124 @@
+import { html, LitElement, nothing, unsafeCSS } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import type { Choice } from "../../analysis/comparison/choice.ts";
+import { isRead } from "../../analysis/surveysInTime.ts";
+import { lengthsIn } from "../../inspection/lengths.ts";
+import { inOneLine } from "../../inspection/problem.ts";
+import type { Inspection } from "../../inspection/schema.ts";
+import { cautionsOf } from "../../report/cautions.ts";
+import { type Compared, comparedOf } from "../../report/comparison/compared.ts";
+import { changeSummary } from "../../report/comparison/summary.ts";
+import type { InspectionEditor } from "../editing/inspectionEditor.ts";
+import keyFiguresCss from "../results/keyFigures.css?inline";
+import { isOpen } from "../ui/isOpen.ts";
+import { controls } from "../ui/sharedStyles.ts";
+import { acceptance } from "./acceptance.ts";
+import { addSurveys } from "./addSurveys.ts";
+import type { Found } from "./comparisonController.ts";
+import comparisonPanelCss from "./comparisonPanel.css?inline";
+import { alongTheTravel, figures, keyChanges } from "./figures.ts";
+import { profiles } from "./pictures.ts";
+import { runningIn } from "./runningIn.ts";
+import { surveyChoice } from "./surveyChoice.ts";
+
+const ONE_TOO_FEW =
+  "Comparing takes two surveys with readings. Survey the slide again after the repair with “New survey”, or add the surveys of another file of this slide.";
+
+/** Any two surveys of the slide against each other: what has changed, whether the limit is kept, and running in. */
+@customElement("tightspot-comparing")
+export class ComparisonPanel extends LitElement {
+  static override styles = [controls, unsafeCSS(keyFiguresCss), unsafeCSS(comparisonPanelCss)];
+
+  @property({ attribute: false }) editor: InspectionEditor | null = null;
+  @property({ attribute: false }) inspection: Inspection | null = null;
+  @property({ attribute: false }) choice: Choice = {};
+  @property({ attribute: false }) found: Found | null = null;
+  @property({ type: Boolean }) busy = false;
+
+  /** The report is made only where it is asked for: making it takes longer than a keystroke. */
+  @state() private isReportOpen = false;
+
+  override render() {
+    const { inspection, choice } = this;
+    if (inspection === null) return nothing;
+    const read = inspection.surveys.filter(isRead);
+    if (read.length < 2) {
+      return html`<p>${ONE_TOO_FEW}</p>
+        ${this.#addFromFile()}`;
+    }
+    return html`${surveyChoice(this, inspection, choice)} ${this.#answer()} ${this.#addFromFile()}`;
+  }
+
+  #answer() {
+    const { found, busy } = this;
+    if (found === null) return html`<p role="status">Comparing the surveys …</p>`;
+    if (!found.reply.ok)
+      return busy ? nothing : html`<p class="wrong" role="alert">${inOneLine(found.reply.problem)}</p>`;
+    const compared = comparedOf(found.inspection, found.reply.value);
+    return html`<div class="answer ${busy ? "stale" : ""}" aria-busy=${busy}>${shown(compared)}</div>
+      <details class="screen-only" @toggle=${this.#reportToggled}>
+        <summary>Report on both surveys</summary>
+        ${
+          this.isReportOpen
+            ? html`<tightspot-comparison-report .found=${found}></tightspot-comparison-report>`
+            : nothing
+        }
+      </details>`;
+  }
+
+  #addFromFile() {
+    return html`<div class="screen-only">
+      <button type="button" @click=${this.#chooseFile}>Add surveys from a file</button>
+      <input
+        type="file"
+        hidden
+        aria-label="File with surveys of this slide"
+        accept=".json,application/json"
+        @change=${this.#chosen}
+      />
+    </div>`;
+  }
+
+  #reportToggled(event: Event): void {
+    this.isReportOpen = isOpen(event);
+    if (this.isReportOpen) void import("./comparisonReport.ts");
+  }
+
+  readonly #chooseFile = (): void => this.renderRoot.querySelector("input")?.click();
+
+  readonly #chosen = ({ target }: Event): void => {
+    if (!(target instanceof HTMLInputElement)) return;
+    const [file] = target.files ?? [];
+    target.value = "";
+    if (file !== undefined && this.editor !== null) void addSurveys(this, file, this.editor);
+  };
+}
+
+function shown(compared: Compared) {
+  const { comparison, inspection, history, assumed } = compared;
+  const { units } = inspection.slide;
+  const lengths = lengthsIn(units, comparison.resolution);
+  return html`
+    <p class="lead" role="status">${changeSummary(comparison, lengths)}</p>
+    ${acceptance(comparison, lengths)} ${keyChanges(comparison, lengths)} ${profiles(comparison, units)}
+    ${figures(comparison, lengths)} ${alongTheTravel(comparison, lengths)}
+    ${listed("How the surveys were made comparable", comparison.notes)} ${runningIn(history, units, inspection)}
+    ${listed("Cautions", cautionsOf(comparison.to.assessment), "cautions")}
+    <details>
+      <summary>Assumed</summary>
+      <ul class="lines">
+        ${assumed.map((each) => html`<li>${each}</li>`)}
+      </ul>
+    </details>
+  `;
+}
+
+function listed(title: string, sentences: readonly string[], look = "") {
+  if (sentences.length === 0) return nothing;
+  return html`<section class=${look}>
+    <h3>${title}</h3>
+    <ul class="lines">
+      ${sentences.map((each) => html`<li>${each}</li>`)}
+    </ul>
+  </section>`;
+}

@@ -1,0 +1,40 @@
+import { html, type LitElement } from "lit";
+import { type Choice, chooseSurveys } from "../../analysis/comparison/choice.ts";
+import { isRead, surveysInTime } from "../../analysis/surveysInTime.ts";
+import type { Inspection } from "../../inspection/schema.ts";
+import { surveyName } from "../editing/surveyName.ts";
+
+/** Which two surveys are compared, to be changed; choosing the other one of the two turns them round. */
+export function surveyChoice(host: LitElement, inspection: Inspection, choice: Choice) {
+  const chosen = chooseSurveys(inspection, choice);
+  const { from, to } = chosen.ok ? chosen.value : { from: "", to: "" };
+  const choose = (next: Required<Choice>): void => {
+    host.dispatchEvent(
+      new CustomEvent("tightspot-compare-choice", { detail: next, bubbles: true, composed: true }),
+    );
+  };
+  return html`<div class="choice">
+    ${select("Before", inspection, from, (id) => choose({ from: id, to: id === to ? from : to }))}
+    ${select("After", inspection, to, (id) => choose({ from: id === from ? to : from, to: id }))}
+  </div>`;
+}
+
+function select(label: string, { surveys }: Inspection, chosen: string, choose: (id: string) => void) {
+  return html`<label>
+    <span class="label">${label}</span>
+    <select
+      aria-label=${label}
+      @change=${({ target }: Event) => {
+        if (target instanceof HTMLSelectElement) choose(target.value);
+      }}
+    >
+      ${surveysInTime(surveys)
+        .filter(isRead)
+        .map(
+          (survey) => html`<option value=${survey.id} .selected=${survey.id === chosen}>
+            ${surveyName(survey)} (${survey.id})
+          </option>`,
+        )}
+    </select>
+  </label>`;
+}

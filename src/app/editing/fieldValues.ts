@@ -1,0 +1,100 @@
+import { readInspection } from "../../inspection/open.ts";
+import { type Plain, valueAt } from "../../inspection/parts.ts";
+import type { Outcome } from "../../inspection/problem.ts";
+import type { Inspection } from "../../inspection/schema.ts";
+import type { EditorState, FieldPlace, TypedField } from "../../records/editorState.ts";
+import { fieldAt } from "./fieldList.ts";
+import { fieldProblemWords } from "./fieldWords.ts";
+import { withOrWithout } from "./places.ts";
+import { readTyped, typedFrom } from "./typedValue.ts";
+
+/** A field as it is to be shown. */
+export interface ShownField {
+  readonly text: string;
+  /** Why what was typed is not part of the inspection, in words; empty where it is. */
+  readonly problem: string;
+}
+
+/**
+ * Takes what was typed into a field. It becomes part of the inspection as soon as it fits, and whatever else was
+ * typed before and did not fit is tried again; until then it is kept as typed.
+ */
+export function enterField(work: EditorState, place: FieldPlace, text: string): EditorState {
+  const waiting = [...work.draft.fields.filter((field) => !isAt(field, place)), { ...place, text }];
+  if (work.inspection === null) return { ...work, draft: { ...work.draft, fields: waiting } };
+  let inspection = work.inspection;
+  const take = (fields: readonly TypedField[]): boolean => {
+    const entered = withFields(inspection, fields);
+    if (entered.ok) inspection = entered.value;
+    return entered.ok;
+  };
+  const alone = waiting.toReversed().filter((field) => !take([field]));
+  // What is sound only together, as the two ends of a range.
+  const taken = new Set<TypedField>();
+  for (const field of alone) {
+    const both = alone.filter((other) => isBeside(other, field));
+    if (both.length > 1 && !taken.has(field) && take(both)) for (const each of both) taken.add(each);
+  }
+  const refused = alone.filter((field) => !taken.has(field)).toReversed();
+  return { inspection, draft: { ...work.draft, fields: refused } };
+}
+
+/** What a field shows: what was typed and does not fit yet, else its value. */
+export function showField(work: EditorState, place: FieldPlace): ShownField {
+  const { inspection, draft } = work;
+  const typed = draft.fields.find((field) => isAt(field, place));
+  if (typed !== undefined) {
+    return {
+      text: typed.text,
+      problem: inspection === null ? "" : whyWaiting(inspection, typed, draft.fields),
+    };
+  }
+  if (inspection === null) return { text: "", problem: "" };
+  const text = typedFrom(valueAt(holderOf(inspection, place), place.path));
+  return { text, problem: wrongIn(readTyped(fieldAt(place.path), text, inspection.slide.units), place) };
+}
+
+function isAt(field: TypedField, place: FieldPlace): boolean {
+  return field.survey === place.survey && field.path === place.path;
+}
+
+/** Whether two fields are of one part of the slide or survey. */
+function isBeside(one: FieldPlace, other: FieldPlace): boolean {
+  const partOf = ({ path }: FieldPlace): string => path.slice(0, path.lastIndexOf(".") + 1);
+  return one.survey === other.survey && partOf(one) !== "" && partOf(one) === partOf(other);
+}
+
+/** Why what was typed does not fit, even with what else of its part is waiting. */
+function whyWaiting(inspection: Inspection, typed: TypedField, waiting: readonly TypedField[]): string {
+  const { units } = inspection.slide;
+  const others = waiting.filter(
+    (field) =>
+      field !== typed && isBeside(field, typed) && readTyped(fieldAt(field.path), field.text, units).ok,
+  );
+  return wrongIn(withFields(inspection, [typed, ...others]), typed);
+}
+
+function wrongIn(read: Outcome<unknown>, { path }: FieldPlace): string {
+  return read.ok ? "" : fieldProblemWords(read.problem, path);
+}
+
+/** The inspection with fields as typed, or why they do not fit. */
+function withFields(inspection: Inspection, fields: readonly TypedField[]): Outcome<Inspection> {
+  let { slide, surveys }: { slide: Plain; surveys: readonly Plain[] } = inspection;
+  for (const { survey: of, path, text } of fields) {
+    const read = readTyped(fieldAt(path), text, inspection.slide.units);
+    if (!read.ok) return read;
+    if (of === null) slide = withOrWithout(slide, path, read.value);
+    else
+      surveys = surveys.map((survey) =>
+        survey.id === of ? withOrWithout(survey, path, read.value) : survey,
+      );
+  }
+  const outcome = readInspection({ ...inspection, slide, surveys });
+  // That a file is to be corrected is no cure for what is typed here.
+  return outcome.ok ? outcome : { ok: false, problem: { ...outcome.problem, cure: "" } };
+}
+
+function holderOf(inspection: Inspection, { survey }: FieldPlace): object {
+  return survey === null ? inspection.slide : (inspection.surveys.find(({ id }) => id === survey) ?? {});
+}

@@ -1,0 +1,109 @@
+import { readInspection } from "../../inspection/open.ts";
+import { merged, type Plain, valueAt } from "../../inspection/parts.ts";
+import type { Reading, Survey } from "../../inspection/schema.ts";
+import type { CsvReadings } from "../../intake/readCsv.ts";
+import type { EditorState, PendingInput } from "../../records/editorState.ts";
+import { shapeOf, shapesOf } from "./columns.ts";
+import { SETUP_FIELDS } from "./fieldList.ts";
+import { type Row, rowsFrom, rowsOf, withRows } from "./rows.ts";
+import { withSetupText } from "./slideSetup.ts";
+import { nextSurvey, withSurvey } from "./surveys.ts";
+import { typedFrom } from "./typedValue.ts";
+
+/** Takes a log in before the slide is described: its readings wait, and what it says of the slide is filled in. */
+export function takeIntoDraft(draft: PendingInput, csv: CsvReadings): PendingInput {
+  const { readings, method, units, slideData } = csv;
+  const slide = units === undefined ? slideData.slide : { ...slideData.slide, units };
+  const waiting = {
+    method,
+    readings,
+    slide,
+    survey: slideData.survey,
+    others: slideData.inspection,
+    ...(units && { units }),
+  };
+  return Object.values(SETUP_FIELDS).reduce<PendingInput>(
+    (filled, { path }) => {
+      const value = valueAt(slide, path);
+      return value === undefined ? filled : withSetupText(filled, path, typedFrom(value));
+    },
+    { ...draft, waiting },
+  );
+}
+
+/** Whether a log's readings can stand among those of a survey. */
+export function fitsMethod(survey: Survey, { method, readings }: CsvReadings): boolean {
+  if (survey.readings.length === 0) return true;
+  return survey.method === method || readings.every((item) => shapesOf(survey).includes(shapeOf(item)));
+}
+
+/** The survey with a log's readings after its own; an empty survey takes over the log's method. */
+export function withReadingsAdded(work: EditorState, survey: Survey, csv: CsvReadings): EditorState {
+  const before = rowsOf(work.draft, survey);
+  const isEmpty = survey.readings.length === 0;
+  const { method, slideData } = csv;
+  const prepared = withSurveyData(
+    work,
+    survey,
+    isEmpty ? { ...slideData.survey, method } : { method: survey.method, ...noteOf(survey, csv) },
+  );
+  return withRows(prepared, survey.id, [...before, ...rowsFrom(csv.readings)]);
+}
+
+/** The survey with a log's readings in place of its own. */
+export function withReadingsReplaced(work: EditorState, survey: Survey, csv: CsvReadings): EditorState {
+  const prepared = withSurveyData(
+    work,
+    { ...survey, readings: [] },
+    {
+      method: csv.method,
+      ...noteOf(survey, csv),
+    },
+  );
+  return withRows(prepared, survey.id, rowsFrom(csv.readings));
+}
+
+/** The survey's note with what a log notes of itself. */
+function noteOf({ note }: Survey, { slideData }: CsvReadings): Plain {
+  const added = slideData.survey.note;
+  if (typeof added !== "string" || note?.includes(added)) return {};
+  return { note: note === undefined ? added : `${note} ${added}` };
+}
+
+/** A further survey with a log's readings, and its name. */
+export function withSurveyAdded(
+  work: EditorState,
+  csv: CsvReadings,
+): { readonly work: EditorState; readonly survey: string } {
+  const survey = nextSurvey(work.inspection?.surveys ?? []);
+  const data = { ...csv.slideData.survey, method: csv.method };
+  const prepared = withSurveyData(withSurvey(work, survey), survey, data);
+  return { work: withRows(prepared, survey.id, rowsFrom(csv.readings)), survey: survey.id };
+}
+
+/** Rows but for those that hold the given readings, each taken away once: what was typed since stays. */
+export function withoutReadings(rows: readonly Row[], readings: readonly Reading[]): readonly Row[] {
+  const left = rowsFrom(readings).map(figuresOf);
+  return rows.filter((row) => {
+    const at = left.indexOf(figuresOf(row));
+    if (at !== -1) left.splice(at, 1);
+    return at === -1;
+  });
+}
+
+function figuresOf({ cells }: Row): string {
+  return JSON.stringify(Object.entries(cells).map(([name, text]) => [name, Number(text)]));
+}
+
+/** The survey with what a log says of it, as far as that is sound; its name in the file stays. */
+function withSurveyData(work: EditorState, survey: Survey, data: Plain): EditorState {
+  const { inspection } = work;
+  if (inspection === null) return work;
+  const put = (changed: Plain): Plain => ({
+    ...inspection,
+    surveys: inspection.surveys.map((each) => (each.id === survey.id ? changed : each)),
+  });
+  const whole = readInspection(put({ ...merged(survey, data), id: survey.id }));
+  const sound = whole.ok ? whole : readInspection(put({ ...survey, method: data.method }));
+  return sound.ok ? { ...work, inspection: sound.value } : work;
+}

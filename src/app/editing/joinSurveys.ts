@@ -1,0 +1,73 @@
+import { surveyInUnits } from "../../inspection/metric.ts";
+import { ofOneSlide } from "../../inspection/oneSlide.ts";
+import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
+import type { Inspection, Survey } from "../../inspection/schema.ts";
+import type { EditorState } from "../../records/editorState.ts";
+import { withoutSurvey } from "./surveys.ts";
+
+/** The work with what another inspection of the slide added to it. */
+export interface Joined {
+  readonly work: EditorState;
+  /** The ids of the surveys that were added. */
+  readonly surveys: readonly string[];
+  readonly events: NonNullable<Inspection["events"]>;
+}
+
+/**
+ * The work with the surveys and events of another inspection of the same slide; those that are here already are passed
+ * over, and a survey whose id another one has gets an id of its own. The slide stays as it is here. Fails where it is
+ * another slide, or nothing is new.
+ */
+export function withSurveysOf(work: EditorState, other: Inspection): Outcome<Joined> {
+  const { inspection } = work;
+  if (inspection === null) throw new Error("There is no slide yet that surveys could be added to.");
+  const one = ofOneSlide([{ ...other, surveys: [] }, inspection]);
+  if (!one.ok) return one;
+  const { slide, surveys, events = [] } = inspection;
+  const fresh = notAmong(
+    surveys,
+    other.surveys.map((survey) => surveyInUnits(survey, other.slide.units, slide.units)),
+  );
+  const added = withOwnIds(fresh, [slide.id, ...surveys.map(({ id }) => id)]);
+  const happened = notAmong(events, other.events ?? []);
+  if (added.length + happened.length === 0) {
+    return failed("", "all its surveys are here already", "Choose a file with another survey of this slide.");
+  }
+  return succeeded({
+    work: {
+      ...work,
+      inspection: {
+        ...inspection,
+        surveys: [...surveys, ...added],
+        ...(happened.length > 0 && { events: [...events, ...happened] }),
+      },
+    },
+    surveys: added.map(({ id }) => id),
+    events: happened,
+  });
+}
+
+/** The work without what was added. */
+export function withoutJoined(work: EditorState, { surveys, events }: Joined): EditorState {
+  const { inspection, ...rest } = surveys.reduce(withoutSurvey, work);
+  if (inspection?.events === undefined) return { ...rest, inspection };
+  return {
+    ...rest,
+    inspection: { ...inspection, events: inspection.events.filter((each) => !events.includes(each)) },
+  };
+}
+
+function notAmong<Each>(known: readonly Each[], others: readonly Each[]): readonly Each[] {
+  const texts = new Set(known.map((each) => JSON.stringify(each)));
+  return others.filter((each) => !texts.has(JSON.stringify(each)));
+}
+
+function withOwnIds(surveys: readonly Survey[], known: readonly string[]): readonly Survey[] {
+  const taken = new Set(known);
+  return surveys.map((survey) => {
+    let id = survey.id;
+    for (let number = 2; taken.has(id); number++) id = `${survey.id}-${number}`;
+    taken.add(id);
+    return { ...survey, id };
+  });
+}

@@ -1,0 +1,84 @@
+import { openInspection, openPartly } from "../../inspection/open.ts";
+import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
+import type { Units } from "../../inspection/units.ts";
+import { fileKindOf } from "../../intake/fileKind.ts";
+import { surveyCsv } from "../../intake/writeCsv.ts";
+import { type Bundle, isBundle, openBundle } from "../../records/bundle/bundle.ts";
+import { NO_PENDING_INPUT, type StoredInspection } from "../../records/editorState.ts";
+import { newId } from "../editing/newId.ts";
+import { previewInWorker } from "./import/readLogInWorker.ts";
+
+/** A log of readings as it came, to be read with the reader's answers. */
+export interface Log {
+  readonly kind: "log";
+  readonly name: string;
+  readonly content: Uint8Array | string;
+  /** The unit of what the log gives no unit for, where the place it was put in tells. */
+  readonly units?: Units;
+}
+
+/** What a file came to: an inspection, logs to be taken in one after the other, or a backup to be restored. */
+export type Opened =
+  | { readonly kind: "logs"; readonly logs: readonly Log[] }
+  | { readonly kind: "backup"; readonly bundle: Bundle }
+  | { readonly kind: "inspection"; readonly kept: StoredInspection };
+
+/**
+ * Larger than a log of millions of readings, and than a backup with a thousand photographs; a file beyond this is
+ * something else, and longer than a browser's longest text.
+ */
+export const LARGEST = 500_000_000;
+
+/**
+ * Reads a file that was chosen or dropped: an inspection, a log of readings or a backup, told by what is in it.
+ *
+ * @param id the name to keep the inspection under; a new one when left out
+ */
+export async function readFile(file: File, id: string = newId()): Promise<Outcome<Opened>> {
+  if (file.size > LARGEST) {
+    return failed(
+      "",
+      "the file is too large to hold readings",
+      "Choose an inspection (JSON) or a log of readings (CSV).",
+    );
+  }
+  let content: Uint8Array;
+  try {
+    content = new Uint8Array(await file.arrayBuffer());
+  } catch {
+    return failed("", "the file cannot be read", "It may have been moved, or be a folder. Choose it again.");
+  }
+  const kind = fileKindOf(content);
+  if (!kind.ok) return kind;
+  if (kind.value.kind === "inspection") {
+    const { text } = kind.value;
+    return isBundle(text) ? readBackup(text) : readInspectionFile(text, file.name, id);
+  }
+  const table = await previewInWorker(content);
+  if (!table.ok) return table;
+  return succeeded({ kind: "logs", logs: [{ kind: "log", name: file.name, content }] });
+}
+
+function readBackup(text: string): Outcome<Opened> {
+  const opened = openBundle(text);
+  return opened.ok ? succeeded({ kind: "backup", bundle: opened.value }) : opened;
+}
+
+/** An inspection that lacks what its slide needs goes the way of logs, which ask for that. */
+function readInspectionFile(text: string, name: string, id: string): Outcome<Opened> {
+  const opened = openInspection(text);
+  if (opened.ok) {
+    return succeeded({
+      kind: "inspection",
+      kept: { id, revision: 0, savedAt: "", inspection: opened.value, draft: NO_PENDING_INPUT, inFile: true },
+    });
+  }
+  const partly = openPartly(text);
+  if (!partly.ok || partly.value.surveys.length === 0) return opened;
+  const { surveys } = partly.value;
+  const logs = surveys.map((survey): Log => {
+    const own = surveys.length === 1 ? name : `${name}, ${survey.id}`;
+    return { kind: "log", name: own, content: surveyCsv(partly.value, survey, ".") };
+  });
+  return succeeded({ kind: "logs", logs });
+}

@@ -1,0 +1,112 @@
+import { html, LitElement, nothing, unsafeCSS } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import type { ListEntry } from "../../records/editorState.ts";
+import { aboutEntry, nameInList } from "../editing/listEntryWords.ts";
+import { hashOf } from "../ui/route.ts";
+import { controls } from "../ui/sharedStyles.ts";
+import listedInspectionCss from "./listedInspection.css?inline";
+
+declare global {
+  interface HTMLElementEventMap {
+    /** What is to be done with an entry; a name where it is to be renamed. */
+    "tightspot-entry": CustomEvent<EntryAction>;
+  }
+}
+
+export type EntryAction =
+  | { readonly wish: "rename"; readonly name: string }
+  | { readonly wish: "duplicate" | "delete" };
+
+/** One inspection of the list: to open, rename, duplicate and delete. */
+@customElement("tightspot-kept-entry")
+export class ListedInspection extends LitElement {
+  static override styles = [controls, unsafeCSS(listedInspectionCss)];
+
+  @property({ attribute: false }) entry: ListEntry | null = null;
+  @state() private isRenaming = false;
+
+  override render() {
+    const { entry } = this;
+    if (entry === null) return nothing;
+    return this.isRenaming ? this.#renaming(entry) : this.#shown(entry);
+  }
+
+  /** To the link that opens the inspection. */
+  override focus(): void {
+    this.renderRoot.querySelector("a")?.focus();
+  }
+
+  #shown(entry: ListEntry) {
+    const name = nameInList(entry);
+    return html`
+      <a href=${hashOf({ at: "inspection", id: entry.id })}>
+        <span class="name">${name}</span>
+        <span class="about figures">${aboutEntry(entry)}</span>
+      </a>
+      <div class="actions">
+        ${
+          entry.isDamaged
+            ? nothing
+            : html`<button
+                  type="button"
+                  class="quiet rename"
+                  aria-label=${`Rename ${name}`}
+                  @click=${this.#beginRenaming}
+                >
+                  Rename
+                </button>
+                <button
+                  type="button"
+                  class="quiet"
+                  aria-label=${`Duplicate ${name}`}
+                  @click=${() => this.#wish({ wish: "duplicate" })}
+                >
+                  Duplicate
+                </button>`
+        }
+        <button
+          type="button"
+          class="quiet"
+          aria-label=${`Delete ${name}`}
+          @click=${() => this.#wish({ wish: "delete" })}
+        >
+          Delete
+        </button>
+      </div>
+    `;
+  }
+
+  #renaming(entry: ListEntry) {
+    return html`<form
+      @submit=${(event: SubmitEvent) => {
+        event.preventDefault();
+        void this.#endRenaming(true);
+      }}
+      @keydown=${({ key }: KeyboardEvent) => {
+        if (key === "Escape") void this.#endRenaming(false);
+      }}
+    >
+      <label><span class="label">Name</span><input type="text" .value=${entry.name ?? ""} /></label>
+      <button type="submit" class="chief">Rename</button>
+      <button type="button" @click=${() => this.#endRenaming(false)}>Cancel</button>
+    </form>`;
+  }
+
+  async #beginRenaming(): Promise<void> {
+    this.isRenaming = true;
+    await this.updateComplete;
+    this.renderRoot.querySelector("input")?.select();
+  }
+
+  async #endRenaming(isWanted: boolean): Promise<void> {
+    const name = this.renderRoot.querySelector("input")?.value.trim() ?? "";
+    this.isRenaming = false;
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>(".rename")?.focus();
+    if (isWanted && name !== "" && name !== this.entry?.name) this.#wish({ wish: "rename", name });
+  }
+
+  #wish(detail: EntryAction): void {
+    this.dispatchEvent(new CustomEvent("tightspot-entry", { detail }));
+  }
+}

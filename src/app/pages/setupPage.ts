@@ -1,0 +1,146 @@
+import { html, LitElement, nothing, unsafeCSS } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import type { Units } from "../../inspection/units.ts";
+import type { UnitDoubt } from "../../intake/unitDoubts.ts";
+import type { EditorState, PendingInput } from "../../records/editorState.ts";
+import type { FieldBox } from "../editing/fieldBox.ts";
+import { type Field, SETUP_FIELDS } from "../editing/fieldList.ts";
+import { describe, setupText, setupUnits, withSetupText, withUnits } from "../editing/slideSetup.ts";
+import { placesDoubt, withPlacesIn } from "../editing/waitingPlaces.ts";
+import "../editing/fieldBox.ts";
+import "../files/import/unitQuestion.ts";
+import type { UnitSaid } from "../files/import/unitQuestion.ts";
+import { controls } from "../ui/sharedStyles.ts";
+import setupPageCss from "./setupPage.css?inline";
+
+declare global {
+  interface HTMLElementEventMap {
+    "tightspot-draft": CustomEvent<PendingInput>;
+    "tightspot-described": CustomEvent<EditorState>;
+  }
+}
+
+const LENGTHS: readonly Field[] = [SETUP_FIELDS.from, SETUP_FIELDS.to, SETUP_FIELDS.lead, SETUP_FIELDS.limit];
+
+/** Asks for the few things about a slide that have no default. */
+@customElement("tightspot-setup-page")
+export class SetupPage extends LitElement {
+  static override styles = [controls, unsafeCSS(setupPageCss)];
+
+  @property({ attribute: false }) draft: PendingInput = { fields: [], rows: [] };
+  /** Logs that are taken in once the slide is described. */
+  @property({ attribute: false }) next: readonly string[] = [];
+
+  /** What is wrong or missing is shown only once the reader thinks that all is there. */
+  @state() private hasTried = false;
+
+  /** What is asked about the readings that wait, now that the travel is known. */
+  @state() private doubt: UnitDoubt | undefined;
+
+  /** To the heading, so that it is read out, and the units come before the lengths that are in them. */
+  override firstUpdated(): void {
+    this.renderRoot.querySelector("h1")?.focus();
+  }
+
+  override render() {
+    const described = describe(this.draft);
+    const problems = described.ok || !this.hasTried ? new Map<string, string>() : described.problems;
+    const waiting = this.draft.waiting?.readings.length ?? 0;
+    return html`
+      <form class="sheet" novalidate @submit=${this.#submit}>
+        <div>
+          <h1 tabindex="-1">Which slide is it?</h1>
+          <p class="lead-in">
+            ${this.#whatWaits(waiting)} Everything else has a usual value, which is
+            shown and can be changed later.
+          </p>
+        </div>
+        <fieldset>
+          <legend class="label">Units</legend>
+          <div class="units">${this.#unitChoice("mm", "Millimetres")} ${this.#unitChoice("in", "Inches")}</div>
+        </fieldset>
+        <div class="lengths">
+          ${LENGTHS.map(
+            (field) => html`<tightspot-field
+              .field=${field}
+              .text=${setupText(this.draft, field.path)}
+              .problem=${problems.get(field.path) ?? ""}
+              .units=${setupUnits(this.draft)}
+              @tightspot-typed=${({ detail }: CustomEvent<string>) =>
+                this.#become(withSetupText(this.draft, field.path, detail))}
+              @keydown=${this.#onKey}
+            ></tightspot-field>`,
+          )}
+        </div>
+        ${
+          this.doubt === undefined
+            ? nothing
+            : html`<tightspot-unit-question
+                .doubt=${this.doubt}
+                @tightspot-unit-said=${({ detail }: CustomEvent<UnitSaid>) => this.#sayUnit(detail)}
+              ></tightspot-unit-question>`
+        }
+        <button type="submit" class="chief">${waiting > 0 ? "Take the readings" : "Start reading"}</button>
+      </form>
+    `;
+  }
+
+  #whatWaits(readings: number): string {
+    if (readings === 0) return "";
+    const counted = readings === 1 ? "One reading is" : `${readings} readings are`;
+    const after = this.next.length === 0 ? "" : `, then ${this.next.join(" and ")}`;
+    return `${counted} waiting for this${after}.`;
+  }
+
+  #unitChoice(units: Units, label: string) {
+    return html`<label>
+      <input
+        type="radio"
+        name="units"
+        .checked=${setupUnits(this.draft) === units}
+        @change=${() => this.#become(withUnits(this.draft, units))}
+      />
+      ${label}
+    </label>`;
+  }
+
+  #become(draft: PendingInput): void {
+    this.doubt = undefined;
+    this.dispatchEvent(new CustomEvent("tightspot-draft", { detail: draft }));
+  }
+
+  /** Enter goes on to the next field, and from the last one starts. */
+  #onKey(event: KeyboardEvent): void {
+    if (event.key !== "Enter") return;
+    event.preventDefault();
+    const fields = [...this.renderRoot.querySelectorAll<FieldBox>("tightspot-field")];
+    const next = fields[fields.indexOf(event.currentTarget as FieldBox) + 1];
+    if (next) next.focus();
+    else this.renderRoot.querySelector("form")?.requestSubmit();
+  }
+
+  /** Starts with the positions of the readings in the unit that the reader says. */
+  #sayUnit({ unit }: UnitSaid): void {
+    const draft = unit === this.doubt?.unit ? this.draft : withPlacesIn(this.draft, unit);
+    const described = describe(draft);
+    if (described.ok) this.#start(described.work);
+  }
+
+  #start(work: EditorState): void {
+    this.dispatchEvent(new CustomEvent("tightspot-described", { detail: work }));
+  }
+
+  async #submit(event: SubmitEvent): Promise<void> {
+    event.preventDefault();
+    const described = describe(this.draft);
+    if (described.ok) {
+      this.doubt = described.work.inspection === null ? undefined : placesDoubt(described.work.inspection);
+      if (this.doubt === undefined) this.#start(described.work);
+      return;
+    }
+    this.hasTried = true;
+    await this.updateComplete;
+    const first = LENGTHS.findIndex(({ path }) => described.problems.has(path));
+    this.renderRoot.querySelectorAll<FieldBox>("tightspot-field")[first]?.focus();
+  }
+}

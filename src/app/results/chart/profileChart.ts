@@ -1,0 +1,278 @@
+import { html, LitElement, nothing, type PropertyValues, unsafeCSS } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import { keyed } from "lit/directives/keyed.js";
+import type { Assessment } from "../../../analysis/assessment.ts";
+import type { Interval } from "../../../analysis/decide/settings.ts";
+import { lengthsIn } from "../../../inspection/lengths.ts";
+import { toMillimetres } from "../../../inspection/units.ts";
+import { heightAt } from "../../../picture/heightAt.ts";
+import type { ProfilePicture } from "../../../picture/profilePicture.ts";
+import { profileSvg } from "../../../picture/profileSvg.ts";
+import { readoutWords } from "../../../report/readoutWords.ts";
+import { BeforePrint } from "../../ui/beforePrint.ts";
+import { controls } from "../../ui/sharedStyles.ts";
+import { ChartCanvas } from "./chartCanvas.ts";
+import { across, isPicked, type Picking } from "./picking.ts";
+import { pixelOf, positionAt } from "./places.ts";
+import "./profileTable.ts";
+import { isOpen } from "../../ui/isOpen.ts";
+import profileChartCss from "./profileChart.css?inline";
+import { readAt, readTo } from "./readingOff.ts";
+import { shownPart } from "./shownPart.ts";
+import { between, moved, showing, zoomed } from "./zoom.ts";
+import { type Zooming, zoomButtons } from "./zoomButtons.ts";
+
+const CLOSER = 2;
+
+/** The profile along the travel, to be read off and looked at closer, and on asking as a table. */
+@customElement("tightspot-profile-chart")
+export class ProfileChart extends LitElement {
+  static override styles = [controls, unsafeCSS(profileChartCss)];
+
+  @property({ attribute: false }) picture: ProfilePicture | null = null;
+  @property({ attribute: false }) assessment: Assessment | null = null;
+
+  /** What is shown of the travel, in the reader's unit; null for all of it. */
+  @state() private view: Interval | null = null;
+  /** The place that is read off, in the reader's unit. */
+  @state() private at: number | null = null;
+  /** From where to where a stretch is being picked out, in pixels across the chart. */
+  @state() private picking: Picking | null = null;
+  @state() private announced = "";
+  @state() private isTableOpen = false;
+
+  readonly #canvas = new ChartCanvas(this, () =>
+    this.picture === null || this.view === null ? this.picture : shownPart(this.picture, this.view),
+  );
+  #stations: readonly number[] = [];
+  readonly #zooming: Zooming = {
+    closer: () => this.#zoom(CLOSER),
+    back: () => this.#zoom(1 / CLOSER),
+    whole: () => this.#showPart(null),
+    along: (share) => this.#showPart(moved(this.#shown(), this.#whole(), share)),
+  };
+
+  constructor() {
+    super();
+    new BeforePrint(this, () => this.#toPaper());
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (!changed.has("picture")) return;
+    const { picture } = this;
+    const before: unknown = changed.get("picture");
+    if (isPicture(before) && picture !== null && !isSame(before.xAxis, picture.xAxis)) {
+      this.view = null;
+      this.at = null;
+    }
+    const places = [...(picture?.readings ?? []), ...(picture?.struck ?? [])].map(({ x }) => x);
+    this.#stations = [...new Set(places)].sort((a, b) => a - b);
+  }
+
+  override render() {
+    const { picture, assessment, view } = this;
+    if (picture === null || assessment === null) return nothing;
+    return html`
+      <figure>
+        <div class="head">
+          <figcaption>${picture.title}</figcaption>
+          ${zoomButtons(view === null, this.#zooming)}
+        </div>
+        <div class="chart" aria-busy=${this.#canvas.places === null}>
+          ${keyed(this.#canvas.key, html`<canvas role="img" aria-label=${picture.description}></canvas>`)}
+          ${this.#reader(picture, assessment)}
+        </div>
+        <div class="readout" aria-hidden="true">${this.#readout(picture, assessment)}</div>
+        <p class="unseen" role="status">${this.announced}</p>
+        <div class="on-paper"></div>
+      </figure>
+      <details
+        @toggle=${(event: Event) => {
+          this.isTableOpen = isOpen(event);
+        }}
+      >
+        <summary>The same as a table</summary>
+        ${
+          this.isTableOpen
+            ? html`<tightspot-profile-table
+                .picture=${view === null ? picture : shownPart(picture, view)}
+                .assessment=${assessment}
+              ></tightspot-profile-table>`
+            : nothing
+        }
+      </details>
+    `;
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    if (changed.has("picture") || changed.has("view")) this.#canvas.draw();
+  }
+
+  #reader(picture: ProfilePicture, assessment: Assessment) {
+    const { at } = this;
+    const { from, to } = picture.xAxis;
+    return html`<div
+      class="reader"
+      role="slider"
+      tabindex="0"
+      aria-label="Read the profile off"
+      aria-valuemin=${from}
+      aria-valuemax=${to}
+      aria-valuenow=${at ?? from}
+      aria-valuetext=${
+        at === null
+          ? "Arrow keys move along the travel, Page Up and Page Down from station to station; plus and minus show it closer, 0 shows all of it."
+          : this.#words(at, assessment, picture).join(" ")
+      }
+      @keydown=${this.#key}
+      @pointerdown=${this.#press}
+      @pointermove=${this.#point}
+      @pointerup=${this.#release}
+      @pointercancel=${() => {
+        this.picking = null;
+      }}
+      @dblclick=${() => this.#showPart(null)}
+      @wheel=${this.#wheel}
+    >
+      ${at === null ? nothing : this.#line(at, picture)}
+      ${this.picking === null || !isPicked(this.picking) ? nothing : selection(this.picking)}
+    </div>`;
+  }
+
+  #line(at: number, { median, yAxis }: ProfilePicture) {
+    const { from, to } = this.#shown();
+    const { places } = this.#canvas;
+    if (places === null || at < from || at > to) return nothing;
+    const top = pixelOf(places, { x: at, y: yAxis.to });
+    const foot = pixelOf(places, { x: at, y: yAxis.from });
+    const dot = pixelOf(places, { x: at, y: heightAt(median.points, at) });
+    return html`<div class="line" style="left:${top.x}px;top:${top.y}px;height:${foot.y - top.y}px">
+      <i style="top:${dot.y - top.y}px"></i>
+    </div>`;
+  }
+
+  #readout(picture: ProfilePicture, assessment: Assessment) {
+    if (this.at === null)
+      return html`<p class="hint">
+        Touch the chart, point at it, or go along it with the arrow keys to read it off.
+      </p>`;
+    const [where, ...words] = this.#words(this.at, assessment, picture);
+    return html`<p><strong>${where}</strong> ${words.join(" ")}</p>`;
+  }
+
+  #words(at: number, assessment: Assessment, { units }: ProfilePicture): readonly string[] {
+    const lengths = lengthsIn(units, assessment.resolution);
+    const position = toMillimetres(at, units);
+    return [`At ${lengths.position(position)}.`, ...readoutWords(assessment, position, lengths)];
+  }
+
+  #whole(): Interval {
+    const { from, to } = this.picture?.xAxis ?? { from: 0, to: 1 };
+    return { from, to };
+  }
+
+  #shown(): Interval {
+    return this.view ?? this.#whole();
+  }
+
+  #zoom(factor: number, about = this.at): void {
+    const { from, to } = this.#shown();
+    const centre = about !== null && about >= from && about <= to ? about : (from + to) / 2;
+    this.#showPart(zoomed({ from, to }, this.#whole(), factor, centre));
+  }
+
+  #showPart(view: Interval | null): void {
+    const { picture, assessment } = this;
+    this.view = view;
+    if (picture === null || assessment === null) return;
+    const { spot } = lengthsIn(picture.units, assessment.resolution);
+    const { from, to } = this.#shown();
+    const at = (place: number): string => spot(toMillimetres(place, picture.units));
+    this.announced = view === null ? "The whole travel is shown." : `Shown from ${at(from)} to ${at(to)}.`;
+  }
+
+  readonly #key = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.altKey || event.metaKey) return;
+    const done = this.#zoomKey(event.key) || this.#readKey(event.key);
+    if (done) event.preventDefault();
+  };
+
+  #zoomKey(key: string): boolean {
+    if (key === "+" || key === "=") this.#zoom(CLOSER);
+    else if (key === "-") this.#zoom(1 / CLOSER);
+    else if (key === "0" || (key === "Escape" && this.view !== null)) this.#showPart(null);
+    else return false;
+    return true;
+  }
+
+  #readKey(key: string): boolean {
+    const shown = this.#shown();
+    const to = readTo(key, this.at ?? shown.from, shown, this.#whole(), this.#stations);
+    if (to === null) return false;
+    this.at = to;
+    if (this.view !== null) this.view = showing(this.view, this.#whole(), to);
+    return true;
+  }
+
+  readonly #press = (event: PointerEvent): void => {
+    if (event.button !== 0) return;
+    // A finger reads off, since it also scrolls the page; a stretch is picked out with a mouse or a pen.
+    if (event.pointerType !== "touch") this.picking = { from: across(event), to: across(event) };
+    this.#point(event);
+  };
+
+  readonly #point = (event: PointerEvent): void => {
+    if (this.picking !== null) {
+      this.picking = { ...this.picking, to: across(event) };
+      if (isPicked(this.picking) && event.currentTarget instanceof Element)
+        event.currentTarget.setPointerCapture(event.pointerId);
+    }
+    const { places } = this.#canvas;
+    if (places === null) return;
+    const { from, to } = this.#shown();
+    const position = Math.min(to, Math.max(from, positionAt(places, across(event))));
+    const pixels = (one: number, other: number): number =>
+      Math.abs(pixelOf(places, { x: one, y: 0 }).x - pixelOf(places, { x: other, y: 0 }).x);
+    this.at = readAt(position, { from, to }, this.#stations, pixels);
+  };
+
+  readonly #release = (): void => {
+    const { picking } = this;
+    const { places } = this.#canvas;
+    if (picking !== null && isPicked(picking) && places !== null) {
+      const [one, other] = [positionAt(places, picking.from), positionAt(places, picking.to)];
+      this.#showPart(between(one, other, this.#whole()));
+    }
+    this.picking = null;
+  };
+
+  /** With Control, as pinching on a touchpad does; without, the wheel scrolls the page. */
+  readonly #wheel = (event: WheelEvent): void => {
+    if (!event.ctrlKey && !event.metaKey) return;
+    event.preventDefault();
+    const { places } = this.#canvas;
+    const about = places && positionAt(places, across(event));
+    this.#zoom(event.deltaY < 0 ? Math.SQRT2 : Math.SQRT1_2, about);
+  };
+
+  /** On paper it is drawn in lines, which stay crisp, whatever part and in whatever colours it is shown here. */
+  #toPaper(): void {
+    const paper = this.renderRoot.querySelector(".on-paper");
+    if (paper !== null && this.picture !== null) paper.innerHTML = profileSvg(this.picture);
+  }
+}
+
+function selection({ from, to }: Picking) {
+  return html`<div
+    class="selection"
+    style="left:${Math.min(from, to)}px;width:${Math.abs(to - from)}px;top:0;bottom:0"
+  ></div>`;
+}
+
+function isPicture(value: unknown): value is ProfilePicture {
+  return typeof value === "object" && value !== null && "xAxis" in value;
+}
+
+function isSame(one: Interval, other: Interval): boolean {
+  return one.from === other.from && one.to === other.to;
+}

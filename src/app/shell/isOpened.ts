@@ -1,4 +1,0 @@
-/** Whether the fold that was just opened or closed is open now. */
-export function isOpened({ target }: Event): boolean {
-  return target instanceof HTMLDetailsElement && target.open;
-}

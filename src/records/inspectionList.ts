@@ -1,0 +1,118 @@
+import { picturesIn } from "../inspection/pictures.ts";
+import { type Outcome, succeeded } from "../inspection/problem.ts";
+import { database } from "./database.ts";
+import {
+  type EditorState,
+  isSameState,
+  type ListEntry,
+  listEntryOf,
+  type StoredInspection,
+} from "./editorState.ts";
+import { storageError } from "./storageErrors.ts";
+import type { StoredPicture } from "./storedPicture.ts";
+
+/** The inspections kept in this browser, the one saved last first. */
+export async function listStored(): Promise<Outcome<readonly ListEntry[]>> {
+  try {
+    const all = await (await database()).getAll("inspections");
+    return succeeded(all.map(entryOf).sort((a, b) => b.savedAt.localeCompare(a.savedAt)));
+  } catch (error) {
+    return { ok: false, problem: storageError(error) };
+  }
+}
+
+/** One that is damaged is listed, too: it must neither hide the others nor be lost sight of. */
+export function entryOf(kept: StoredInspection): ListEntry {
+  try {
+    return listEntryOf(kept);
+  } catch {
+    return {
+      id: kept.id,
+      savedAt: "",
+      name: null,
+      machine: null,
+      surveys: 0,
+      lastTaken: null,
+      readings: 0,
+      inFile: false,
+      isDamaged: true,
+    };
+  }
+}
+
+/**
+ * The kept inspection that holds just this work, or that and further verdicts; null where there is none, also where
+ * the browser's database cannot be had.
+ */
+export async function findStored(work: EditorState): Promise<StoredInspection | null> {
+  try {
+    const all = await (await database()).getAll("inspections");
+    return all.find((kept) => holds(kept, work)) ?? null;
+  } catch {
+    return null;
+  }
+}
+
+/** A damaged one holds nothing that could be compared. */
+function holds(kept: StoredInspection, work: EditorState): boolean {
+  try {
+    return isSameState(kept, work) || hasFurtherVerdicts(kept, work);
+  } catch {
+    return false;
+  }
+}
+
+/** Whether only verdicts were noted since it was the same. */
+function hasFurtherVerdicts(kept: EditorState, work: EditorState): boolean {
+  const [more, less] = [kept.inspection?.verdicts ?? [], work.inspection?.verdicts ?? []];
+  const noted = new Set(more.map((given) => JSON.stringify(given)));
+  return (
+    less.every((given) => noted.has(JSON.stringify(given))) &&
+    isSameState(withoutVerdicts(kept), withoutVerdicts(work))
+  );
+}
+
+function withoutVerdicts(work: EditorState): EditorState {
+  if (work.inspection === null) return work;
+  const { verdicts: _noted, ...inspection } = work.inspection;
+  return { ...work, inspection };
+}
+
+/** What was deleted, with the pictures that it refers to, as these may be gone when it is put back. */
+export interface Deleted {
+  readonly kept: StoredInspection;
+  readonly pictures: readonly StoredPicture[];
+}
+
+/** Deletes a kept inspection; what was deleted is handed back, so that it can be put back. */
+export async function deleteStored(id: string): Promise<Outcome<Deleted | null>> {
+  try {
+    const transaction = (await database()).transaction(["inspections", "pictures"], "readwrite");
+    const inspections = transaction.objectStore("inspections");
+    const kept = await inspections.get(id);
+    const named = new Set(picturesIn(kept).map((picture) => picture.id));
+    const found = await Promise.all([...named].map((name) => transaction.objectStore("pictures").get(name)));
+    await inspections.delete(id);
+    await transaction.done;
+    return succeeded(kept === undefined ? null : { kept, pictures: found.flatMap((each) => each ?? []) });
+  } catch (error) {
+    return { ok: false, problem: storageError(error) };
+  }
+}
+
+/** Puts back what was deleted, exactly as it was, unless it is there again. */
+export async function restoreDeleted({ kept, pictures }: Deleted): Promise<Outcome<null>> {
+  try {
+    const transaction = (await database()).transaction(["inspections", "pictures"], "readwrite");
+    const inspections = transaction.objectStore("inspections");
+    if ((await inspections.getKey(kept.id)) === undefined) await inspections.put(kept);
+    const store = transaction.objectStore("pictures");
+    for (const picture of pictures) {
+      if ((await store.getKey(picture.id)) === undefined) await store.put(picture);
+    }
+    await transaction.done;
+    return succeeded(null);
+  } catch (error) {
+    return { ok: false, problem: storageError(error) };
+  }
+}

@@ -1,0 +1,218 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { ColumnName } from "../../../src/app/editing/columns.ts";
+import { InspectionEditor } from "../../../src/app/editing/inspectionEditor.ts";
+import { blankRow } from "../../../src/app/editing/rows.ts";
+import { NO_PENDING_INPUT, type StoredInspection } from "../../../src/records/editorState.ts";
+import { crossSlide } from "./crossSlide.ts";
+
+const INSPECTION = crossSlide([
+  {
+    id: "first",
+    taken: "2026-03-14",
+    stage: "routine",
+    method: "push-pull",
+    readings: [
+      { position: 0, backlash: 0.2 },
+      { position: 25, backlash: 0.21, note: "kept" },
+    ],
+  },
+]);
+
+const KEPT: StoredInspection = {
+  id: "kept",
+  revision: 1,
+  savedAt: "",
+  inspection: INSPECTION,
+  draft: NO_PENDING_INPUT,
+};
+
+/** An editor, and what it saved last. */
+function deskOn(kept: StoredInspection = KEPT) {
+  let saved = kept;
+  const editor = new InspectionEditor(kept, async (work) => {
+    saved = { ...work, revision: work.revision + 1 };
+    return { ok: true, kept: saved };
+  });
+  const reopened = async (): Promise<InspectionEditor> => {
+    await editor.keepNow();
+    return deskOn(saved).editor;
+  };
+  return { editor, reopened };
+}
+
+const readingsOf = (editor: InspectionEditor) => editor.survey?.readings;
+const texts = (editor: InspectionEditor) => editor.rows.map(({ cells, marks }) => [cells, marks]);
+const keyAt = (editor: InspectionEditor, index: number): number => editor.rows.at(index)?.key ?? -1;
+
+describe("what was done on the editor", () => {
+  test("is taken back and done again, one cell at a time", () => {
+    const { editor } = deskOn();
+    const row = blankRow();
+    editor.beginRow(row, "position", "5");
+    editor.enterCell(row.key, "position", "50");
+    editor.enterCell(row.key, "backlash", "0");
+    editor.enterCell(row.key, "backlash", "0.");
+    editor.enterCell(row.key, "backlash", "0.22");
+    expect(readingsOf(editor)?.[2]).toMatchObject({ position: 50, backlash: 0.22 });
+    editor.undo();
+    expect(editor.rows.at(-1)?.cells).toEqual({ position: "50" });
+    editor.undo();
+    expect(editor.rows).toHaveLength(2);
+    editor.redo();
+    editor.redo();
+    expect(readingsOf(editor)?.[2]).toMatchObject({ position: 50, backlash: 0.22 });
+    expect(editor.redo()).toBeNull();
+  });
+
+  test("is taken back after the page was loaded again, and what was taken back is done again", async () => {
+    const { editor, reopened } = deskOn();
+    editor.addReading({ position: "50", backlash: "0.20" });
+    editor.addReading({ position: "75", backlash: "2.1" });
+    editor.strike(keyAt(editor, 2), "Misread");
+    editor.undo();
+    const again = await reopened();
+    expect(again.canRedo).toBe(true);
+    again.undo();
+    expect(readingsOf(again)).toHaveLength(3);
+    again.redo();
+    again.redo();
+    expect(readingsOf(again)?.map(({ excluded }) => excluded)).toEqual([
+      undefined,
+      undefined,
+      "Misread",
+      undefined,
+    ]);
+  });
+
+  test("takes back a strike, a deletion, a field and the stations", () => {
+    const { editor } = deskOn();
+    editor.strike(keyAt(editor, 0), "Knocked");
+    editor.deleteRow(keyAt(editor, 1));
+    editor.enterField({ survey: "first", path: "endFloat" }, "0.01");
+    editor.enterField({ survey: "first", path: "endFloat" }, "0.01  0.02");
+    editor.guideAs({ survey: "first", isOpen: true, at: "readings", stations: [0, 50, 100], typing: {} });
+    editor.guideAs({ survey: "first", isOpen: true, at: "readings", stations: [0, 100], typing: {} });
+    editor.undo();
+    expect(editor.guide?.stations).toEqual([0, 50, 100]);
+    editor.undo();
+    expect(editor.survey?.endFloat).toBeUndefined();
+    editor.undo();
+    editor.undo();
+    expect(readingsOf(editor)).toEqual(INSPECTION.surveys[0]?.readings);
+    expect(editor.canUndo).toBe(false);
+  });
+
+  test("cannot be done again once something else is done", () => {
+    const { editor } = deskOn();
+    editor.addReading({ position: "50", backlash: "0.2" });
+    editor.undo();
+    editor.addReading({ position: "60", backlash: "0.2" });
+    expect(editor.redo()).toBeNull();
+    expect(readingsOf(editor)?.map((reading) => reading.position)).toEqual([0, 25, 60]);
+  });
+
+  test("that no longer fits, as after a change from outside, changes nothing", async () => {
+    const { editor, reopened } = deskOn();
+    editor.enterCell(keyAt(editor, 1), "backlash", "0.30");
+    const again = await reopened();
+    const { steps } = again.work.draft;
+    const other = deskOn({ ...KEPT, draft: { ...NO_PENDING_INPUT, ...(steps && { steps }) } }).editor;
+    expect(other.undo()).toBeNull();
+    expect(readingsOf(other)).toEqual(INSPECTION.surveys[0]?.readings);
+  });
+});
+
+test("the two ends of a working range are taken once both are there, and go again together", () => {
+  const { editor } = deskOn();
+  const range = () => editor.inspection?.slide.workingRange;
+  const type = (end: "from" | "to", text: string) =>
+    editor.enterField({ survey: null, path: `workingRange.${end}` }, text);
+  type("from", "20");
+  expect(range()).toBeUndefined();
+  type("to", "400");
+  expect(range()).toBeUndefined();
+  type("to", "200");
+  expect(range()).toEqual({ from: 20, to: 200 });
+  expect(editor.work.draft.fields).toEqual([]);
+  type("from", "");
+  type("to", "");
+  expect(range()).toBeUndefined();
+  expect(editor.work.draft.fields).toEqual([]);
+  editor.undo();
+  editor.undo();
+  expect(range()).toEqual({ from: 20, to: 200 });
+});
+
+test("a reading typed has its time, one that was there has none, and none gets one by being corrected", () => {
+  const { editor } = deskOn();
+  editor.addReading({ position: "50", backlash: "0.2" });
+  editor.enterCell(keyAt(editor, 0), "backlash", "0.19");
+  const times = readingsOf(editor)?.map(({ time }) => time);
+  expect(times?.slice(0, 2)).toEqual([undefined, undefined]);
+  expect(times?.[2]).toMatch(/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d[+-]\d\d:\d\d$/);
+  expect(Math.abs(Date.now() - Date.parse(times?.[2] ?? ""))).toBeLessThan(60_000);
+});
+
+type Act = (editor: InspectionEditor, at: number, text: string) => void;
+
+const ACTS: readonly Act[] = [
+  (editor, _at, text) => editor.beginRow(blankRow(), "position", text),
+  (editor, at, text) => editor.addReading({ position: String(at), backlash: text }),
+  (editor, at, text) => editor.enterCell(keyAt(editor, at % editor.rows.length), columnOf(at), text),
+  (editor, at, text) => editor.strike(keyAt(editor, at % editor.rows.length), text),
+  (editor, at) => editor.unstrike(keyAt(editor, at % editor.rows.length)),
+  (editor, at) => editor.deleteRow(keyAt(editor, at % editor.rows.length)),
+];
+const columnOf = (at: number): ColumnName => (at % 2 === 0 ? "position" : "backlash");
+
+test("whatever was done, taking all of it back leads to where it began, and doing all of it again to where it ended", () => {
+  const act = fc.tuple(
+    fc.constantFrom(...ACTS),
+    fc.nat(20),
+    fc.constantFrom("", "0.2", "0.2x", "12 thou", "1e9"),
+  );
+  fc.assert(
+    fc.property(fc.array(act, { maxLength: 25 }), (acts) => {
+      const { editor } = deskOn();
+      const began = texts(editor);
+      for (const [perform, at, text] of acts) if (editor.rows.length > 0) perform(editor, at, text);
+      const ended = texts(editor);
+      while (editor.undo() !== null);
+      expect(texts(editor)).toEqual(began);
+      while (editor.redo() !== null);
+      expect(texts(editor)).toEqual(ended);
+    }),
+  );
+});
+
+describe("rows that wait for their readings", () => {
+  const waiting = () => {
+    const { editor } = deskOn();
+    editor.setRows([
+      ...editor.rows,
+      ...["50", "75", "100"].map((position) => ({ ...blankRow(), cells: { position } })),
+    ]);
+    return editor;
+  };
+  const positions = (editor: InspectionEditor) => editor.rows.map(({ cells }) => cells.position);
+
+  test("are answered by readings taken there, which keep the order of taking", () => {
+    const editor = waiting();
+    editor.addReading({ position: "75", backlash: "0.22" });
+    editor.addReading({ position: "50.0", backlash: "0.21" });
+    editor.addReading({ position: "60", backlash: "0.23" });
+    expect(readingsOf(editor)?.map(({ position }) => position)).toEqual([0, 25, 75, 50, 60]);
+    expect(positions(editor)).toEqual(["0", "25", "75", "50.0", "60", "100"]);
+    editor.undo();
+    editor.undo();
+    editor.undo();
+    expect(positions(editor)).toEqual(["0", "25", "50", "75", "100"]);
+  });
+
+  test("have their time from when the first figure is typed", () => {
+    const editor = waiting();
+    editor.enterCell(keyAt(editor, 2), "backlash", "0.22");
+    expect(readingsOf(editor)?.[2]?.time).toMatch(/^\d{4}-/);
+  });
+});
