@@ -236,7 +236,7 @@ export default defineConfig(({ mode }) => ({
       // The browser is a program of its own, which a busy machine may hold up: one more try, and vitest tells of it.
       { extends: true, test: { name: "browser", include: ["tests/browser/**/*.test.ts"], retry: 1 } },
     ],
-    globalSetup: ["tests/buildProducts.ts"],
+    globalSetup: ["src/build.ts"],
     testTimeout: 60_000,
     // On two cores too: a test of the page waits for the browser, and the browser for it.
     maxWorkers: Math.max(2, availableParallelism() - 1),

@@ -7,7 +7,8 @@ const SRC = join(import.meta.dirname, "../src");
 
 const sources = new Map(
   readdirSync(SRC, { recursive: true, encoding: "utf8" })
-    .filter((path) => path.endsWith(".ts"))
+    // src/build.ts builds the folders beside it, and is part of none.
+    .filter((path) => path.endsWith(".ts") && path !== "build.ts")
     .map((path) => [path.replaceAll(sep, "/"), readFileSync(join(SRC, path), "utf8")] as const),
 );
 

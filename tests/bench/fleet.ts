@@ -3,9 +3,9 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
 import { assessSurvey } from "../../src/analysis/assess.ts";
+import buildProducts from "../../src/build.ts";
 import { openInspection } from "../../src/inspection/open.ts";
 import { resultOf } from "../../src/report/result.ts";
-import buildProducts from "../buildProducts.ts";
 import { simulateSlide } from "../simulator/simulatedSlide.ts";
 
 const COMMAND = join(import.meta.dirname, "../../dist/cli/tightspot.js");
