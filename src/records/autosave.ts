@@ -10,9 +10,9 @@ export type SaveStatus =
 
 export interface Autosave {
   /** Takes note of a change, and saves it shortly. */
-  changed(work: EditorState): void;
+  schedule(state: EditorState): void;
   /** Saves now what was not saved yet; after trouble, this tries again. */
-  flush(): Promise<void>;
+  saveNow(): Promise<void>;
   readonly hasUnsaved: boolean;
 }
 
@@ -40,15 +40,15 @@ export function createAutosave(
 
   async function saveLatest(): Promise<void> {
     while (unsaved !== null && !refused) {
-      const work = unsaved;
-      const saving = await save({ ...kept, ...work });
+      const state = unsaved;
+      const saving = await save({ ...kept, ...state });
       if (!saving.ok) {
         refused = saving.because === "elsewhere";
         tell({ state: "not kept", because: saving.because, problem: saving.problem });
         return;
       }
       kept = saving.kept;
-      if (unsaved === work) unsaved = null;
+      if (unsaved === state) unsaved = null;
     }
     if (!refused) tell({ state: "kept", at: kept.savedAt });
   }
@@ -64,14 +64,14 @@ export function createAutosave(
   }
 
   return {
-    changed(work) {
-      unsaved = work;
+    schedule(state) {
+      unsaved = state;
       if (refused) return;
       tell({ state: "saving" });
       // Not restarted by the next key: typing without a pause is saved too.
       timer ??= setTimeout(flush, DELAY);
     },
-    flush,
+    saveNow: flush,
     get hasUnsaved() {
       return unsaved !== null;
     },

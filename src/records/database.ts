@@ -1,5 +1,5 @@
 import { type DBSchema, type IDBPDatabase, type IDBPObjectStore, openDB } from "idb";
-import { STORE } from "./edition.ts";
+import { STORAGE_NAME } from "./edition.ts";
 import type { StoredInspection } from "./editorState.ts";
 import type { StoredPicture } from "./storedPicture.ts";
 
@@ -11,7 +11,7 @@ interface Schema extends DBSchema {
 export type Database = IDBPDatabase<Schema>;
 
 /** Where pictures are kept, as a transaction that may change them has it. */
-export type PictureStore = IDBPObjectStore<
+export type PictureTransactionStore = IDBPObjectStore<
   Schema,
   ArrayLike<"inspections" | "pictures">,
   "pictures",
@@ -22,7 +22,7 @@ export type PictureStore = IDBPObjectStore<
 const LAYOUT = 2;
 
 /** The name of the error when another tab does not let go of the database. */
-export const HELD_ELSEWHERE = "HeldElsewhereError";
+export const BLOCKED_BY_TAB = "HeldElsewhereError";
 
 /** Opening takes a fraction of a second, in milliseconds; a browser says nothing where it waits for another tab. */
 const PATIENCE = 4000;
@@ -44,10 +44,10 @@ function open(): Promise<Database> {
     let isGivenUp = false;
     const giveUp = (): void => {
       isGivenUp = true;
-      reject(new DOMException("", HELD_ELSEWHERE));
+      reject(new DOMException("", BLOCKED_BY_TAB));
     };
     const timer = setTimeout(giveUp, PATIENCE);
-    openDB<Schema>(STORE, LAYOUT, {
+    openDB<Schema>(STORAGE_NAME, LAYOUT, {
       upgrade: (fresh, before) => {
         if (before < 1) fresh.createObjectStore("inspections", { keyPath: "id" });
         if (before < 2) fresh.createObjectStore("pictures", { keyPath: "id" });

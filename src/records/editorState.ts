@@ -156,7 +156,7 @@ export function listEntryOf(kept: StoredInspection): ListEntry {
   return {
     id,
     savedAt,
-    name: nameOf(kept),
+    name: slideName(kept),
     machine: inspection?.slide.machine ?? null,
     surveys: surveys.length,
     lastTaken:
@@ -172,7 +172,7 @@ export function listEntryOf(kept: StoredInspection): ListEntry {
 }
 
 /** The slide's name; null where neither a name was given nor the slide described. */
-export function nameOf({ inspection, draft }: EditorState): string | null {
+export function slideName({ inspection, draft }: EditorState): string | null {
   const typed = draft.fields.find(({ survey, path }) => survey === null && path === "name");
   return inspection?.slide.name ?? typed?.text ?? null;
 }

@@ -44,48 +44,48 @@ export function entryOf(kept: StoredInspection): ListEntry {
  * The kept inspection that holds just this work, or that and further verdicts; null where there is none, also where
  * the browser's database cannot be had.
  */
-export async function findStored(work: EditorState): Promise<StoredInspection | null> {
+export async function findStored(state: EditorState): Promise<StoredInspection | null> {
   try {
     const all = await (await database()).getAll("inspections");
-    return all.find((kept) => holds(kept, work)) ?? null;
+    return all.find((kept) => holds(kept, state)) ?? null;
   } catch {
     return null;
   }
 }
 
 /** A damaged one holds nothing that could be compared. */
-function holds(kept: StoredInspection, work: EditorState): boolean {
+function holds(kept: StoredInspection, state: EditorState): boolean {
   try {
-    return isSameState(kept, work) || hasFurtherVerdicts(kept, work);
+    return isSameState(kept, state) || hasFurtherVerdicts(kept, state);
   } catch {
     return false;
   }
 }
 
 /** Whether only verdicts were noted since it was the same. */
-function hasFurtherVerdicts(kept: EditorState, work: EditorState): boolean {
-  const [more, less] = [kept.inspection?.verdicts ?? [], work.inspection?.verdicts ?? []];
+function hasFurtherVerdicts(kept: EditorState, state: EditorState): boolean {
+  const [more, less] = [kept.inspection?.verdicts ?? [], state.inspection?.verdicts ?? []];
   const noted = new Set(more.map((given) => JSON.stringify(given)));
   return (
     less.every((given) => noted.has(JSON.stringify(given))) &&
-    isSameState(withoutVerdicts(kept), withoutVerdicts(work))
+    isSameState(withoutVerdicts(kept), withoutVerdicts(state))
   );
 }
 
-function withoutVerdicts(work: EditorState): EditorState {
-  if (work.inspection === null) return work;
-  const { verdicts: _noted, ...inspection } = work.inspection;
-  return { ...work, inspection };
+function withoutVerdicts(state: EditorState): EditorState {
+  if (state.inspection === null) return state;
+  const { verdicts: _noted, ...inspection } = state.inspection;
+  return { ...state, inspection };
 }
 
 /** What was deleted, with the pictures that it refers to, as these may be gone when it is put back. */
-export interface Deleted {
+export interface DeletedInspection {
   readonly kept: StoredInspection;
   readonly pictures: readonly StoredPicture[];
 }
 
 /** Deletes a kept inspection; what was deleted is handed back, so that it can be put back. */
-export async function deleteStored(id: string): Promise<Outcome<Deleted | null>> {
+export async function deleteStored(id: string): Promise<Outcome<DeletedInspection | null>> {
   try {
     const transaction = (await database()).transaction(["inspections", "pictures"], "readwrite");
     const inspections = transaction.objectStore("inspections");
@@ -101,7 +101,7 @@ export async function deleteStored(id: string): Promise<Outcome<Deleted | null>>
 }
 
 /** Puts back what was deleted, exactly as it was, unless it is there again. */
-export async function restoreDeleted({ kept, pictures }: Deleted): Promise<Outcome<null>> {
+export async function restoreDeleted({ kept, pictures }: DeletedInspection): Promise<Outcome<null>> {
   try {
     const transaction = (await database()).transaction(["inspections", "pictures"], "readwrite");
     const inspections = transaction.objectStore("inspections");

@@ -7,7 +7,7 @@ import {
   withPictures,
 } from "../inspection/pictures.ts";
 import { type Outcome, succeeded } from "../inspection/problem.ts";
-import { database, type PictureStore } from "./database.ts";
+import { database, type PictureTransactionStore } from "./database.ts";
 import { storageError } from "./storageErrors.ts";
 import { isSamePicture, type StoredPicture } from "./storedPicture.ts";
 
@@ -16,7 +16,7 @@ import { isSamePicture, type StoredPicture } from "./storedPicture.ts";
  *
  * @returns the same data with its pictures only named, which is light enough to be saved at every key
  */
-export async function takePictures<Data>(data: Data): Promise<Outcome<Data>> {
+export async function storePictures<Data>(data: Data): Promise<Outcome<Data>> {
   const carried = picturesIn(data).flatMap((picture) => {
     const bytes = carriedBytes(picture);
     return bytes === null ? [] : [{ picture, kept: { id: picture.id, type: picture.type, bytes } }];
@@ -48,7 +48,7 @@ export async function takePictures<Data>(data: Data): Promise<Outcome<Data>> {
  * @returns the id that each is kept under
  */
 export async function putPictures(
-  store: PictureStore,
+  store: PictureTransactionStore,
   pictures: readonly StoredPicture[],
 ): Promise<readonly string[]> {
   const ids: string[] = [];

@@ -1,11 +1,11 @@
 import { type Outcome, succeeded } from "../inspection/problem.ts";
-import { type EditorState, nameOf, type StoredInspection } from "./editorState.ts";
+import { type EditorState, type StoredInspection, slideName } from "./editorState.ts";
 import { readStored, saveStored } from "./storedInspection.ts";
 
 /** Gives a kept inspection another name. */
 export async function renameStored(id: string, name: string): Promise<Outcome<StoredInspection>> {
   const read = await readStored(id);
-  return read.ok ? saveAs({ ...read.value, ...named(read.value, name) }) : read;
+  return read.ok ? saveAs({ ...read.value, ...withName(read.value, name) }) : read;
 }
 
 /**
@@ -16,8 +16,8 @@ export async function renameStored(id: string, name: string): Promise<Outcome<St
 export async function duplicateStored(id: string, as: string): Promise<Outcome<StoredInspection>> {
   const read = await readStored(id);
   if (!read.ok) return read;
-  const name = nameOf(read.value);
-  const copy = name === null ? read.value : { ...read.value, ...named(read.value, `${name}, copy`) };
+  const name = slideName(read.value);
+  const copy = name === null ? read.value : { ...read.value, ...withName(read.value, `${name}, copy`) };
   return saveAs({ ...copy, id: as, revision: 0 });
 }
 
@@ -27,7 +27,7 @@ async function saveAs(kept: StoredInspection): Promise<Outcome<StoredInspection>
 }
 
 /** The work with the slide under another name. */
-export function named({ inspection, draft }: EditorState, name: string): EditorState {
+export function withName({ inspection, draft }: EditorState, name: string): EditorState {
   if (inspection !== null) {
     return { draft, inFile: false, inspection: { ...inspection, slide: { ...inspection.slide, name } } };
   }

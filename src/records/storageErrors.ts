@@ -1,5 +1,5 @@
 import type { Problem } from "../inspection/problem.ts";
-import { HELD_ELSEWHERE } from "./database.ts";
+import { BLOCKED_BY_TAB } from "./database.ts";
 
 const OFFER_FILE = "Save the inspection as a file to be safe.";
 
@@ -20,7 +20,7 @@ export function storageError(error: unknown): Problem {
       cure: `Load the page again to get the newer one. ${OFFER_FILE}`,
     };
   }
-  if (name === HELD_ELSEWHERE) {
+  if (name === BLOCKED_BY_TAB) {
     return {
       where: "",
       what: "another tab holds on to what this browser keeps",

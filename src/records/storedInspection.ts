@@ -43,7 +43,7 @@ function sound(found: StoredInspection): Outcome<StoredInspection> {
 }
 
 /** Whether a kept inspection can be opened. */
-export function isSound(found: StoredInspection): boolean {
+export function canBeOpened(found: StoredInspection): boolean {
   return found.revision > 0 && typeof found.savedAt === "string" && sound(found).ok;
 }
 
@@ -72,14 +72,14 @@ export async function saveStored(kept: StoredInspection): Promise<SaveResult> {
     await transaction.store.put(next);
     await transaction.done;
     const back = await inspections.get("inspections", kept.id);
-    return agrees(back, next) ? { ok: true, kept: next } : notAsWritten();
+    return isAsWritten(back, next) ? { ok: true, kept: next } : notAsWritten();
   } catch (error) {
     return { ok: false, because: "trouble", problem: storageError(error) };
   }
 }
 
 /** Whether what was read back is what was written, or was saved over by another tab since. */
-export function agrees(back: StoredInspection | undefined, written: StoredInspection): boolean {
+export function isAsWritten(back: StoredInspection | undefined, written: StoredInspection): boolean {
   if (back === undefined) return false;
   return back.revision > written.revision || JSON.stringify(back) === JSON.stringify(written);
 }

@@ -1,4 +1,4 @@
-import { STORE } from "./edition.ts";
+import { STORAGE_NAME } from "./edition.ts";
 
 /** What one tab tells the others: that an inspection was saved or deleted. */
 export interface TabMessage {
@@ -13,7 +13,7 @@ export interface OtherTabs {
 }
 
 /** Tells the other tabs once, where nobody here listens to them. */
-export function tellOtherTabs(word: TabMessage): void {
+export function notifyOtherTabs(word: TabMessage): void {
   const tabs = otherTabs(() => {});
   tabs.tell(word);
   tabs.close();
@@ -21,7 +21,7 @@ export function tellOtherTabs(word: TabMessage): void {
 
 /** Listens to the other tabs of this page and talks to them. */
 export function otherTabs(hear: (word: TabMessage) => void): OtherTabs {
-  const channel = new BroadcastChannel(STORE);
+  const channel = new BroadcastChannel(STORAGE_NAME);
   channel.onmessage = ({ data }: MessageEvent<TabMessage>) => hear(data);
   return { tell: (word) => channel.postMessage(word), close: () => channel.close() };
 }

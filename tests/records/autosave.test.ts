@@ -49,7 +49,7 @@ const problem = { where: "", what: "no room", cure: "Make some." };
 
 test("a burst of typing is saved once, with its last state, within a third of a second", async () => {
   const { keeper, texts, told } = watched(succeeds);
-  for (const text of ["C", "Cr", "Cross"]) keeper.changed(typed(text));
+  for (const text of ["C", "Cr", "Cross"]) keeper.schedule(typed(text));
   expect(keeper.hasUnsaved).toBe(true);
   await vi.advanceTimersByTimeAsync(300);
   expect(texts()).toEqual(["Cross"]);
@@ -60,7 +60,7 @@ test("a burst of typing is saved once, with its last state, within a third of a 
 test("typing without a pause is saved at least once a second", async () => {
   const { keeper, saved } = watched(succeeds);
   for (let time = 0; time < 3000; time += 50) {
-    keeper.changed(typed(String(time)));
+    keeper.schedule(typed(String(time)));
     await vi.advanceTimersByTimeAsync(50);
   }
   expect(saved.length).toBeGreaterThanOrEqual(3);
@@ -68,9 +68,9 @@ test("typing without a pause is saved at least once a second", async () => {
 
 test("what changes while a saving goes on is saved after it, onto the revision it made", async () => {
   const { keeper, saved, texts } = watched(succeeds, 400);
-  keeper.changed(typed("one"));
+  keeper.schedule(typed("one"));
   await vi.advanceTimersByTimeAsync(300);
-  keeper.changed(typed("two"));
+  keeper.schedule(typed("two"));
   await vi.advanceTimersByTimeAsync(1500);
   expect(texts()).toEqual(["one", "two"]);
   expect(saved.map(({ revision }) => revision)).toEqual([3, 4]);
@@ -78,30 +78,30 @@ test("what changes while a saving goes on is saved after it, onto the revision i
 
 test("leaving the page saves at once what was not saved yet", async () => {
   const { keeper, texts } = watched(succeeds);
-  keeper.changed(typed("last"));
-  await keeper.flush();
+  keeper.schedule(typed("last"));
+  await keeper.saveNow();
   expect(texts()).toEqual(["last"]);
 });
 
-test("a failure is told with its reason, and the work stays unsaved until a later try succeeds", async () => {
+test("a failure is told with its reason, and the change stays unsaved until a later try succeeds", async () => {
   let isFull = true;
   const { keeper, told } = watched((kept) =>
     isFull ? { ok: false, because: "trouble", problem } : succeeds(kept),
   );
-  keeper.changed(typed("kept at last"));
+  keeper.schedule(typed("kept at last"));
   await vi.advanceTimersByTimeAsync(300);
   expect(told.at(-1)).toEqual({ state: "not kept", because: "trouble", problem });
   expect(keeper.hasUnsaved).toBe(true);
   isFull = false;
-  await keeper.flush();
+  await keeper.saveNow();
   expect(told.at(-1)).toEqual({ state: "kept", at: "save 4" });
 });
 
 test("once another tab has saved, nothing is saved over it, whatever is typed", async () => {
   const { keeper, saved, told } = watched(() => ({ ok: false, because: "elsewhere", problem }));
-  keeper.changed(typed("mine"));
+  keeper.schedule(typed("mine"));
   await vi.advanceTimersByTimeAsync(300);
-  keeper.changed(typed("mine, too"));
+  keeper.schedule(typed("mine, too"));
   await vi.advanceTimersByTimeAsync(1000);
   expect(saved).toHaveLength(1);
   expect(told.at(-1)).toEqual({ state: "not kept", because: "elsewhere", problem });

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Inspection } from "../../src/inspection/schema.ts";
-import { HELD_ELSEWHERE } from "../../src/records/database.ts";
+import { BLOCKED_BY_TAB } from "../../src/records/database.ts";
 import {
   awaitsReading,
   isSameState,
@@ -9,7 +9,7 @@ import {
   type StoredInspection,
 } from "../../src/records/editorState.ts";
 import { storageError } from "../../src/records/storageErrors.ts";
-import { agrees } from "../../src/records/storedInspection.ts";
+import { isAsWritten } from "../../src/records/storedInspection.ts";
 
 const inspection: Inspection = {
   format: "tightspot-inspection",
@@ -78,7 +78,7 @@ test("a list tells when the last survey was taken, whatever their order", () => 
   expect(listEntryOf({ ...kept, inspection: { ...inspection, surveys: [] } }).lastTaken).toBe(null);
 });
 
-test("the same work is the same inspection with nothing else entered, under whatever name it is kept", () => {
+test("the same state is the same inspection with nothing else entered, under whatever id it is stored", () => {
   const other: StoredInspection = { ...structuredClone(kept), id: "b", revision: 7 };
   expect(isSameState(other, kept)).toBe(true);
   expect(isSameState({ ...kept, inspection: { ...inspection, surveys: [] } }, kept)).toBe(false);
@@ -87,19 +87,19 @@ test("the same work is the same inspection with nothing else entered, under what
 });
 
 test("what is read back agrees only when it is all that was written", () => {
-  expect(agrees(structuredClone(kept), kept)).toBe(true);
-  expect(agrees(undefined, kept)).toBe(false);
-  expect(agrees({ ...kept, inspection: { ...inspection, surveys: [] } }, kept)).toBe(false);
+  expect(isAsWritten(structuredClone(kept), kept)).toBe(true);
+  expect(isAsWritten(undefined, kept)).toBe(false);
+  expect(isAsWritten({ ...kept, inspection: { ...inspection, surveys: [] } }, kept)).toBe(false);
 });
 
 test("what another tab saved over it since agrees with what was written", () => {
-  expect(agrees({ ...kept, revision: 3, inspection: null }, kept)).toBe(true);
+  expect(isAsWritten({ ...kept, revision: 3, inspection: null }, kept)).toBe(true);
 });
 
 test.each([
   [new DOMException("full", "QuotaExceededError"), "no room"],
   [new DOMException("newer", "VersionError"), "newer Tightspot"],
-  [new DOMException("", HELD_ELSEWHERE), "another tab holds on"],
+  [new DOMException("", BLOCKED_BY_TAB), "another tab holds on"],
   [new ReferenceError("indexedDB is not defined"), "indexedDB is not defined"],
 ])("trouble with the browser's database is told in words: %s", (error, words) => {
   const { what, cure } = storageError(error);

@@ -8,17 +8,17 @@ import { notify } from "../ui/notice.ts";
 /** Adds the surveys of a file of the same slide, to be taken back; a file of another slide is refused with the reason. */
 export async function addSurveys(from: EventTarget, file: File, editor: InspectionEditor): Promise<void> {
   const other = await inspectionIn(file);
-  const joined = other.ok ? withSurveysOf(editor.work, other.value) : other;
+  const joined = other.ok ? withSurveysOf(editor.state, other.value) : other;
   if (!joined.ok) {
     notify(from, { tone: "wrong", text: `${file.name}: ${inOneLine(joined.problem)}` });
     return;
   }
-  const { work, surveys } = joined.value;
-  editor.become(work);
+  const { state, surveys } = joined.value;
+  editor.setState(state);
   notify(from, {
     tone: "done",
     text: `${surveys.length === 1 ? "One survey was" : `${surveys.length} surveys were`} added from ${file.name}.`,
-    action: { label: "Undo", act: () => editor.become(withoutJoined(editor.work, joined.value)) },
+    action: { label: "Undo", act: () => editor.setState(withoutJoined(editor.state, joined.value)) },
   });
 }
 

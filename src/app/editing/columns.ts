@@ -22,22 +22,22 @@ export interface Column {
 }
 
 /** The ways in which a reading may be written down. */
-export type Shape = "backlash" | "pair" | "positioning";
+export type ReadingForm = "backlash" | "pair" | "positioning";
 
-export const SHAPE_COLUMNS: Readonly<Record<Shape, readonly ColumnName[]>> = {
+export const FORM_COLUMNS: Readonly<Record<ReadingForm, readonly ColumnName[]>> = {
   backlash: ["position", "backlash"],
   pair: ["position", "advancing", "retracting"],
   positioning: ["target", "direction", "reading", "run"],
 };
 
-export function shapeOf(reading: Reading): Shape {
+export function readingForm(reading: Reading): ReadingForm {
   if (isPair(reading)) return "pair";
   return isPositioning(reading) ? "positioning" : "backlash";
 }
 
 /** The shapes that a survey's readings have; for a survey without any, the one its method asks for. */
-export function shapesOf({ method, readings }: Survey): readonly Shape[] {
-  const present = new Set(readings.map(shapeOf));
+export function readingForms({ method, readings }: Survey): readonly ReadingForm[] {
+  const present = new Set(readings.map(readingForm));
   if (present.size > 0) return [...present];
   if (method === "positioning") return ["positioning"];
   return method === "push-pull" ? ["backlash"] : ["pair"];
@@ -48,15 +48,15 @@ const made = new Map<string, readonly Column[]>();
 
 /** The columns to type a survey's readings in, with lengths in the slide's units; the same ones for the same readings. */
 export function columnsOf(survey: Survey, units: Units): readonly Column[] {
-  const shapes = shapesOf(survey);
+  const shapes = readingForms(survey);
   const key = [...shapes, survey.method, units].join();
   const columns = made.get(key) ?? columnsFor(shapes, survey, units);
   made.set(key, columns);
   return columns;
 }
 
-function columnsFor(shapes: readonly Shape[], { method }: Survey, units: Units): readonly Column[] {
-  const names = new Set(shapes.flatMap((shape) => SHAPE_COLUMNS[shape]));
+function columnsFor(shapes: readonly ReadingForm[], { method }: Survey, units: Units): readonly Column[] {
+  const names = new Set(shapes.flatMap((shape) => FORM_COLUMNS[shape]));
   const read = method === "dial-pair" ? "divisions" : units;
   const column = (name: ColumnName, counts: Counts): Column => ({
     name,

@@ -19,25 +19,25 @@ export class FieldGrid extends LitElement {
   static override styles = [controls, unsafeCSS(fieldGridCss)];
 
   @property({ attribute: false }) editor: InspectionEditor | null = null;
-  @property({ attribute: false }) work: EditorState | null = null;
+  @property({ attribute: false }) editorState: EditorState | null = null;
   @property({ attribute: false }) survey: Survey | null = null;
   /** The survey that the fields are of; null where they are the slide's. */
   @property({ attribute: false }) of: string | null = null;
   @property({ attribute: false }) fields: readonly Field[] = [];
 
   override render() {
-    const { work, survey } = this;
-    if (work === null || work.inspection === null) return nothing;
-    const { slide } = work.inspection;
+    const { editorState, survey } = this;
+    if (editorState === null || editorState.inspection === null) return nothing;
+    const { slide } = editorState.inspection;
     const { settings } = settingsOf(slideInMillimetres(slide), lengthsIn(slide.units));
     return this.fields
       .filter(({ when }) => when === undefined || (survey !== null && when({ slide, survey })))
-      .map((field) => this.#field(field, work, slide, settings));
+      .map((field) => this.#field(field, editorState, slide, settings));
   }
 
-  #field(field: Field, work: EditorState, { units }: Slide, settings: Settings) {
+  #field(field: Field, editorState: EditorState, { units }: Slide, settings: Settings) {
     const place = { survey: this.of, path: field.path };
-    const { text, problem } = showField(work, place);
+    const { text, problem } = showField(editorState, place);
     return html`<tightspot-field
       .field=${field}
       .text=${text}

@@ -5,8 +5,8 @@ import type { Inspection } from "../../inspection/schema.ts";
 import type { EditorState, FieldPlace, TypedField } from "../../records/editorState.ts";
 import { fieldAt } from "./fieldList.ts";
 import { fieldProblemWords } from "./fieldWords.ts";
-import { withOrWithout } from "./places.ts";
-import { readTyped, typedFrom } from "./typedValue.ts";
+import { withValueOrWithout } from "./places.ts";
+import { fieldText, readFieldText } from "./typedValue.ts";
 
 /** A field as it is to be shown. */
 export interface ShownField {
@@ -19,10 +19,10 @@ export interface ShownField {
  * Takes what was typed into a field. It becomes part of the inspection as soon as it fits, and whatever else was
  * typed before and did not fit is tried again; until then it is kept as typed.
  */
-export function enterField(work: EditorState, place: FieldPlace, text: string): EditorState {
-  const waiting = [...work.draft.fields.filter((field) => !isAt(field, place)), { ...place, text }];
-  if (work.inspection === null) return { ...work, draft: { ...work.draft, fields: waiting } };
-  let inspection = work.inspection;
+export function enterField(state: EditorState, place: FieldPlace, text: string): EditorState {
+  const waiting = [...state.draft.fields.filter((field) => !isAt(field, place)), { ...place, text }];
+  if (state.inspection === null) return { ...state, draft: { ...state.draft, fields: waiting } };
+  let inspection = state.inspection;
   const take = (fields: readonly TypedField[]): boolean => {
     const entered = withFields(inspection, fields);
     if (entered.ok) inspection = entered.value;
@@ -36,12 +36,12 @@ export function enterField(work: EditorState, place: FieldPlace, text: string): 
     if (both.length > 1 && !taken.has(field) && take(both)) for (const each of both) taken.add(each);
   }
   const refused = alone.filter((field) => !taken.has(field)).toReversed();
-  return { inspection, draft: { ...work.draft, fields: refused } };
+  return { inspection, draft: { ...state.draft, fields: refused } };
 }
 
 /** What a field shows: what was typed and does not fit yet, else its value. */
-export function showField(work: EditorState, place: FieldPlace): ShownField {
-  const { inspection, draft } = work;
+export function showField(state: EditorState, place: FieldPlace): ShownField {
+  const { inspection, draft } = state;
   const typed = draft.fields.find((field) => isAt(field, place));
   if (typed !== undefined) {
     return {
@@ -50,8 +50,8 @@ export function showField(work: EditorState, place: FieldPlace): ShownField {
     };
   }
   if (inspection === null) return { text: "", problem: "" };
-  const text = typedFrom(valueAt(holderOf(inspection, place), place.path));
-  return { text, problem: wrongIn(readTyped(fieldAt(place.path), text, inspection.slide.units), place) };
+  const text = fieldText(valueAt(holderOf(inspection, place), place.path));
+  return { text, problem: wrongIn(readFieldText(fieldAt(place.path), text, inspection.slide.units), place) };
 }
 
 function isAt(field: TypedField, place: FieldPlace): boolean {
@@ -69,7 +69,7 @@ function whyWaiting(inspection: Inspection, typed: TypedField, waiting: readonly
   const { units } = inspection.slide;
   const others = waiting.filter(
     (field) =>
-      field !== typed && isBeside(field, typed) && readTyped(fieldAt(field.path), field.text, units).ok,
+      field !== typed && isBeside(field, typed) && readFieldText(fieldAt(field.path), field.text, units).ok,
   );
   return wrongIn(withFields(inspection, [typed, ...others]), typed);
 }
@@ -82,12 +82,12 @@ function wrongIn(read: Outcome<unknown>, { path }: FieldPlace): string {
 function withFields(inspection: Inspection, fields: readonly TypedField[]): Outcome<Inspection> {
   let { slide, surveys }: { slide: Plain; surveys: readonly Plain[] } = inspection;
   for (const { survey: of, path, text } of fields) {
-    const read = readTyped(fieldAt(path), text, inspection.slide.units);
+    const read = readFieldText(fieldAt(path), text, inspection.slide.units);
     if (!read.ok) return read;
-    if (of === null) slide = withOrWithout(slide, path, read.value);
+    if (of === null) slide = withValueOrWithout(slide, path, read.value);
     else
       surveys = surveys.map((survey) =>
-        survey.id === of ? withOrWithout(survey, path, read.value) : survey,
+        survey.id === of ? withValueOrWithout(survey, path, read.value) : survey,
       );
   }
   const outcome = readInspection({ ...inspection, slide, surveys });

@@ -1,7 +1,7 @@
 import type { GuideState, PendingInput } from "../../records/editorState.ts";
 
 /** How far the entry of a survey station by station is; null where it was not begun. */
-export function guideOf(draft: PendingInput, survey: string): GuideState | null {
+export function guideOfSurvey(draft: PendingInput, survey: string): GuideState | null {
   return draft.guides?.find((guide) => guide.survey === survey) ?? null;
 }
 

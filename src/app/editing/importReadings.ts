@@ -3,15 +3,15 @@ import { merged, type Plain, valueAt } from "../../inspection/parts.ts";
 import type { Reading, Survey } from "../../inspection/schema.ts";
 import type { CsvReadings } from "../../intake/readCsv.ts";
 import type { EditorState, PendingInput } from "../../records/editorState.ts";
-import { shapeOf, shapesOf } from "./columns.ts";
+import { readingForm, readingForms } from "./columns.ts";
 import { SETUP_FIELDS } from "./fieldList.ts";
 import { type Row, rowsFrom, rowsOf, withRows } from "./rows.ts";
 import { withSetupText } from "./slideSetup.ts";
 import { nextSurvey, withSurvey } from "./surveys.ts";
-import { typedFrom } from "./typedValue.ts";
+import { fieldText } from "./typedValue.ts";
 
 /** Takes a log in before the slide is described: its readings wait, and what it says of the slide is filled in. */
-export function takeIntoDraft(draft: PendingInput, csv: CsvReadings): PendingInput {
+export function withWaitingReadings(draft: PendingInput, csv: CsvReadings): PendingInput {
   const { readings, method, units, slideData } = csv;
   const slide = units === undefined ? slideData.slide : { ...slideData.slide, units };
   const waiting = {
@@ -25,25 +25,27 @@ export function takeIntoDraft(draft: PendingInput, csv: CsvReadings): PendingInp
   return Object.values(SETUP_FIELDS).reduce<PendingInput>(
     (filled, { path }) => {
       const value = valueAt(slide, path);
-      return value === undefined ? filled : withSetupText(filled, path, typedFrom(value));
+      return value === undefined ? filled : withSetupText(filled, path, fieldText(value));
     },
     { ...draft, waiting },
   );
 }
 
 /** Whether a log's readings can stand among those of a survey. */
-export function fitsMethod(survey: Survey, { method, readings }: CsvReadings): boolean {
+export function canJoinSurvey(survey: Survey, { method, readings }: CsvReadings): boolean {
   if (survey.readings.length === 0) return true;
-  return survey.method === method || readings.every((item) => shapesOf(survey).includes(shapeOf(item)));
+  return (
+    survey.method === method || readings.every((item) => readingForms(survey).includes(readingForm(item)))
+  );
 }
 
 /** The survey with a log's readings after its own; an empty survey takes over the log's method. */
-export function withReadingsAdded(work: EditorState, survey: Survey, csv: CsvReadings): EditorState {
-  const before = rowsOf(work.draft, survey);
+export function withReadingsAdded(state: EditorState, survey: Survey, csv: CsvReadings): EditorState {
+  const before = rowsOf(state.draft, survey);
   const isEmpty = survey.readings.length === 0;
   const { method, slideData } = csv;
   const prepared = withSurveyData(
-    work,
+    state,
     survey,
     isEmpty ? { ...slideData.survey, method } : { method: survey.method, ...noteOf(survey, csv) },
   );
@@ -51,9 +53,9 @@ export function withReadingsAdded(work: EditorState, survey: Survey, csv: CsvRea
 }
 
 /** The survey with a log's readings in place of its own. */
-export function withReadingsReplaced(work: EditorState, survey: Survey, csv: CsvReadings): EditorState {
+export function withReadingsReplaced(state: EditorState, survey: Survey, csv: CsvReadings): EditorState {
   const prepared = withSurveyData(
-    work,
+    state,
     { ...survey, readings: [] },
     {
       method: csv.method,
@@ -72,13 +74,13 @@ function noteOf({ note }: Survey, { slideData }: CsvReadings): Plain {
 
 /** A further survey with a log's readings, and its name. */
 export function withSurveyAdded(
-  work: EditorState,
+  state: EditorState,
   csv: CsvReadings,
-): { readonly work: EditorState; readonly survey: string } {
-  const survey = nextSurvey(work.inspection?.surveys ?? []);
+): { readonly state: EditorState; readonly survey: string } {
+  const survey = nextSurvey(state.inspection?.surveys ?? []);
   const data = { ...csv.slideData.survey, method: csv.method };
-  const prepared = withSurveyData(withSurvey(work, survey), survey, data);
-  return { work: withRows(prepared, survey.id, rowsFrom(csv.readings)), survey: survey.id };
+  const prepared = withSurveyData(withSurvey(state, survey), survey, data);
+  return { state: withRows(prepared, survey.id, rowsFrom(csv.readings)), survey: survey.id };
 }
 
 /** Rows but for those that hold the given readings, each taken away once: what was typed since stays. */
@@ -96,14 +98,14 @@ function figuresOf({ cells }: Row): string {
 }
 
 /** The survey with what a log says of it, as far as that is sound; its name in the file stays. */
-function withSurveyData(work: EditorState, survey: Survey, data: Plain): EditorState {
-  const { inspection } = work;
-  if (inspection === null) return work;
+function withSurveyData(state: EditorState, survey: Survey, data: Plain): EditorState {
+  const { inspection } = state;
+  if (inspection === null) return state;
   const put = (changed: Plain): Plain => ({
     ...inspection,
     surveys: inspection.surveys.map((each) => (each.id === survey.id ? changed : each)),
   });
   const whole = readInspection(put({ ...merged(survey, data), id: survey.id }));
   const sound = whole.ok ? whole : readInspection(put({ ...survey, method: data.method }));
-  return sound.ok ? { ...work, inspection: sound.value } : work;
+  return sound.ok ? { ...state, inspection: sound.value } : state;
 }

@@ -14,7 +14,7 @@ import type { SaveResult } from "../../records/storedInspection.ts";
 import { afterChange } from "./afterChange.ts";
 import type { ColumnName } from "./columns.ts";
 import { enterField, showField } from "./fieldValues.ts";
-import { guideOf, withGuide } from "./guides.ts";
+import { guideOfSurvey, withGuide } from "./guides.ts";
 import {
   withoutReadings,
   withReadingsAdded,
@@ -22,10 +22,10 @@ import {
   withSurveyAdded,
 } from "./importReadings.ts";
 import { timeNow } from "./localTime.ts";
-import { blankRow, type Row, rowsOf, withReading, withRows, withUnreadable } from "./rows.ts";
-import { areSame, withEvents, withVerdict } from "./slideEvents.ts";
-import { nextSurvey, withoutSurvey, withSurvey, withSurveyAgain } from "./surveys.ts";
-import { backwards, NO_STEPS, rowsAfter, stepBetween, withStep } from "./undo.ts";
+import { blankRow, type Row, rowsOf, withReading, withRows, withUnreadableRows } from "./rows.ts";
+import { sameEvents, withEvents, withVerdict } from "./slideEvents.ts";
+import { nextSurvey, withoutSurvey, withSurvey, withSurveyRestored } from "./surveys.ts";
+import { NO_STEPS, reversed, rowsAfterStep, stepBetween, withStep } from "./undo.ts";
 
 /** What becomes of a log's readings: with those of the survey, in their place, or a survey of their own. */
 export type ImportMode = "add" | "replace" | "as survey";
@@ -40,7 +40,7 @@ export class InspectionEditor extends EventTarget {
   readonly id: string;
   /** The inspection as it was when it was opened here. */
   readonly opened: Inspection | null;
-  #work: EditorState;
+  #state: EditorState;
   #survey: string | null = null;
   #rows: readonly Row[] = [];
   #saveStatus: SaveStatus;
@@ -56,8 +56,8 @@ export class InspectionEditor extends EventTarget {
     super();
     this.id = kept.id;
     const { inspection, draft, inFile = false } = kept;
-    this.#work = { ...withUnreadable({ inspection, draft }), inFile };
-    this.opened = this.#work.inspection;
+    this.#state = { ...withUnreadableRows({ inspection, draft }), inFile };
+    this.opened = this.#state.inspection;
     this.#saveStatus = { state: "kept", at: kept.savedAt };
     this.#autosave = createAutosave(kept, save, (saveStatus) => {
       this.#saveStatus = saveStatus;
@@ -66,12 +66,12 @@ export class InspectionEditor extends EventTarget {
     this.chooseSurvey(survey ?? this.#surveys.at(-1)?.id ?? null);
   }
 
-  get work(): EditorState {
-    return this.#work;
+  get state(): EditorState {
+    return this.#state;
   }
 
   get inspection(): Inspection | null {
-    return this.#work.inspection;
+    return this.#state.inspection;
   }
 
   /** The survey being worked on. */
@@ -92,55 +92,55 @@ export class InspectionEditor extends EventTarget {
   }
 
   get canUndo(): boolean {
-    return (this.#work.draft.steps?.done.length ?? 0) > 0;
+    return (this.#state.draft.steps?.done.length ?? 0) > 0;
   }
 
   get canRedo(): boolean {
-    return (this.#work.draft.steps?.undone.length ?? 0) > 0;
+    return (this.#state.draft.steps?.undone.length ?? 0) > 0;
   }
 
   /** How far the entry station by station is; null where it was not begun, or there is no survey. */
   get guide(): GuideState | null {
-    return this.#survey === null ? null : guideOf(this.#work.draft, this.#survey);
+    return this.#survey === null ? null : guideOfSurvey(this.#state.draft, this.#survey);
   }
 
   get #surveys(): readonly Survey[] {
-    return this.#work.inspection?.surveys ?? [];
+    return this.#state.inspection?.surveys ?? [];
   }
 
   /** Keeps the work as it is: what was opened from a file and is not kept yet. */
-  keep(): void {
-    this.#change(this.#work);
+  scheduleSave(): void {
+    this.#change(this.#state);
   }
 
   /** Takes note that there is a file of all that was entered. */
-  savedToFile(): void {
-    this.#change({ ...this.#work, inFile: true });
+  markInFile(): void {
+    this.#change({ ...this.#state, inFile: true });
   }
 
   /** Saves at once what was not saved yet. */
-  keepNow(): Promise<void> {
-    return this.#autosave.flush();
+  saveNow(): Promise<void> {
+    return this.#autosave.saveNow();
   }
 
   chooseSurvey(id: string | null): void {
     this.#survey = this.#surveys.some((survey) => survey.id === id) ? id : (this.#surveys.at(-1)?.id ?? null);
-    this.#rows = this.survey === null ? [] : rowsOf(this.#work.draft, this.survey);
+    this.#rows = this.survey === null ? [] : rowsOf(this.#state.draft, this.survey);
     this.#tell();
   }
 
   /** Takes the work as it now is: an imported survey, a slide described. */
-  become(work: EditorState, survey?: string): void {
-    this.#change(work);
+  setState(state: EditorState, survey?: string): void {
+    this.#change(state);
     this.chooseSurvey(survey ?? this.#survey);
   }
 
-  draftAs(draft: PendingInput): void {
-    this.#change({ ...this.#work, draft });
+  setPendingInput(draft: PendingInput): void {
+    this.#change({ ...this.#state, draft });
   }
 
   enterField(place: FieldPlace, text: string): void {
-    const before = showField(this.#work, place).text;
+    const before = showField(this.#state, place).text;
     this.#enterField(place, text);
     this.#record({ of: "field", ...place, before, after: text }, `${place.survey} ${place.path}`);
   }
@@ -195,9 +195,9 @@ export class InspectionEditor extends EventTarget {
   }
 
   /** Goes on with the entry station by station, or lays it by. */
-  guideAs(guide: GuideState): void {
-    const before = guideOf(this.#work.draft, guide.survey)?.stations ?? guide.stations;
-    this.#change({ ...this.#work, draft: withGuide(this.#work.draft, guide) });
+  setGuide(guide: GuideState): void {
+    const before = guideOfSurvey(this.#state.draft, guide.survey)?.stations ?? guide.stations;
+    this.#change({ ...this.#state, draft: withGuide(this.#state.draft, guide) });
     if (before.join() === guide.stations.join()) return;
     const typingIn = guide.typing.stations === undefined ? "" : `${guide.survey} stations`;
     this.#record({ of: "stations", survey: guide.survey, before, after: guide.stations }, typingIn);
@@ -205,17 +205,17 @@ export class InspectionEditor extends EventTarget {
 
   /** Takes the last step back. Nothing is lost by that: it can be done again. */
   undo(): UndoStep | null {
-    const { done, undone } = this.#work.draft.steps ?? NO_STEPS;
+    const { done, undone } = this.#state.draft.steps ?? NO_STEPS;
     const step = done.at(-1);
     if (step === undefined) return null;
-    const isDone = this.#apply(backwards(step));
+    const isDone = this.#apply(reversed(step));
     this.#keepSteps({ done: isDone ? done.slice(0, -1) : [], undone: isDone ? [...undone, step] : [] });
     return isDone ? step : null;
   }
 
   /** Does again what was taken back last. */
   redo(): UndoStep | null {
-    const { done, undone } = this.#work.draft.steps ?? NO_STEPS;
+    const { done, undone } = this.#state.draft.steps ?? NO_STEPS;
     const step = undone.at(-1);
     if (step === undefined) return null;
     const isDone = this.#apply(step);
@@ -225,20 +225,20 @@ export class InspectionEditor extends EventTarget {
 
   addSurvey(): void {
     const survey = nextSurvey(this.#surveys);
-    this.become(withSurvey(this.#work, survey), survey.id);
+    this.setState(withSurvey(this.#state, survey), survey.id);
   }
 
   /** Takes a log's readings in. */
-  take(csv: CsvReadings, how: ImportMode): Undo {
+  importReadings(csv: CsvReadings, how: ImportMode): Undo {
     const { survey } = this;
     if (how === "as survey" || survey === null) {
-      const added = withSurveyAdded(this.#work, csv);
-      this.become(added.work, added.survey);
-      return () => this.become(withoutSurvey(this.#work, added.survey));
+      const added = withSurveyAdded(this.#state, csv);
+      this.setState(added.state, added.survey);
+      return () => this.setState(withoutSurvey(this.#state, added.survey));
     }
     const before = this.#rows;
     const replaced = how === "replace" ? before : [];
-    this.become((how === "add" ? withReadingsAdded : withReadingsReplaced)(this.#work, survey, csv));
+    this.setState((how === "add" ? withReadingsAdded : withReadingsReplaced)(this.#state, survey, csv));
     this.#record(stepBetween(survey.id, before, this.#rows));
     return () => {
       this.chooseSurvey(survey.id);
@@ -251,22 +251,22 @@ export class InspectionEditor extends EventTarget {
    *
    * @param typingIn the field that is being typed in, if any
    */
-  eventsAs(events: readonly SlideEvent[], typingIn = ""): void {
+  setEvents(events: readonly SlideEvent[], typingIn = ""): void {
     const before = this.inspection?.events ?? [];
-    this.#change(withEvents(this.#work, events));
+    this.#change(withEvents(this.#state, events));
     this.#record({ of: "events", survey: null, before, after: events }, typingIn);
   }
 
   /** Notes a verdict that was given, unless it is the last one noted of its survey. */
   noteVerdict(given: GivenVerdict): void {
-    const noted = withVerdict(this.#work, given);
-    if (noted !== this.#work) this.#change(noted);
+    const noted = withVerdict(this.#state, given);
+    if (noted !== this.#state) this.#change(noted);
   }
 
   deleteSurvey(id: string): Undo {
-    const before = this.#work;
-    this.become(withoutSurvey(this.#work, id));
-    return () => this.become(withSurveyAgain(this.#work, before, id), id);
+    const before = this.#state;
+    this.setState(withoutSurvey(this.#state, id));
+    return () => this.setState(withSurveyRestored(this.#state, before, id), id);
   }
 
   #changeRow(key: number, change: (row: Row) => Row, typingIn = ""): void {
@@ -278,26 +278,26 @@ export class InspectionEditor extends EventTarget {
 
   #putRows(rows: readonly Row[]): void {
     this.#rows = rows;
-    if (this.#survey !== null) this.#change(withRows(this.#work, this.#survey, rows));
+    if (this.#survey !== null) this.#change(withRows(this.#state, this.#survey, rows));
   }
 
   #enterField(place: FieldPlace, text: string): void {
-    const entered = enterField(this.#work, place, text);
+    const entered = enterField(this.#state, place, text);
     // What a survey's data say may make rows readable, or other columns needed.
     this.#change(place.survey === null ? entered : withRows(entered, place.survey, this.#rows));
   }
 
   #record(step: UndoStep | null, typingIn = ""): void {
-    if (step === null || this.#work.inspection === null) return;
+    if (step === null || this.#state.inspection === null) return;
     const goesOn = typingIn !== "" && typingIn === this.#typingIn;
     this.#typingIn = typingIn;
-    const { steps = NO_STEPS } = this.#work.draft;
-    this.#change({ ...this.#work, draft: { ...this.#work.draft, steps: withStep(steps, step, goesOn) } });
+    const { steps = NO_STEPS } = this.#state.draft;
+    this.#change({ ...this.#state, draft: { ...this.#state.draft, steps: withStep(steps, step, goesOn) } });
   }
 
   #keepSteps(steps: PendingInput["steps"] & object): void {
     this.#typingIn = "";
-    this.#change({ ...this.#work, draft: { ...this.#work.draft, steps } });
+    this.#change({ ...this.#state, draft: { ...this.#state.draft, steps } });
   }
 
   /** Whether it could be done. */
@@ -307,26 +307,26 @@ export class InspectionEditor extends EventTarget {
       return true;
     }
     if (step.of === "events") {
-      const isAsBefore = areSame(this.inspection?.events ?? [], step.before);
-      if (isAsBefore) this.#change(withEvents(this.#work, step.after));
+      const isAsBefore = sameEvents(this.inspection?.events ?? [], step.before);
+      if (isAsBefore) this.#change(withEvents(this.#state, step.after));
       return isAsBefore;
     }
     if (step.survey !== this.#survey) this.chooseSurvey(step.survey);
     const { survey, inspection, guide } = this;
     if (survey?.id !== step.survey || inspection === null) return false;
     if (step.of === "rows") {
-      const rows = rowsAfter(this.#rows, step, survey, inspection.slide.units);
+      const rows = rowsAfterStep(this.#rows, step, survey, inspection.slide.units);
       if (rows !== null) this.#putRows(rows);
       return rows !== null;
     }
     if (guide === null) return false;
-    this.#change({ ...this.#work, draft: withGuide(this.#work.draft, { ...guide, stations: step.after }) });
+    this.#change({ ...this.#state, draft: withGuide(this.#state.draft, { ...guide, stations: step.after }) });
     return true;
   }
 
-  #change(work: EditorState): void {
-    this.#work = afterChange(this.#work, work);
-    this.#autosave.changed(this.#work);
+  #change(state: EditorState): void {
+    this.#state = afterChange(this.#state, state);
+    this.#autosave.schedule(this.#state);
     this.#tell();
   }
 

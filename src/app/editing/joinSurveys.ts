@@ -7,7 +7,7 @@ import { withoutSurvey } from "./surveys.ts";
 
 /** The work with what another inspection of the slide added to it. */
 export interface Joined {
-  readonly work: EditorState;
+  readonly state: EditorState;
   /** The ids of the surveys that were added. */
   readonly surveys: readonly string[];
   readonly events: NonNullable<Inspection["events"]>;
@@ -18,8 +18,8 @@ export interface Joined {
  * over, and a survey whose id another one has gets an id of its own. The slide stays as it is here. Fails where it is
  * another slide, or nothing is new.
  */
-export function withSurveysOf(work: EditorState, other: Inspection): Outcome<Joined> {
-  const { inspection } = work;
+export function withSurveysOf(state: EditorState, other: Inspection): Outcome<Joined> {
+  const { inspection } = state;
   if (inspection === null) throw new Error("There is no slide yet that surveys could be added to.");
   const one = ofOneSlide([{ ...other, surveys: [] }, inspection]);
   if (!one.ok) return one;
@@ -34,8 +34,8 @@ export function withSurveysOf(work: EditorState, other: Inspection): Outcome<Joi
     return failed("", "all its surveys are here already", "Choose a file with another survey of this slide.");
   }
   return succeeded({
-    work: {
-      ...work,
+    state: {
+      ...state,
       inspection: {
         ...inspection,
         surveys: [...surveys, ...added],
@@ -48,8 +48,8 @@ export function withSurveysOf(work: EditorState, other: Inspection): Outcome<Joi
 }
 
 /** The work without what was added. */
-export function withoutJoined(work: EditorState, { surveys, events }: Joined): EditorState {
-  const { inspection, ...rest } = surveys.reduce(withoutSurvey, work);
+export function withoutJoined(state: EditorState, { surveys, events }: Joined): EditorState {
+  const { inspection, ...rest } = surveys.reduce(withoutSurvey, state);
   if (inspection?.events === undefined) return { ...rest, inspection };
   return {
     ...rest,

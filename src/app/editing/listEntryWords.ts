@@ -3,13 +3,13 @@ import { dayOf } from "./localTime.ts";
 
 const WHEN = new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" });
 
-export function nameInList({ name, isDamaged }: ListEntry): string {
+export function listEntryName({ name, isDamaged }: ListEntry): string {
   if (isDamaged) return "Damaged inspection";
   return name ?? "New inspection, slide not described yet";
 }
 
 /** What the list tells of an inspection under its name. */
-export function aboutEntry(entry: ListEntry): string {
+export function listEntrySummary(entry: ListEntry): string {
   const { machine, surveys, lastTaken, readings, savedAt, inFile, isDamaged } = entry;
   if (isDamaged) return "It cannot be opened; what is there can be saved.";
   const parts = [

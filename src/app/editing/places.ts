@@ -1,7 +1,7 @@
 import { isPlain, type Plain, valueAt, withValueAt } from "../../inspection/parts.ts";
 
 /** A copy with the value at a dotted name; undefined takes it away, with what is left empty by that. */
-export function withOrWithout(data: Plain, name: string, value: unknown): Plain {
+export function withValueOrWithout(data: Plain, name: string, value: unknown): Plain {
   return value === undefined ? without(data, name) : withValueAt(data, name, value);
 }
 

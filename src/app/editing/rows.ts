@@ -10,10 +10,10 @@ import {
   type Column,
   type ColumnName,
   columnsOf,
-  SHAPE_COLUMNS,
-  type Shape,
-  shapeOf,
-  shapesOf,
+  FORM_COLUMNS,
+  type ReadingForm,
+  readingForm,
+  readingForms,
 } from "./columns.ts";
 
 /** A row of the table of readings, as it is typed. */
@@ -31,7 +31,7 @@ export interface CellProblem {
   readonly what: string;
 }
 
-export type RowReading =
+export type RowResult =
   | { readonly state: "blank" }
   | { readonly state: "read"; readonly reading: Reading }
   | { readonly state: "unread"; readonly problems: readonly CellProblem[] };
@@ -46,30 +46,30 @@ export function blankRow(): Row {
 }
 
 /** Why a row is struck, or null. */
-export function struckBecause(row: Row): string | null {
+export function exclusionReason(row: Row): string | null {
   const { excluded } = row.marks;
   return typeof excluded === "string" ? excluded : null;
 }
 
-type RowReader = (row: Row) => RowReading;
+type RowReader = (row: Row) => RowResult;
 
 /** By all that reading a row depends on beside the row itself. */
 const readers = new Map<string, RowReader>();
 
 /** What a row says as a reading of its survey, or which cells stand in the way. */
-export function readRow(row: Row, survey: Survey, units: Units): RowReading {
+export function readRow(row: Row, survey: Survey, units: Units): RowResult {
   return rowReader(survey, units)(row);
 }
 
 /** Reads the rows of a survey, and none of them twice: with every key that is typed all but one are as they were. */
 export function rowReader(survey: Survey, units: Units): RowReader {
-  const shapes = shapesOf(survey);
+  const shapes = readingForms(survey);
   const needsDial = survey.method === "dial-pair" && survey.dial === undefined;
   const key = [...shapes, survey.method, needsDial, units].join();
   const known = readers.get(key);
   if (known !== undefined) return known;
   const columns = columnsOf(survey, units);
-  const read = new WeakMap<Row, RowReading>();
+  const read = new WeakMap<Row, RowResult>();
   const reader: RowReader = (row) => {
     const reading = read.get(row) ?? readAnew(row, columns, shapes, needsDial);
     read.set(row, reading);
@@ -82,9 +82,9 @@ export function rowReader(survey: Survey, units: Units): RowReader {
 function readAnew(
   row: Row,
   columns: readonly Column[],
-  shapes: readonly Shape[],
+  shapes: readonly ReadingForm[],
   needsDial: boolean,
-): RowReading {
+): RowResult {
   const isTyped = (name: ColumnName): boolean => (row.cells[name] ?? "").trim() !== "";
   if (!columns.some(({ name }) => isTyped(name))) {
     return Object.keys(row.marks).every((mark) => mark === "time")
@@ -94,7 +94,7 @@ function readAnew(
   const shape = shapeOfRow(isTyped, shapes);
   const values: Partial<Record<ColumnName, number | string>> = {};
   const problems: CellProblem[] = [];
-  for (const column of columns.filter(({ name }) => SHAPE_COLUMNS[shape].includes(name))) {
+  for (const column of columns.filter(({ name }) => FORM_COLUMNS[shape].includes(name))) {
     if (!isTyped(column.name)) {
       problems.push(...missing([column]));
       continue;
@@ -117,8 +117,8 @@ function readAnew(
 }
 
 /** The shape that the typed cells of a row belong to; where they do not tell, the first of the survey. */
-function shapeOfRow(isTyped: (name: ColumnName) => boolean, shapes: readonly Shape[]): Shape {
-  const own = (shape: Shape) => SHAPE_COLUMNS[shape].filter((name) => name !== "position");
+function shapeOfRow(isTyped: (name: ColumnName) => boolean, shapes: readonly ReadingForm[]): ReadingForm {
+  const own = (shape: ReadingForm) => FORM_COLUMNS[shape].filter((name) => name !== "position");
   return shapes.find((shape) => own(shape).some(isTyped)) ?? shapes[0] ?? "backlash";
 }
 
@@ -142,14 +142,14 @@ export function rowsOf(draft: PendingInput, survey: Survey): readonly Row[] {
 export function rowsFrom(readings: readonly Reading[]): readonly Row[] {
   const decimals = new Map<ColumnName, number>();
   for (const reading of readings) {
-    for (const name of SHAPE_COLUMNS[shapeOf(reading)]) {
+    for (const name of FORM_COLUMNS[readingForm(reading)]) {
       decimals.set(name, Math.max(decimals.get(name) ?? 0, decimalsIn(reading[name])));
     }
   }
   return readings.map((reading) => {
     const { ...marks }: Record<string, unknown> = reading;
     const cells: Partial<Record<ColumnName, string>> = {};
-    for (const name of SHAPE_COLUMNS[shapeOf(reading)]) {
+    for (const name of FORM_COLUMNS[readingForm(reading)]) {
       cells[name] = cellText(name, marks[name], decimals.get(name) ?? 0);
       delete marks[name];
     }
@@ -186,11 +186,11 @@ export function withReading(rows: readonly Row[], row: Row): readonly Row[] {
 }
 
 /** The work with the rows of one survey as they are now: what can be read becomes readings, the rest is kept. */
-export function withRows(work: EditorState, surveyId: string, rows: readonly Row[]): EditorState {
-  if (work.inspection === null) return work;
-  const { slide } = work.inspection;
-  const survey = work.inspection.surveys.find(({ id }) => id === surveyId);
-  if (survey === undefined) return work;
+export function withRows(state: EditorState, surveyId: string, rows: readonly Row[]): EditorState {
+  if (state.inspection === null) return state;
+  const { slide } = state.inspection;
+  const survey = state.inspection.surveys.find(({ id }) => id === surveyId);
+  if (survey === undefined) return state;
   const readings: Reading[] = [];
   const unread: UnreadRow[] = [];
   const readRowOf = rowReader(survey, slide.units);
@@ -202,25 +202,25 @@ export function withRows(work: EditorState, surveyId: string, rows: readonly Row
       unread.push({ survey: surveyId, row: readings.length + unread.length, cells, marks });
     }
   }
-  const surveys = work.inspection.surveys.map((item) =>
+  const surveys = state.inspection.surveys.map((item) =>
     item.id === surveyId ? { ...item, readings } : item,
   );
-  const others = work.draft.rows.filter((row) => row.survey !== surveyId);
+  const others = state.draft.rows.filter((row) => row.survey !== surveyId);
   return {
-    inspection: { ...work.inspection, surveys },
-    draft: { ...work.draft, rows: [...others, ...unread] },
+    inspection: { ...state.inspection, surveys },
+    draft: { ...state.draft, rows: [...others, ...unread] },
   };
 }
 
 /** The work as its table shows it: readings of a file that no cell takes, such as one of a kilometre, are unread rows. */
-export function withUnreadable(work: EditorState): EditorState {
-  const { inspection, draft } = work;
-  if (inspection === null) return work;
+export function withUnreadableRows(state: EditorState): EditorState {
+  const { inspection, draft } = state;
+  if (inspection === null) return state;
   const hasUnreadable = (survey: Survey): boolean => {
     const read = rowReader(survey, inspection.slide.units);
     return rowsFrom(survey.readings).some((row) => read(row).state !== "read");
   };
   return inspection.surveys
     .filter(hasUnreadable)
-    .reduce((shown, survey) => withRows(shown, survey.id, rowsOf(draft, survey)), work);
+    .reduce((shown, survey) => withRows(shown, survey.id, rowsOf(draft, survey)), state);
 }

@@ -2,13 +2,13 @@ import type { GivenVerdict, Inspection, SlideEvent } from "../../inspection/sche
 import type { EditorState } from "../../records/editorState.ts";
 
 /** The work with other events; without any, the file says nothing of them. */
-export function withEvents(work: EditorState, events: readonly SlideEvent[]): EditorState {
-  if (work.inspection === null) return work;
-  const { events: _before, ...inspection } = work.inspection;
-  return { ...work, inspection: events.length === 0 ? inspection : { ...inspection, events } };
+export function withEvents(state: EditorState, events: readonly SlideEvent[]): EditorState {
+  if (state.inspection === null) return state;
+  const { events: _before, ...inspection } = state.inspection;
+  return { ...state, inspection: events.length === 0 ? inspection : { ...inspection, events } };
 }
 
-export function areSame(one: readonly SlideEvent[], other: readonly SlideEvent[]): boolean {
+export function sameEvents(one: readonly SlideEvent[], other: readonly SlideEvent[]): boolean {
   return JSON.stringify(one) === JSON.stringify(other);
 }
 
@@ -22,12 +22,12 @@ export function withVerdicts(inspection: Inspection, verdicts: readonly GivenVer
  * The work with one more verdict noted. The same work where the last one of its survey says the same by the same
  * version of the program.
  */
-export function withVerdict(work: EditorState, given: GivenVerdict): EditorState {
-  if (work.inspection === null) return work;
-  const { verdicts = [] } = work.inspection;
+export function withVerdict(state: EditorState, given: GivenVerdict): EditorState {
+  if (state.inspection === null) return state;
+  const { verdicts = [] } = state.inspection;
   const last = verdicts.findLast(({ survey }) => survey === given.survey);
-  if (last !== undefined && saysTheSame(last, given)) return work;
-  return { ...work, inspection: withVerdicts(work.inspection, [...verdicts, given]) };
+  if (last !== undefined && saysTheSame(last, given)) return state;
+  return { ...state, inspection: withVerdicts(state.inspection, [...verdicts, given]) };
 }
 
 /** Chances differ a little whenever a reading is added; what they lead to is what counts. */

@@ -14,15 +14,15 @@ import {
 import { fieldAt, SETUP_FIELDS } from "./fieldList.ts";
 import { fieldProblemWords } from "./fieldWords.ts";
 import { newId } from "./newId.ts";
-import { withOrWithout } from "./places.ts";
+import { withValueOrWithout } from "./places.ts";
 import { rowsFrom, withRows } from "./rows.ts";
 import { FIRST_SURVEY, today } from "./surveys.ts";
-import { readTyped, typedFrom } from "./typedValue.ts";
+import { fieldText, readFieldText } from "./typedValue.ts";
 
 const OFFERED_LIMIT: Readonly<Record<Units, string>> = { mm: "0.15", in: "0.006" };
 
 /** What a new inspection starts with. */
-export function newDraft(units: Units): PendingInput {
+export function newPendingInput(units: Units): PendingInput {
   const fields = [slideField("units", units), slideField("backlashLimit", OFFERED_LIMIT[units])];
   return { ...NO_PENDING_INPUT, fields };
 }
@@ -51,7 +51,7 @@ export function withUnits(draft: PendingInput, units: Units): PendingInput {
 /** What a log that is waiting says at a place of the slide, as it stands in a field of the given units. */
 function textOfLog({ waiting }: PendingInput, path: string, units: Units): string {
   if (waiting?.units === undefined) return "";
-  return typedFrom(valueAt(slideLengths(waiting.slide, waiting.units, units), path));
+  return fieldText(valueAt(slideLengths(waiting.slide, waiting.units, units), path));
 }
 
 export function setupText(draft: PendingInput, path: string): string {
@@ -63,13 +63,13 @@ export function withSetupText(draft: PendingInput, path: string, text: string): 
   return { ...draft, fields: [...others, slideField(path, text)] };
 }
 
-export type Described =
-  | { readonly ok: true; readonly work: EditorState }
+export type SlideDescription =
+  | { readonly ok: true; readonly state: EditorState }
   /** What is wrong or missing, by field. */
   | { readonly ok: false; readonly problems: ReadonlyMap<string, string> };
 
 /** The inspection that the draft describes, with the readings that were waiting for it. */
-export function describe(draft: PendingInput): Described {
+export function describedSlide(draft: PendingInput): SlideDescription {
   const typed = typedSlide(draft);
   if (typed.problems.size > 0) return { ok: false, problems: typed.problems };
   const waiting = waitingIn(draft, setupUnits(draft));
@@ -77,8 +77,8 @@ export function describe(draft: PendingInput): Described {
   const whole = inspectionOf(draft, typed.slide, waiting);
   const sound = whole.ok ? whole : inspectionOf(draft, typed.slide, undefined);
   if (sound.ok) {
-    const work = { inspection: sound.value, draft: NO_PENDING_INPUT };
-    return { ok: true, work: withRows(work, FIRST_SURVEY.id, rowsFrom(waiting?.readings ?? [])) };
+    const state = { inspection: sound.value, draft: NO_PENDING_INPUT };
+    return { ok: true, state: withRows(state, FIRST_SURVEY.id, rowsFrom(waiting?.readings ?? [])) };
   }
   const { where } = sound.problem;
   const path = where === "slide.travel" ? SETUP_FIELDS.to.path : where.replace(/^slide\./, "");
@@ -93,10 +93,10 @@ function typedSlide(draft: PendingInput): {
   let slide: Plain = {};
   for (const { path } of Object.values(SETUP_FIELDS)) {
     const text = setupText(draft, path);
-    const read = readTyped(fieldAt(path), text, setupUnits(draft));
+    const read = readFieldText(fieldAt(path), text, setupUnits(draft));
     if (!read.ok) problems.set(path, fieldProblemWords(read.problem, path));
     else if (read.value === undefined) problems.set(path, `${fieldAt(path).label} is needed.`);
-    else slide = withOrWithout(slide, path, read.value);
+    else slide = withValueOrWithout(slide, path, read.value);
   }
   return { slide, problems };
 }

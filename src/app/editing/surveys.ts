@@ -1,7 +1,7 @@
 import type { GivenVerdict, Reading, Survey } from "../../inspection/schema.ts";
 import type { EditorState } from "../../records/editorState.ts";
 import { withVerdicts } from "./slideEvents.ts";
-import { stepsBut } from "./undo.ts";
+import { withoutStepsOf } from "./undo.ts";
 
 /** What a first survey is taken to be. */
 export const FIRST_SURVEY = { id: "survey-1", stage: "routine", method: "push-pull" } as const;
@@ -30,9 +30,9 @@ export function nextSurvey(surveys: readonly Survey[], readings: readonly Readin
   };
 }
 
-export function withSurvey(work: EditorState, survey: Survey): EditorState {
-  if (work.inspection === null) return work;
-  return { ...work, inspection: { ...work.inspection, surveys: [...work.inspection.surveys, survey] } };
+export function withSurvey(state: EditorState, survey: Survey): EditorState {
+  if (state.inspection === null) return state;
+  return { ...state, inspection: { ...state.inspection, surveys: [...state.inspection.surveys, survey] } };
 }
 
 /** The work without a survey, the verdicts on it and what was typed for it. */
@@ -49,27 +49,27 @@ export function withoutSurvey({ inspection, draft }: EditorState, id: string): E
       fields: draft.fields.filter((field) => field.survey !== id),
       rows: draft.rows.filter((row) => row.survey !== id),
       guides: (draft.guides ?? []).filter((guide) => guide.survey !== id),
-      steps: stepsBut(draft.steps, id),
+      steps: withoutStepsOf(draft.steps, id),
     },
   };
 }
 
 /** The work with a survey that was taken away, back in its place with all that was typed for it. */
-export function withSurveyAgain(work: EditorState, before: EditorState, id: string): EditorState {
+export function withSurveyRestored(state: EditorState, before: EditorState, id: string): EditorState {
   const at = before.inspection?.surveys.findIndex((survey) => survey.id === id) ?? -1;
   const survey = before.inspection?.surveys[at];
-  if (survey === undefined || work.inspection === null) return work;
+  if (survey === undefined || state.inspection === null) return state;
   return {
     inspection: withVerdicts(
-      { ...work.inspection, surveys: work.inspection.surveys.toSpliced(at, 0, survey) },
-      verdictsAgain(work.inspection.verdicts ?? [], before.inspection?.verdicts ?? [], id),
+      { ...state.inspection, surveys: state.inspection.surveys.toSpliced(at, 0, survey) },
+      verdictsAgain(state.inspection.verdicts ?? [], before.inspection?.verdicts ?? [], id),
     ),
     draft: {
-      ...work.draft,
-      fields: [...work.draft.fields, ...before.draft.fields.filter((field) => field.survey === id)],
-      rows: [...work.draft.rows, ...before.draft.rows.filter((row) => row.survey === id)],
+      ...state.draft,
+      fields: [...state.draft.fields, ...before.draft.fields.filter((field) => field.survey === id)],
+      rows: [...state.draft.rows, ...before.draft.rows.filter((row) => row.survey === id)],
       guides: [
-        ...(work.draft.guides ?? []),
+        ...(state.draft.guides ?? []),
         ...(before.draft.guides ?? []).filter((guide) => guide.survey === id),
       ],
     },

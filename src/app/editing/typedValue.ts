@@ -4,7 +4,7 @@ import { readTypedFigure, readTypedFigures } from "../../intake/typedFigure.ts";
 import type { Field } from "./fieldList.ts";
 
 /** What was typed into a field as the value it stands for; undefined for a field left open. */
-export function readTyped({ kind }: Field, text: string, units: Units): Outcome<unknown> {
+export function readFieldText({ kind }: Field, text: string, units: Units): Outcome<unknown> {
   const trimmed = text.trim();
   if (trimmed === "") return succeeded(undefined);
   switch (kind) {
@@ -22,7 +22,7 @@ export function readTyped({ kind }: Field, text: string, units: Units): Outcome<
 }
 
 /** A value as it is shown in its field. */
-export function typedFrom(value: unknown): string {
+export function fieldText(value: unknown): string {
   if (value === undefined || value === null) return "";
   if (typeof value === "boolean") return value ? "yes" : "no";
   return Array.isArray(value) ? value.join("  ") : String(value);

@@ -40,7 +40,7 @@ function latest(steps: readonly UndoStep[]): readonly UndoStep[] {
 }
 
 /** The steps without those of a survey that is no more. */
-export function stepsBut({ done, undone }: UndoSteps = NO_STEPS, survey: string): UndoSteps {
+export function withoutStepsOf({ done, undone }: UndoSteps = NO_STEPS, survey: string): UndoSteps {
   const isOther = (step: UndoStep): boolean => step.survey !== survey;
   return { done: done.filter(isOther), undone: undone.filter(isOther) };
 }
@@ -68,7 +68,7 @@ function asTyped({ cells, marks }: Row): TypedRow {
 }
 
 /** The step that takes one back. */
-export function backwards(step: UndoStep): UndoStep {
+export function reversed(step: UndoStep): UndoStep {
   return { ...step, before: step.after, after: step.before } as UndoStep;
 }
 
@@ -76,7 +76,7 @@ export function backwards(step: UndoStep): UndoStep {
  * The rows with a step done; null where it does not fit them, as after they were changed from outside. A row that
  * changes in its place stays the same row of the table.
  */
-export function rowsAfter(
+export function rowsAfterStep(
   rows: readonly Row[],
   { at, before, after }: Extract<UndoStep, { of: "rows" }>,
   survey: Survey,

@@ -6,7 +6,7 @@ import type { PendingInput } from "../../records/editorState.ts";
 import { setupUnits } from "./slideSetup.ts";
 
 /** Where the positions of readings make no sense on the slide that was described for them. */
-export function placesDoubt({ slide, surveys }: Inspection): UnitDoubt | undefined {
+export function positionUnitDoubt({ slide, surveys }: Inspection): UnitDoubt | undefined {
   const readings = surveys.flatMap((survey) => survey.readings);
   const column = { header: "", as: "position", takenAs: "position", unit: slide.units, why: "" } as const;
   const doubts = unitDoubts({ readings, units: slide.units, columns: [column] }, slide.travel);
@@ -14,7 +14,7 @@ export function placesDoubt({ slide, surveys }: Inspection): UnitDoubt | undefin
 }
 
 /** The draft with the positions of the readings that wait taken to be in another unit than they were. */
-export function withPlacesIn(draft: PendingInput, unit: string): PendingInput {
+export function withPositionsIn(draft: PendingInput, unit: string): PendingInput {
   const { waiting } = draft;
   const from = lengthUnit(unit);
   if (waiting === undefined || from === undefined) return draft;

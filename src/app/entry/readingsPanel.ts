@@ -24,7 +24,7 @@ export class ReadingsPanel extends LitElement {
   static override styles = [controls, unsafeCSS(readingsPanelCss)];
 
   @property({ attribute: false }) editor: InspectionEditor | null = null;
-  @property({ attribute: false }) work: EditorState | null = null;
+  @property({ attribute: false }) editorState: EditorState | null = null;
   @property({ attribute: false }) survey: Survey | null = null;
   @property({ attribute: false }) rows: readonly Row[] = [];
   @property({ attribute: false }) doubtful: ReadonlySet<number> = new Set();
@@ -56,9 +56,9 @@ export class ReadingsPanel extends LitElement {
   }
 
   override render() {
-    const { work, survey } = this;
-    if (work === null || work.inspection === null) return nothing;
-    const { inspection } = work;
+    const { editorState, survey } = this;
+    if (editorState === null || editorState.inspection === null) return nothing;
+    const { inspection } = editorState;
     return html`<section class="sheet" aria-labelledby="readings">
       <div class="top">
         <h2 id="readings">Readings</h2>
@@ -69,7 +69,7 @@ export class ReadingsPanel extends LitElement {
         survey === null
           ? html`<p>There is no survey yet. Start one with “New survey”.</p>`
           : html`${this.#views(survey, inspection)}
-            ${this.#isGuided ? this.#guide(work, survey, inspection) : this.#readings(work, survey, inspection)}
+            ${this.#isGuided ? this.#guide(editorState, survey, inspection) : this.#readings(editorState, survey, inspection)}
             ${this.#gauge()} ${this.#fromFile()}`
       }
     </section>`;
@@ -113,17 +113,17 @@ export class ReadingsPanel extends LitElement {
 
   async #show(view: "guide" | "table"): Promise<void> {
     const { editor, survey } = this;
-    const slide = this.work?.inspection?.slide;
+    const slide = this.editorState?.inspection?.slide;
     if (editor === null || survey === null || slide === undefined) return;
     const { freshGuide } = await import("./guide/freshGuide.ts");
-    editor.guideAs({ ...(editor.guide ?? freshGuide(slide, survey)), isOpen: view === "guide" });
+    editor.setGuide({ ...(editor.guide ?? freshGuide(slide, survey)), isOpen: view === "guide" });
     await this.updateComplete;
   }
 
-  #guide(work: EditorState, survey: Survey, { slide }: Inspection) {
+  #guide(editorState: EditorState, survey: Survey, { slide }: Inspection) {
     return html`<tightspot-guide
       .editor=${this.editor}
-      .work=${work}
+      .editorState=${editorState}
       .slide=${slide}
       .survey=${survey}
       .rows=${this.rows}
@@ -173,10 +173,10 @@ export class ReadingsPanel extends LitElement {
     this.renderRoot.querySelector<GuidePanel>("tightspot-guide")?.[way]();
   }
 
-  #readings(work: EditorState, survey: Survey, { slide }: Inspection) {
+  #readings(editorState: EditorState, survey: Survey, { slide }: Inspection) {
     return html`
-      ${this.#fields(work, survey, [METHOD_FIELD])}
-      ${survey.method === "dial-pair" ? this.#fields(work, survey, DIAL_FIELDS) : nothing}
+      ${this.#fields(editorState, survey, [METHOD_FIELD])}
+      ${survey.method === "dial-pair" ? this.#fields(editorState, survey, DIAL_FIELDS) : nothing}
       <tightspot-readings-table
         .editor=${this.editor}
         .survey=${survey}
@@ -189,14 +189,14 @@ export class ReadingsPanel extends LitElement {
         above; a row’s number leads to striking it. Read a station again in a row of its own. A block from a spreadsheet
         can be pasted into any cell.
       </p>
-      ${this.#fields(work, survey, [END_FLOAT_FIELD])}
+      ${this.#fields(editorState, survey, [END_FLOAT_FIELD])}
     `;
   }
 
-  #fields(work: EditorState, survey: Survey, fields: readonly Field[]) {
+  #fields(editorState: EditorState, survey: Survey, fields: readonly Field[]) {
     return html`<tightspot-field-grid
       .editor=${this.editor}
-      .work=${work}
+      .editorState=${editorState}
       .survey=${survey}
       .of=${survey.id}
       .fields=${fields}

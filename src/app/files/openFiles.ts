@@ -1,14 +1,14 @@
 import { inOneLine, type Outcome, succeeded } from "../../inspection/problem.ts";
 import { isSameState, type StoredInspection } from "../../records/editorState.ts";
 import { findStored } from "../../records/inspectionList.ts";
-import { takePictures } from "../../records/pictures.ts";
+import { storePictures } from "../../records/pictures.ts";
 import { readStored, readStoredRaw, saveStored } from "../../records/storedInspection.ts";
-import { tellOtherTabs } from "../../records/tabs.ts";
+import { notifyOtherTabs } from "../../records/tabs.ts";
 import { newId } from "../editing/newId.ts";
 import type { Notice } from "../ui/notice.ts";
 import { hashOf } from "../ui/route.ts";
-import type { Backup, OpenRequest } from "./openRequest.ts";
-import { type Log, type Opened, readFile } from "./readFile.ts";
+import type { BackupFile, OpenRequest } from "./openRequest.ts";
+import { type FileContents, type Log, readFile } from "./readFile.ts";
 
 /** What files came to. */
 export interface OpenedFiles {
@@ -16,7 +16,7 @@ export interface OpenedFiles {
   readonly inspection: StoredInspection | null;
   readonly logs: readonly Log[];
   /** To be restored, one after the other. */
-  readonly backups: readonly Backup[];
+  readonly backups: readonly BackupFile[];
   /** What cannot be read, and what was opened beside the inspection to be shown. */
   readonly notices: readonly Notice[];
 }
@@ -30,7 +30,7 @@ interface Found {
 export async function openFiles({ files, id }: OpenRequest): Promise<OpenedFiles> {
   const inspections: Found[] = [];
   const logs: Log[] = [];
-  const backups: Backup[] = [];
+  const backups: BackupFile[] = [];
   const notices: Notice[] = [];
   for (const file of files) {
     const opened = await openOne(file, id);
@@ -43,7 +43,7 @@ export async function openFiles({ files, id }: OpenRequest): Promise<OpenedFiles
   return { inspection: first?.kept ?? null, logs, backups, notices: [...notices, ...besides(others)] };
 }
 
-async function openOne(file: File, id: string | undefined): Promise<Outcome<Opened>> {
+async function openOne(file: File, id: string | undefined): Promise<Outcome<FileContents>> {
   const read = await readFile(file, id);
   if (!read.ok) return read;
   if (read.value.kind !== "inspection") return read;
@@ -52,7 +52,7 @@ async function openOne(file: File, id: string | undefined): Promise<Outcome<Open
 
 /** With its pictures kept apart; where they cannot be, it goes on carrying them, and nothing of it is lost. */
 async function withoutPictures(opened: StoredInspection): Promise<StoredInspection> {
-  const taken = await takePictures(opened.inspection);
+  const taken = await storePictures(opened.inspection);
   return taken.ok ? { ...opened, inspection: taken.value } : opened;
 }
 
@@ -63,7 +63,7 @@ async function keep(opened: StoredInspection): Promise<StoredInspection> {
   if (same?.inFile === true || (same !== null && !isSameState(same, opened))) return same;
   const saving = await saveStored(same === null ? await besideDamaged(opened) : { ...same, inFile: true });
   if (!saving.ok) return same ?? opened;
-  tellOtherTabs({ id: saving.kept.id, revision: saving.kept.revision });
+  notifyOtherTabs({ id: saving.kept.id, revision: saving.kept.revision });
   return saving.kept;
 }
 

@@ -1,4 +1,4 @@
-import type { Bundle } from "../../records/bundle/bundle.ts";
+import type { Backup } from "../../records/bundle/bundle.ts";
 
 /** Files to open, and the name to keep one under that has a name already: a sample. */
 export interface OpenRequest {
@@ -7,9 +7,9 @@ export interface OpenRequest {
 }
 
 /** A backup that was opened, and the name of its file. */
-export interface Backup {
+export interface BackupFile {
   readonly name: string;
-  readonly bundle: Bundle;
+  readonly bundle: Backup;
 }
 
 declare global {

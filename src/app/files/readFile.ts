@@ -3,7 +3,7 @@ import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Units } from "../../inspection/units.ts";
 import { fileKindOf } from "../../intake/fileKind.ts";
 import { surveyCsv } from "../../intake/writeCsv.ts";
-import { type Bundle, isBundle, openBundle } from "../../records/bundle/bundle.ts";
+import { type Backup, isBackup, openBackup } from "../../records/bundle/bundle.ts";
 import { NO_PENDING_INPUT, type StoredInspection } from "../../records/editorState.ts";
 import { newId } from "../editing/newId.ts";
 import { previewInWorker } from "./import/readLogInWorker.ts";
@@ -18,24 +18,24 @@ export interface Log {
 }
 
 /** What a file came to: an inspection, logs to be taken in one after the other, or a backup to be restored. */
-export type Opened =
+export type FileContents =
   | { readonly kind: "logs"; readonly logs: readonly Log[] }
-  | { readonly kind: "backup"; readonly bundle: Bundle }
+  | { readonly kind: "backup"; readonly bundle: Backup }
   | { readonly kind: "inspection"; readonly kept: StoredInspection };
 
 /**
  * Larger than a log of millions of readings, and than a backup with a thousand photographs; a file beyond this is
  * something else, and longer than a browser's longest text.
  */
-export const LARGEST = 500_000_000;
+export const MAX_FILE_SIZE = 500_000_000;
 
 /**
  * Reads a file that was chosen or dropped: an inspection, a log of readings or a backup, told by what is in it.
  *
  * @param id the name to keep the inspection under; a new one when left out
  */
-export async function readFile(file: File, id: string = newId()): Promise<Outcome<Opened>> {
-  if (file.size > LARGEST) {
+export async function readFile(file: File, id: string = newId()): Promise<Outcome<FileContents>> {
+  if (file.size > MAX_FILE_SIZE) {
     return failed(
       "",
       "the file is too large to hold readings",
@@ -52,20 +52,20 @@ export async function readFile(file: File, id: string = newId()): Promise<Outcom
   if (!kind.ok) return kind;
   if (kind.value.kind === "inspection") {
     const { text } = kind.value;
-    return isBundle(text) ? readBackup(text) : readInspectionFile(text, file.name, id);
+    return isBackup(text) ? readBackup(text) : readInspectionFile(text, file.name, id);
   }
   const table = await previewInWorker(content);
   if (!table.ok) return table;
   return succeeded({ kind: "logs", logs: [{ kind: "log", name: file.name, content }] });
 }
 
-function readBackup(text: string): Outcome<Opened> {
-  const opened = openBundle(text);
+function readBackup(text: string): Outcome<FileContents> {
+  const opened = openBackup(text);
   return opened.ok ? succeeded({ kind: "backup", bundle: opened.value }) : opened;
 }
 
 /** An inspection that lacks what its slide needs goes the way of logs, which ask for that. */
-function readInspectionFile(text: string, name: string, id: string): Outcome<Opened> {
+function readInspectionFile(text: string, name: string, id: string): Outcome<FileContents> {
   const opened = openInspection(text);
   if (opened.ok) {
     return succeeded({

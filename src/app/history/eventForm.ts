@@ -4,7 +4,7 @@ import { live } from "lit/directives/live.js";
 import { type Picture, pictureIn } from "../../inspection/pictures.ts";
 import { inOneLine } from "../../inspection/problem.ts";
 import type { SlideEvent } from "../../inspection/schema.ts";
-import { takePictures } from "../../records/pictures.ts";
+import { storePictures } from "../../records/pictures.ts";
 import { EVENT_KINDS } from "../../report/eventWords.ts";
 import type { InspectionEditor } from "../editing/inspectionEditor.ts";
 import { notify } from "../ui/notice.ts";
@@ -146,7 +146,7 @@ export class EventForm extends LitElement {
       notify(this, { tone: "wrong", text: inOneLine(made.problem) });
       return;
     }
-    const taken = await takePictures(made.value);
+    const taken = await storePictures(made.value);
     // Where it cannot be kept, it stays with the event, and so gets into a file.
     if (!taken.ok)
       notify(this, { tone: "wrong", text: `${file.name} is not kept: ${inOneLine(taken.problem)}` });
@@ -154,7 +154,7 @@ export class EventForm extends LitElement {
     const events = editor?.inspection?.events ?? [];
     const event = at === null ? undefined : events[at];
     if (at === null || event === undefined) return;
-    editor?.eventsAs(events.with(at, { ...event, pictures: [...(event.pictures ?? []), picture] }));
+    editor?.setEvents(events.with(at, { ...event, pictures: [...(event.pictures ?? []), picture] }));
   }
 
   #dated({ target }: Event): void {
@@ -185,7 +185,7 @@ export class EventForm extends LitElement {
     const { at, editor, events } = this;
     const event = this.#event;
     if (at === null || event === undefined) return;
-    editor?.eventsAs(events.with(at, { ...event, ...change }), typingIn && `event ${at} ${typingIn}`);
+    editor?.setEvents(events.with(at, { ...event, ...change }), typingIn && `event ${at} ${typingIn}`);
   }
 
   #done(): void {

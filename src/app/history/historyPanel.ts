@@ -153,7 +153,7 @@ export class HistoryPanel extends LitElement {
   #add(): void {
     noteVerdict(this);
     const events = this.editor?.inspection?.events ?? [];
-    this.editor?.eventsAs([...events, { date: today(), kind: "other", note: "" }]);
+    this.editor?.setEvents([...events, { date: today(), kind: "other", note: "" }]);
     void this.#write(events.length);
   }
 
@@ -171,7 +171,7 @@ export class HistoryPanel extends LitElement {
   #delete(at: number, event: SlideEvent): void {
     const { editor } = this;
     if (editor === null) return;
-    editor.eventsAs((editor.inspection?.events ?? []).toSpliced(at, 1));
+    editor.setEvents((editor.inspection?.events ?? []).toSpliced(at, 1));
     this.writing = null;
     this.renderRoot.querySelector<HTMLElement>(".add")?.focus();
     notify(this, {
@@ -179,7 +179,7 @@ export class HistoryPanel extends LitElement {
       text: `“${kindWords(event.kind)}, ${dayOf(event.date)}” was deleted.`,
       action: {
         label: "Undo",
-        act: () => editor.eventsAs((editor.inspection?.events ?? []).toSpliced(at, 0, event)),
+        act: () => editor.setEvents((editor.inspection?.events ?? []).toSpliced(at, 0, event)),
       },
     });
   }

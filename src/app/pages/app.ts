@@ -13,7 +13,7 @@ import { type Notice, withNotice } from "../ui/notice.ts";
 import { brand } from "./brand.ts";
 import type { InspectionSession } from "./inspectionSession.ts";
 import "../ui/noticeBar.ts";
-import type { Backup, OpenRequest } from "../files/openRequest.ts";
+import type { BackupFile, OpenRequest } from "../files/openRequest.ts";
 import { Pastes } from "../files/pastes.ts";
 import { hashOf, type Route, routeOf } from "../ui/route.ts";
 import appCss from "./app.css?inline";
@@ -32,11 +32,11 @@ export class App extends LitElement {
   /** What is asked about, to be told in place. */
   @state() private about: Topic | null = null;
   /** Backups to be restored, one after the other. */
-  @state() private backups: readonly Backup[] = [];
+  @state() private backups: readonly BackupFile[] = [];
 
   readonly #drops = new Drops(this, (files) => void this.#open({ files }));
 
-  readonly #newerVersion = new NewerVersion(this, async () => this.#workbench?.keepNow());
+  readonly #newerVersion = new NewerVersion(this, async () => this.#workbench?.saveNow());
 
   constructor() {
     super();

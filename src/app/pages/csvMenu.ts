@@ -14,7 +14,7 @@ import type { Menu } from "../ui/menu.ts";
 export class CsvMenu extends LitElement {
   static override styles = controls;
 
-  @property({ attribute: false }) work: EditorState | null = null;
+  @property({ attribute: false }) editorState: EditorState | null = null;
   @property({ attribute: false }) survey: Survey | null = null;
   /** Null as long as the survey is not assessed. */
   @property({ attribute: false }) assessment: Assessment | null = null;
@@ -29,20 +29,20 @@ export class CsvMenu extends LitElement {
   }
 
   #readings(): void {
-    const { work, survey } = this;
-    if (work?.inspection == null || survey === null) return;
-    saveReadings(work.inspection, survey);
+    const { editorState, survey } = this;
+    if (editorState?.inspection == null || survey === null) return;
+    saveReadings(editorState.inspection, survey);
     this.#close();
-    const left = work.draft.rows.filter((row) => row.survey === survey.id).length;
+    const left = editorState.draft.rows.filter((row) => row.survey === survey.id).length;
     if (left === 0) return;
     const text = `The CSV holds all but ${left === 1 ? "one reading" : `${left} readings`} that cannot be read yet, marked in red.`;
     notify(this, { tone: "wrong", text });
   }
 
   #profile(): void {
-    const { work, assessment } = this;
-    if (work?.inspection == null || assessment === null) return;
-    saveProfile(work.inspection, assessment);
+    const { editorState, assessment } = this;
+    if (editorState?.inspection == null || assessment === null) return;
+    saveProfile(editorState.inspection, assessment);
     this.#close();
   }
 

@@ -3,9 +3,14 @@ import { customElement, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import { inOneLine, type Outcome } from "../../inspection/problem.ts";
 import type { ListEntry, StoredInspection } from "../../records/editorState.ts";
-import { type Deleted, deleteStored, listStored, restoreDeleted } from "../../records/inspectionList.ts";
+import {
+  type DeletedInspection,
+  deleteStored,
+  listStored,
+  restoreDeleted,
+} from "../../records/inspectionList.ts";
 import { type OtherTabs, otherTabs } from "../../records/tabs.ts";
-import { nameInList } from "../editing/listEntryWords.ts";
+import { listEntryName } from "../editing/listEntryWords.ts";
 import { newId } from "../editing/newId.ts";
 import { notify } from "../ui/notice.ts";
 import { controls } from "../ui/sharedStyles.ts";
@@ -125,7 +130,7 @@ export class InspectionList extends LitElement {
     const action = { label: "Undo", act: undo };
     notify(this, {
       tone: "done",
-      text: `“${nameInList(entry)}” is now called “${name}”.`,
+      text: `“${listEntryName(entry)}” is now called “${name}”.`,
       ...(entry.name !== null && { action }),
     });
     await this.#changed(after);
@@ -135,7 +140,7 @@ export class InspectionList extends LitElement {
     const { duplicateStored } = await import("../../records/renameAndDuplicate.ts");
     const copy = this.#taken("Not duplicated", await duplicateStored(entry.id, newId()));
     if (copy === null) return;
-    notify(this, { tone: "done", text: `“${nameInList(entry)}” was duplicated.` });
+    notify(this, { tone: "done", text: `“${listEntryName(entry)}” was duplicated.` });
     await this.#changed(copy);
     this.#focus(copy.id);
   }
@@ -151,7 +156,7 @@ export class InspectionList extends LitElement {
     const gone = deleted.value;
     notify(this, {
       tone: "done",
-      text: `“${nameInList(entry)}” was deleted.`,
+      text: `“${listEntryName(entry)}” was deleted.`,
       ...(gone && { action: { label: "Undo", act: () => void this.#putBack(gone) } }),
     });
     await this.#refresh();
@@ -160,7 +165,7 @@ export class InspectionList extends LitElement {
     if (next !== undefined) this.#focus(next.id);
   }
 
-  async #putBack(gone: Deleted): Promise<void> {
+  async #putBack(gone: DeletedInspection): Promise<void> {
     const { kept } = gone;
     const back = await restoreDeleted(gone);
     if (!back.ok) notify(this, { tone: "wrong", text: `Not brought back: ${inOneLine(back.problem)}` });

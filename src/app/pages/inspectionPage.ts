@@ -36,7 +36,7 @@ export class InspectionPage extends LitElement {
   static override styles = [controls, unsafeCSS(inspectionPageCss)];
 
   @property({ attribute: false }) editor: InspectionEditor | null = null;
-  @property({ attribute: false }) work: EditorState | null = null;
+  @property({ attribute: false }) editorState: EditorState | null = null;
   @property({ attribute: false }) survey: Survey | null = null;
   @property({ attribute: false }) rows: readonly Row[] = [];
   @property({ attribute: false }) saveStatus: SaveStatus = { state: "saving" };
@@ -74,27 +74,27 @@ export class InspectionPage extends LitElement {
       if (!changed.has("editor")) this.#noteVerdictOn(before);
       this.answer = null;
     }
-    if (changed.has("work") || changed.has("survey")) this.#ask();
-    if (changed.has("work")) this.#comparing.about(this.work?.inspection ?? null);
+    if (changed.has("editorState") || changed.has("survey")) this.#ask();
+    if (changed.has("editorState")) this.#comparing.about(this.editorState?.inspection ?? null);
   }
 
   override render() {
-    const { editor, work, survey, rows, saveStatus, answer } = this;
+    const { editor, editorState, survey, rows, saveStatus, answer } = this;
     const { choice, found, isBusy } = this.#comparing;
     const { reached } = this.#stages;
-    const inspection = work?.inspection ?? null;
+    const inspection = editorState?.inspection ?? null;
     const assessment = answer?.ok ? answer.value : null;
     const title = assessment === null ? "" : headline(assessment);
     return html`
-      <tightspot-title-block .editor=${editor} .work=${work} .survey=${survey}></tightspot-title-block>
+      <tightspot-title-block .editor=${editor} .editorState=${editorState} .survey=${survey}></tightspot-title-block>
       <div class="bar">
         <tightspot-save-status
           class=${saveStatus.state === "not kept" ? "alarm" : ""}
           .saveStatus=${saveStatus}
-          ?in-file=${work?.inFile === true}
+          ?in-file=${editorState?.inFile === true}
         ></tightspot-save-status>
         <button type="button" class="quiet" @click=${this.#saveFile}>Save a file</button>
-        <tightspot-csv-menu .work=${work} .survey=${survey} .assessment=${this.isBusy ? null : assessment}></tightspot-csv-menu>
+        <tightspot-csv-menu .editorState=${editorState} .survey=${survey} .assessment=${this.isBusy ? null : assessment}></tightspot-csv-menu>
         <tightspot-report-menu
           .inspection=${inspection}
           .assessment=${this.isBusy ? null : assessment}
@@ -121,7 +121,7 @@ export class InspectionPage extends LitElement {
             ? nothing
             : html`<tightspot-readings
                 .editor=${editor}
-                .work=${work}
+                .editorState=${editorState}
                 .survey=${survey}
                 .rows=${rows}
                 .doubtful=${doubtfulReadings(assessment, rows.length)}
@@ -158,9 +158,9 @@ export class InspectionPage extends LitElement {
   }
 
   #ask(): void {
-    const { work, survey } = this;
-    if (work?.inspection == null || survey === null) return;
-    const asked = JSON.stringify([work.inspection.slide, survey]);
+    const { editorState, survey } = this;
+    if (editorState?.inspection == null || survey === null) return;
+    const asked = JSON.stringify([editorState.inspection.slide, survey]);
     if (asked === this.#asked) return;
     this.#asked = asked;
     this.isBusy = true;
@@ -169,7 +169,7 @@ export class InspectionPage extends LitElement {
       this.kept = kept;
       this.isBusy = false;
     });
-    this.#assessor.ask({ inspection: work.inspection, survey: survey.id });
+    this.#assessor.ask({ inspection: editorState.inspection, survey: survey.id });
   }
 
   /** What is left now was worked on here: the verdict that it came to belongs to its history. */
@@ -200,10 +200,11 @@ export class InspectionPage extends LitElement {
   async #saveFile(): Promise<void> {
     this.noteVerdictOnLeaving();
     const { editor } = this;
-    const work = editor?.work;
-    if (work?.inspection == null) return;
-    const missing = await saveFile(work.inspection);
-    const left = work.draft.rows.filter((row) => !awaitsReading(row)).length + work.draft.fields.length;
+    const editorState = editor?.state;
+    if (editorState?.inspection == null) return;
+    const missing = await saveFile(editorState.inspection);
+    const left =
+      editorState.draft.rows.filter((row) => !awaitsReading(row)).length + editorState.draft.fields.length;
     const lacks = [
       ...(left === 0
         ? []
@@ -215,7 +216,7 @@ export class InspectionPage extends LitElement {
     if (lacks.length > 0)
       notify(this, { tone: "wrong", text: `The file holds all but ${lacks.join(" and ")}.` });
     // What was changed while it was saved is in no file.
-    else if (editor?.work === work) editor.savedToFile();
+    else if (editor?.state === editorState) editor.markInFile();
   }
 
   #goToReading({ detail }: HTMLElementEventMap["tightspot-go-to-reading"]): void {

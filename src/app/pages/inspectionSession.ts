@@ -8,7 +8,7 @@ import { readStored, readStoredRaw, saveStored } from "../../records/storedInspe
 import { type OtherTabs, otherTabs, type TabMessage } from "../../records/tabs.ts";
 import { InspectionEditor } from "../editing/inspectionEditor.ts";
 import { newId } from "../editing/newId.ts";
-import { newDraft } from "../editing/slideSetup.ts";
+import { newPendingInput } from "../editing/slideSetup.ts";
 import type { Log } from "../files/readFile.ts";
 import "./setupPage.ts";
 import { download } from "../files/download.ts";
@@ -48,7 +48,7 @@ export class InspectionSession extends LitElement {
     super();
     this.addEventListener("tightspot-retry", this.#keepNow);
     this.addEventListener("tightspot-copy", () => {
-      if (this.editor !== null) this.#openCopy(this.editor.work);
+      if (this.editor !== null) this.#openCopy(this.editor.state);
     });
     this.addEventListener("tightspot-show-other", () => {
       if (this.editor !== null) void this.#openKept(this.editor.id);
@@ -68,7 +68,7 @@ export class InspectionSession extends LitElement {
     const tabs = this.#tabs;
     this.#noteVerdict();
     // What is saved last is told to the other tabs, too.
-    void this.editor?.keepNow().then(() => tabs?.close());
+    void this.editor?.saveNow().then(() => tabs?.close());
     window.removeEventListener("pagehide", this.#leave);
     document.removeEventListener("visibilitychange", this.#keepNow);
     window.removeEventListener("beforeunload", this.#warnOfLoss);
@@ -102,15 +102,15 @@ export class InspectionSession extends LitElement {
         editor.inspection === null
           ? html`${keepingStatus(editor)}
               <tightspot-setup-page
-              .draft=${editor.work.draft}
+              .draft=${editor.state.draft}
               .next=${hasWaiting(editor) ? this.logs.map(({ name }) => name) : []}
-              @tightspot-draft=${({ detail }: HTMLElementEventMap["tightspot-draft"]) => editor.draftAs(detail)}
+              @tightspot-draft=${({ detail }: HTMLElementEventMap["tightspot-draft"]) => editor.setPendingInput(detail)}
               @tightspot-described=${({ detail }: HTMLElementEventMap["tightspot-described"]) =>
-                editor.become(detail)}
+                editor.setState(detail)}
             ></tightspot-setup-page>`
           : html`<tightspot-inspection
               .editor=${editor}
-              .work=${editor.work}
+              .editorState=${editor.state}
               .survey=${editor.survey}
               .rows=${editor.rows}
               .saveStatus=${editor.saveStatus}
@@ -130,15 +130,15 @@ export class InspectionSession extends LitElement {
   }
 
   /** Keeps what was not kept yet. */
-  async keepNow(): Promise<void> {
-    await this.editor?.keepNow();
+  async saveNow(): Promise<void> {
+    await this.editor?.saveNow();
   }
 
   async #follow(): Promise<void> {
     const { route } = this;
     if (route.at !== "inspection" || route.id !== this.editor?.id) this.#noteVerdict();
     if (route.at === "new")
-      this.#open({ id: newId(), revision: 0, savedAt: "", inspection: null, draft: newDraft("mm") });
+      this.#open({ id: newId(), revision: 0, savedAt: "", inspection: null, draft: newPendingInput("mm") });
     if (route.at !== "inspection") return;
     if (route.id === this.editor?.id) {
       if (route.survey !== undefined) this.editor.chooseSurvey(route.survey);
@@ -155,7 +155,7 @@ export class InspectionSession extends LitElement {
     const read = await readStored(id);
     if (route !== this.route) return;
     if (read.ok) this.#open(read.value, survey);
-    else if (handed?.id === id) this.#open(handed, survey).keep();
+    else if (handed?.id === id) this.#open(handed, survey).scheduleSave();
     else {
       this.editor = null;
       this.problem = inOneLine(read.problem);
@@ -169,7 +169,7 @@ export class InspectionSession extends LitElement {
    * asked about it.
    */
   async #takeIn(log: Log): Promise<void> {
-    const [{ readLogInWorker }, { asks, takeLog }] = await Promise.all([
+    const [{ readLogInWorker }, { needsAnswers, importLog }] = await Promise.all([
       import("../files/import/readLogInWorker.ts"),
       import("../files/import/takeLog.ts"),
       import("../files/import/logDialog.ts"),
@@ -182,11 +182,11 @@ export class InspectionSession extends LitElement {
     const { editor } = this;
     // It may have been given up, with what was open, in the meantime.
     if (editor === null || log !== this.logs[0]) return;
-    if (outcome === null || !outcome.ok || asks(outcome.value, editor)) {
+    if (outcome === null || !outcome.ok || needsAnswers(outcome.value, editor)) {
       this.asking = log;
       return;
     }
-    takeLog(this, log.name, outcome.value, editor, "add");
+    importLog(this, log.name, outcome.value, editor, "add");
     dispatchDone(this, "tightspot-log-done");
   }
 
@@ -194,9 +194,9 @@ export class InspectionSession extends LitElement {
     download("damaged-inspection.json", JSON.stringify(this.damaged, null, 2), "application/json");
   }
 
-  #openCopy(work: EditorState): void {
-    const copy = this.#open({ id: newId(), revision: 0, savedAt: "", ...work });
-    copy.keep();
+  #openCopy(editorState: EditorState): void {
+    const copy = this.#open({ id: newId(), revision: 0, savedAt: "", ...editorState });
+    copy.scheduleSave();
     history.replaceState(null, "", hashOf({ at: "inspection", id: copy.id }));
   }
 
@@ -241,15 +241,15 @@ export class InspectionSession extends LitElement {
     notify(this, {
       tone: "wrong",
       text: "This inspection was deleted in another tab. It is still shown here.",
-      action: { label: "Keep it", act: () => this.#openCopy(editor.work) },
+      action: { label: "Keep it", act: () => this.#openCopy(editor.state) },
     });
   }
 
-  readonly #keepNow = (): void => void this.keepNow();
+  readonly #keepNow = (): void => void this.saveNow();
 
   readonly #leave = (): void => {
     this.#noteVerdict();
-    void this.keepNow();
+    void this.saveNow();
   };
 
   #noteVerdict(): void {
@@ -262,11 +262,11 @@ export class InspectionSession extends LitElement {
 }
 
 /** What is not kept is told while the slide is described, too. */
-function keepingStatus({ saveStatus, work }: InspectionEditor) {
-  return html`<tightspot-save-status .saveStatus=${saveStatus} ?in-file=${work.inFile === true}></tightspot-save-status>`;
+function keepingStatus({ saveStatus, state }: InspectionEditor) {
+  return html`<tightspot-save-status .saveStatus=${saveStatus} ?in-file=${state.inFile === true}></tightspot-save-status>`;
 }
 
 /** Whether readings came in that wait for the slide to be described; further logs then wait for that, too. */
-function hasWaiting({ inspection, work }: InspectionEditor): boolean {
-  return inspection === null && work.draft.waiting !== undefined;
+function hasWaiting({ inspection, state }: InspectionEditor): boolean {
+  return inspection === null && state.draft.waiting !== undefined;
 }

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import type { ListEntry } from "../../records/editorState.ts";
-import { aboutEntry, nameInList } from "../editing/listEntryWords.ts";
+import { listEntryName, listEntrySummary } from "../editing/listEntryWords.ts";
 import { hashOf } from "../ui/route.ts";
 import { controls } from "../ui/sharedStyles.ts";
 import listedInspectionCss from "./listedInspection.css?inline";
@@ -37,11 +37,11 @@ export class ListedInspection extends LitElement {
   }
 
   #shown(entry: ListEntry) {
-    const name = nameInList(entry);
+    const name = listEntryName(entry);
     return html`
       <a href=${hashOf({ at: "inspection", id: entry.id })}>
         <span class="name">${name}</span>
-        <span class="about figures">${aboutEntry(entry)}</span>
+        <span class="about figures">${listEntrySummary(entry)}</span>
       </a>
       <div class="actions">
         ${

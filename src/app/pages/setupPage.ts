@@ -5,8 +5,8 @@ import type { UnitDoubt } from "../../intake/unitDoubts.ts";
 import type { EditorState, PendingInput } from "../../records/editorState.ts";
 import type { FieldBox } from "../editing/fieldBox.ts";
 import { type Field, SETUP_FIELDS } from "../editing/fieldList.ts";
-import { describe, setupText, setupUnits, withSetupText, withUnits } from "../editing/slideSetup.ts";
-import { placesDoubt, withPlacesIn } from "../editing/waitingPlaces.ts";
+import { describedSlide, setupText, setupUnits, withSetupText, withUnits } from "../editing/slideSetup.ts";
+import { positionUnitDoubt, withPositionsIn } from "../editing/waitingPlaces.ts";
 import "../editing/fieldBox.ts";
 import "../files/import/unitQuestion.ts";
 import type { UnitSaid } from "../files/import/unitQuestion.ts";
@@ -43,7 +43,7 @@ export class SetupPage extends LitElement {
   }
 
   override render() {
-    const described = describe(this.draft);
+    const described = describedSlide(this.draft);
     const problems = described.ok || !this.hasTried ? new Map<string, string>() : described.problems;
     const waiting = this.draft.waiting?.readings.length ?? 0;
     return html`
@@ -121,21 +121,22 @@ export class SetupPage extends LitElement {
 
   /** Starts with the positions of the readings in the unit that the reader says. */
   #sayUnit({ unit }: UnitSaid): void {
-    const draft = unit === this.doubt?.unit ? this.draft : withPlacesIn(this.draft, unit);
-    const described = describe(draft);
-    if (described.ok) this.#start(described.work);
+    const draft = unit === this.doubt?.unit ? this.draft : withPositionsIn(this.draft, unit);
+    const described = describedSlide(draft);
+    if (described.ok) this.#start(described.state);
   }
 
-  #start(work: EditorState): void {
-    this.dispatchEvent(new CustomEvent("tightspot-described", { detail: work }));
+  #start(editorState: EditorState): void {
+    this.dispatchEvent(new CustomEvent("tightspot-described", { detail: editorState }));
   }
 
   async #submit(event: SubmitEvent): Promise<void> {
     event.preventDefault();
-    const described = describe(this.draft);
+    const described = describedSlide(this.draft);
     if (described.ok) {
-      this.doubt = described.work.inspection === null ? undefined : placesDoubt(described.work.inspection);
-      if (this.doubt === undefined) this.#start(described.work);
+      this.doubt =
+        described.state.inspection === null ? undefined : positionUnitDoubt(described.state.inspection);
+      if (this.doubt === undefined) this.#start(described.state);
       return;
     }
     this.hasTried = true;

@@ -17,13 +17,13 @@ export class TitleBlock extends LitElement {
   static override styles = [controls, fold, unsafeCSS(titleBlockCss)];
 
   @property({ attribute: false }) editor: InspectionEditor | null = null;
-  @property({ attribute: false }) work: EditorState | null = null;
+  @property({ attribute: false }) editorState: EditorState | null = null;
   @property({ attribute: false }) survey: Survey | null = null;
 
   @state() private wasOpened = false;
 
   override render() {
-    const slide = this.work?.inspection?.slide;
+    const slide = this.editorState?.inspection?.slide;
     if (slide === undefined) return nothing;
     return html`
       <div class="block">
@@ -52,7 +52,7 @@ export class TitleBlock extends LitElement {
               <h2>${title}</h2>
               <tightspot-field-grid
                 .editor=${this.editor}
-                .work=${this.work}
+                .editorState=${this.editorState}
                 .survey=${this.survey}
                 .of=${of === "slide" ? null : (this.survey?.id ?? null)}
                 .fields=${fields}

@@ -1,7 +1,7 @@
 import type { ReactiveController } from "lit";
 
 /** Told by a part that has brought itself to where it is to be seen. */
-export const IN_SIGHT = "tightspot-in-sight";
+export const SCROLLED_INTO_VIEW = "tightspot-in-sight";
 
 /**
  * Keeps what is typed in where it is on the screen while a part above it grows or shrinks: on a narrow screen the
@@ -31,7 +31,7 @@ export class ScrollAnchor implements ReactiveController {
 
   hostConnected(): void {
     window.addEventListener("scroll", this.#scrolled, { passive: true });
-    window.addEventListener(IN_SIGHT, this.#settle);
+    window.addEventListener(SCROLLED_INTO_VIEW, this.#settle);
   }
 
   hostUpdated(): void {
@@ -41,7 +41,7 @@ export class ScrollAnchor implements ReactiveController {
 
   hostDisconnected(): void {
     window.removeEventListener("scroll", this.#scrolled);
-    window.removeEventListener(IN_SIGHT, this.#settle);
+    window.removeEventListener(SCROLLED_INTO_VIEW, this.#settle);
     this.#watch.disconnect();
     this.#height = null;
   }

@@ -7,10 +7,14 @@ import type { StoredInspection } from "../editorState.ts";
 import { pendingInputSchema } from "../pendingInputSchema.ts";
 import type { StoredPicture } from "../storedPicture.ts";
 
-export const BUNDLE: JsonKind = { format: "tightspot-bundle", version: 1, called: "a backup of all slides" };
+export const BACKUP_KIND: JsonKind = {
+  format: "tightspot-bundle",
+  version: 1,
+  called: "a backup of all slides",
+};
 
 /** Everything that a browser keeps, as in a backup. */
-export interface Bundle {
+export interface Backup {
   /** When it was saved, ISO 8601. */
   readonly saved: string;
   /** The inspections, each exactly as it was kept. */
@@ -24,8 +28,8 @@ const id = z.string().check(z.minLength(1, "must not be empty"));
 
 /** What the program has to rely on; all of it is kept as it stands in the file. */
 const bundleSchema = z.looseObject({
-  format: z.literal(BUNDLE.format),
-  version: z.literal(BUNDLE.version),
+  format: z.literal(BACKUP_KIND.format),
+  version: z.literal(BACKUP_KIND.version),
   saved: z.string(),
   inspections: z.array(
     z.looseObject({
@@ -42,10 +46,10 @@ const bundleSchema = z.looseObject({
 });
 
 /** Whether a text is meant to be a backup, sound or not. */
-export function isBundle(text: string): boolean {
+export function isBackup(text: string): boolean {
   const data = parseJson(text);
   return data.ok && typeof data.value === "object" && data.value !== null && "format" in data.value
-    ? data.value.format === BUNDLE.format
+    ? data.value.format === BACKUP_KIND.format
     : false;
 }
 
@@ -53,9 +57,9 @@ export function isBundle(text: string): boolean {
  * Opens the text of a backup. One that is newer than this program, or damaged anywhere, is refused as a whole with the
  * place and the reason.
  */
-export function openBundle(text: string): Outcome<Bundle> {
+export function openBackup(text: string): Outcome<Backup> {
   const data = parseJson(text);
-  const contents = data.ok ? recognise(data.value, BUNDLE) : data;
+  const contents = data.ok ? recognise(data.value, BACKUP_KIND) : data;
   if (!contents.ok) return contents;
   const read = bundleSchema.safeParse(contents.value, { reportInput: true });
   if (!read.success) {

@@ -2,10 +2,10 @@ import { type Outcome, succeeded } from "../../inspection/problem.ts";
 import { database } from "../database.ts";
 import { isSameState, type StoredInspection } from "../editorState.ts";
 import { storageError } from "../storageErrors.ts";
-import type { Bundle } from "./bundle.ts";
+import type { Backup } from "./bundle.ts";
 
 /** An inspection of a backup beside what this browser keeps of it. */
-export interface Compared {
+export interface ComparedInspection {
   readonly inspection: StoredInspection;
   readonly standing: "new" | "same" | "conflict";
   /** What is kept here; null where it is new. */
@@ -13,10 +13,12 @@ export interface Compared {
 }
 
 /** Sets the inspections of a backup against those kept in this browser. */
-export async function compareBundle({ inspections }: Bundle): Promise<Outcome<readonly Compared[]>> {
+export async function compareBackup({
+  inspections,
+}: Backup): Promise<Outcome<readonly ComparedInspection[]>> {
   try {
     const all = await (await database()).getAll("inspections");
-    return succeeded(comparedWith(all, inspections));
+    return succeeded(compareInspections(all, inspections));
   } catch (error) {
     return { ok: false, problem: storageError(error) };
   }
@@ -27,13 +29,13 @@ export async function compareBundle({ inspections }: Bundle): Promise<Outcome<re
  * failing that, to one that is just the same; failing that, to the one saved last of the same slide, as that came here
  * by a file.
  */
-export function comparedWith(
+export function compareInspections(
   all: readonly StoredInspection[],
   inspections: readonly StoredInspection[],
-): readonly Compared[] {
+): readonly ComparedInspection[] {
   const named = new Set(inspections.map(({ id }) => id));
   const others = new Set(all.filter(({ id }) => !named.has(id)));
-  return inspections.map((inspection): Compared => {
+  return inspections.map((inspection): ComparedInspection => {
     const unclaimed = [...others];
     const here =
       all.find(({ id }) => id === inspection.id) ??

@@ -1,17 +1,17 @@
 import { picturesIn, withPictures } from "../../inspection/pictures.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import { type Database, database } from "../database.ts";
-import { nameOf, type StoredInspection } from "../editorState.ts";
+import { type StoredInspection, slideName } from "../editorState.ts";
 import { putPictures } from "../pictures.ts";
-import { named } from "../renameAndDuplicate.ts";
+import { withName } from "../renameAndDuplicate.ts";
 import { storageError } from "../storageErrors.ts";
-import { agrees } from "../storedInspection.ts";
+import { isAsWritten } from "../storedInspection.ts";
 import type { StoredPicture } from "../storedPicture.ts";
-import type { Bundle } from "./bundle.ts";
-import type { Compared } from "./compareBundle.ts";
+import type { Backup } from "./bundle.ts";
+import type { ComparedInspection } from "./compareBundle.ts";
 
 /** What becomes of an inspection that is not the same here as in the backup. */
-export type Choice = "keep" | "take" | "both";
+export type RestoreChoice = "keep" | "take" | "both";
 
 /** Something changed here since the backup was compared. */
 const CHANGED = "ChangedMeanwhileError";
@@ -25,9 +25,9 @@ const CHANGED = "ChangedMeanwhileError";
  * @returns what was written
  */
 export async function restore(
-  bundle: Bundle,
-  compared: readonly Compared[],
-  choices: ReadonlyMap<string, Choice>,
+  bundle: Backup,
+  compared: readonly ComparedInspection[],
+  choices: ReadonlyMap<string, RestoreChoice>,
   newId: () => string,
 ): Promise<Outcome<readonly StoredInspection[]>> {
   const wanted = compared.flatMap((each) => wantedOf(each, choices.get(each.inspection.id) ?? "keep", newId));
@@ -36,7 +36,7 @@ export async function restore(
     const records = await database();
     const written = await writeAll(records, bundle, compared, wanted, same);
     for (const kept of written) {
-      if (!agrees(await records.get("inspections", kept.id), kept)) {
+      if (!isAsWritten(await records.get("inspections", kept.id), kept)) {
         return failed(
           "",
           "what was read back from this browser is not what was written",
@@ -55,8 +55,8 @@ export async function restore(
 }
 
 function wantedOf(
-  { inspection, standing, here }: Compared,
-  choice: Choice,
+  { inspection, standing, here }: ComparedInspection,
+  choice: RestoreChoice,
   newId: () => string,
 ): readonly StoredInspection[] {
   if (standing === "new") return [inspection];
@@ -66,16 +66,16 @@ function wantedOf(
     const revision = Math.max(Number(here.revision) || 0, inspection.revision) + 1;
     return [{ ...inspection, id: here.id, revision }];
   }
-  const name = nameOf(inspection);
+  const name = slideName(inspection);
   const beside =
-    name === null ? inspection : { ...inspection, ...named(inspection, `${name}, from the backup`) };
+    name === null ? inspection : { ...inspection, ...withName(inspection, `${name}, from the backup`) };
   return [{ ...beside, id: newId() }];
 }
 
 async function writeAll(
   records: Database,
-  { damaged, pictures }: Bundle,
-  compared: readonly Compared[],
+  { damaged, pictures }: Backup,
+  compared: readonly ComparedInspection[],
   wanted: readonly StoredInspection[],
   same: readonly StoredInspection[],
 ): Promise<readonly StoredInspection[]> {

@@ -4,12 +4,12 @@ import { PROGRAM_VERSION } from "../../inspection/programVersion.ts";
 import { database } from "../database.ts";
 import type { StoredInspection } from "../editorState.ts";
 import { storageError } from "../storageErrors.ts";
-import { isSound } from "../storedInspection.ts";
+import { canBeOpened } from "../storedInspection.ts";
 import type { StoredPicture } from "../storedPicture.ts";
-import { BUNDLE } from "./bundle.ts";
+import { BACKUP_KIND } from "./bundle.ts";
 
 /** A backup, as the parts of its text, and the inspections in it. */
-export interface SavedBundle {
+export interface NewBackup {
   readonly parts: readonly string[];
   readonly inspections: readonly StoredInspection[];
   readonly pictures: number;
@@ -20,15 +20,15 @@ export interface SavedBundle {
  *
  * @param now the time it is
  */
-export async function bundleOfAll(now: Date): Promise<Outcome<SavedBundle>> {
+export async function createBackup(now: Date): Promise<Outcome<NewBackup>> {
   try {
     const transaction = (await database()).transaction(["inspections", "pictures"]);
     const [records, pictures] = await Promise.all([
       transaction.objectStore("inspections").getAll(),
       transaction.objectStore("pictures").getAll(),
     ]);
-    const inspections = records.filter(isSound).map((kept) => ({ ...kept, inFile: true }));
-    const damaged = records.filter((kept) => !isSound(kept));
+    const inspections = records.filter(canBeOpened).map((kept) => ({ ...kept, inFile: true }));
+    const damaged = records.filter((kept) => !canBeOpened(kept));
     return succeeded({
       parts: partsOf(now, inspections, damaged, pictures),
       inspections,
@@ -47,8 +47,8 @@ function partsOf(
   pictures: readonly StoredPicture[],
 ): readonly string[] {
   const head = {
-    format: BUNDLE.format,
-    version: BUNDLE.version,
+    format: BACKUP_KIND.format,
+    version: BACKUP_KIND.version,
     saved: now.toISOString(),
     program: PROGRAM_VERSION,
     inspections,
@@ -63,7 +63,7 @@ function partsOf(
 }
 
 /** Takes note that there is a file of these inspections, but of those that were changed or deleted since. */
-export async function noteInFile(inspections: readonly StoredInspection[]): Promise<Outcome<null>> {
+export async function markInFile(inspections: readonly StoredInspection[]): Promise<Outcome<null>> {
   try {
     const transaction = (await database()).transaction("inspections", "readwrite");
     for (const kept of inspections) {

@@ -4,7 +4,7 @@ import { type EditorState, NO_PENDING_INPUT } from "../../../src/records/editorS
 
 const inFile: EditorState = { inspection: null, draft: NO_PENDING_INPUT, inFile: true };
 
-test("what a file holds is in it as long as only the course of the work changes", () => {
+test("what a file holds is in it as long as only guide and undo steps change", () => {
   const guides = [{ survey: "a", isOpen: true, at: "way", stations: [], typing: {} }] as const;
   expect(afterChange(inFile, { ...inFile, draft: { ...NO_PENDING_INPUT, guides } }).inFile).toBe(true);
 });

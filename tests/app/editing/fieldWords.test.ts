@@ -1,7 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { EVERY_FIELD } from "../../../src/app/editing/fieldList.ts";
 import { enterField, showField } from "../../../src/app/editing/fieldValues.ts";
-import { describe as described, newDraft, withSetupText } from "../../../src/app/editing/slideSetup.ts";
+import {
+  describedSlide as described,
+  newPendingInput,
+  withSetupText,
+} from "../../../src/app/editing/slideSetup.ts";
 import { type EditorState, NO_PENDING_INPUT } from "../../../src/records/editorState.ts";
 import { crossSlide } from "./crossSlide.ts";
 
@@ -72,7 +76,11 @@ describe("what is wrong with a field is told in a sentence on it", () => {
   });
 
   test("while a slide is described, too", () => {
-    const draft = withSetupText(withSetupText(newDraft("mm"), "travel.from", "10"), "travel.to", "5 fathoms");
+    const draft = withSetupText(
+      withSetupText(newPendingInput("mm"), "travel.from", "10"),
+      "travel.to",
+      "5 fathoms",
+    );
     const first = described(draft);
     expect(first.ok ? {} : Object.fromEntries(first.problems)).toEqual({
       "travel.to":

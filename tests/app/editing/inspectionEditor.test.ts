@@ -30,12 +30,12 @@ const KEPT: StoredInspection = {
 /** An editor, and what it saved last. */
 function deskOn(kept: StoredInspection = KEPT) {
   let saved = kept;
-  const editor = new InspectionEditor(kept, async (work) => {
-    saved = { ...work, revision: work.revision + 1 };
+  const editor = new InspectionEditor(kept, async (state) => {
+    saved = { ...state, revision: state.revision + 1 };
     return { ok: true, kept: saved };
   });
   const reopened = async (): Promise<InspectionEditor> => {
-    await editor.keepNow();
+    await editor.saveNow();
     return deskOn(saved).editor;
   };
   return { editor, reopened };
@@ -91,8 +91,8 @@ describe("what was done on the editor", () => {
     editor.deleteRow(keyAt(editor, 1));
     editor.enterField({ survey: "first", path: "endFloat" }, "0.01");
     editor.enterField({ survey: "first", path: "endFloat" }, "0.01  0.02");
-    editor.guideAs({ survey: "first", isOpen: true, at: "readings", stations: [0, 50, 100], typing: {} });
-    editor.guideAs({ survey: "first", isOpen: true, at: "readings", stations: [0, 100], typing: {} });
+    editor.setGuide({ survey: "first", isOpen: true, at: "readings", stations: [0, 50, 100], typing: {} });
+    editor.setGuide({ survey: "first", isOpen: true, at: "readings", stations: [0, 100], typing: {} });
     editor.undo();
     expect(editor.guide?.stations).toEqual([0, 50, 100]);
     editor.undo();
@@ -116,7 +116,7 @@ describe("what was done on the editor", () => {
     const { editor, reopened } = deskOn();
     editor.enterCell(keyAt(editor, 1), "backlash", "0.30");
     const again = await reopened();
-    const { steps } = again.work.draft;
+    const { steps } = again.state.draft;
     const other = deskOn({ ...KEPT, draft: { ...NO_PENDING_INPUT, ...(steps && { steps }) } }).editor;
     expect(other.undo()).toBeNull();
     expect(readingsOf(other)).toEqual(INSPECTION.surveys[0]?.readings);
@@ -134,11 +134,11 @@ test("the two ends of a working range are taken once both are there, and go agai
   expect(range()).toBeUndefined();
   type("to", "200");
   expect(range()).toEqual({ from: 20, to: 200 });
-  expect(editor.work.draft.fields).toEqual([]);
+  expect(editor.state.draft.fields).toEqual([]);
   type("from", "");
   type("to", "");
   expect(range()).toBeUndefined();
-  expect(editor.work.draft.fields).toEqual([]);
+  expect(editor.state.draft.fields).toEqual([]);
   editor.undo();
   editor.undo();
   expect(range()).toEqual({ from: 20, to: 200 });

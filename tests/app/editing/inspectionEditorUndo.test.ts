@@ -23,7 +23,7 @@ function deskOn(inspection = INSPECTION) {
     });
   const editor = open();
   const reopened = async (): Promise<InspectionEditor> => {
-    await editor.keepNow();
+    await editor.saveNow();
     return open();
   };
   return { editor, reopened };
@@ -35,8 +35,8 @@ const GIB: SlideEvent = { date: "2026-03-16", kind: "other", note: "Gib set" };
 describe("events", () => {
   test("are taken back and done again, after they were kept and opened again, too", async () => {
     const { editor, reopened } = deskOn();
-    editor.eventsAs([ADJUSTED]);
-    editor.eventsAs([ADJUSTED, GIB]);
+    editor.setEvents([ADJUSTED]);
+    editor.setEvents([ADJUSTED, GIB]);
     const later = await reopened();
     later.undo();
     expect(later.inspection?.events).toEqual([ADJUSTED]);
@@ -49,9 +49,9 @@ describe("events", () => {
 
   test("typed key by key are one step; another field begins another", () => {
     const { editor } = deskOn();
-    editor.eventsAs([{ ...ADJUSTED, note: "" }]);
-    for (const note of ["N", "Nu", "Nut"]) editor.eventsAs([{ ...ADJUSTED, note }], "event 0 note");
-    editor.eventsAs([{ ...ADJUSTED, note: "Nut", date: "2026-04-01" }], "event 0 date");
+    editor.setEvents([{ ...ADJUSTED, note: "" }]);
+    for (const note of ["N", "Nu", "Nut"]) editor.setEvents([{ ...ADJUSTED, note }], "event 0 note");
+    editor.setEvents([{ ...ADJUSTED, note: "Nut", date: "2026-04-01" }], "event 0 date");
     editor.undo();
     expect(editor.inspection?.events?.[0]).toMatchObject({ note: "Nut", date: "2026-03-15" });
     editor.undo();
@@ -60,8 +60,8 @@ describe("events", () => {
 
   test("that were changed from elsewhere are not taken back over that", () => {
     const { editor } = deskOn();
-    editor.eventsAs([ADJUSTED]);
-    editor.become({ ...editor.work, inspection: { ...INSPECTION, events: [GIB] } });
+    editor.setEvents([ADJUSTED]);
+    editor.setState({ ...editor.state, inspection: { ...INSPECTION, events: [GIB] } });
     editor.undo();
     expect(editor.inspection?.events).toEqual([GIB]);
   });

@@ -16,8 +16,8 @@ const withSurveys = (surveys: readonly Survey[], part: Partial<Inspection> = {})
   ...part,
 });
 
-function joined(other: Inspection, work = here) {
-  const outcome = withSurveysOf(work, other);
+function joined(other: Inspection, state = here) {
+  const outcome = withSurveysOf(state, other);
   if (!outcome.ok) throw new Error(outcome.problem.what);
   return outcome.value;
 }
@@ -27,10 +27,10 @@ const idsOf = ({ inspection }: EditorState) => inspection?.surveys.map(({ id }) 
 describe("surveys of another file", () => {
   test("are added after those that are here, which are passed over, and the slide stays as it is", () => {
     const slide = { ...exampleInspection().slide, backlashLimit: 0.3 };
-    const { work, surveys } = joined(withSurveys([before, after], { slide }));
-    expect(idsOf(work)).toEqual(["before", "after"]);
+    const { state, surveys } = joined(withSurveys([before, after], { slide }));
+    expect(idsOf(state)).toEqual(["before", "after"]);
     expect(surveys).toEqual(["after"]);
-    expect(work.inspection?.slide).toEqual(exampleInspection().slide);
+    expect(state.inspection?.slide).toEqual(exampleInspection().slide);
   });
 
   test("get an id of their own where another survey or the slide has theirs", () => {
@@ -45,15 +45,15 @@ describe("surveys of another file", () => {
   test("come in the unit of the slide here", () => {
     const inches = { ...exampleInspection().slide, units: "in" } as const;
     const readings = [{ position: 10, backlash: 0.01 }];
-    const { work } = joined(withSurveys([{ ...after, indicator: undefined, readings }], { slide: inches }));
-    expect(work.inspection?.surveys[1]?.readings).toEqual([{ position: 254, backlash: 0.254 }]);
+    const { state } = joined(withSurveys([{ ...after, indicator: undefined, readings }], { slide: inches }));
+    expect(state.inspection?.surveys[1]?.readings).toEqual([{ position: 254, backlash: 0.254 }]);
   });
 
   test("bring their events along, once", () => {
-    const { work, events } = joined(withSurveys([after], { events: [adjusted] }));
-    expect([work.inspection?.events, events]).toEqual([[adjusted], [adjusted]]);
-    const twice = joined(withSurveys([{ ...after, id: "later" }], { events: [adjusted] }), work);
-    expect([twice.work.inspection?.events, twice.events]).toEqual([[adjusted], []]);
+    const { state, events } = joined(withSurveys([after], { events: [adjusted] }));
+    expect([state.inspection?.events, events]).toEqual([[adjusted], [adjusted]]);
+    const twice = joined(withSurveys([{ ...after, id: "later" }], { events: [adjusted] }), state);
+    expect([twice.state.inspection?.events, twice.events]).toEqual([[adjusted], []]);
   });
 
   test("are refused where they are of another slide, with the reason", () => {
@@ -75,11 +75,11 @@ describe("surveys of another file", () => {
 
   test("can be taken away again, with their events and without what was added since", () => {
     const added = joined(withSurveys([after], { events: [adjusted] }));
-    const { inspection } = added.work;
+    const { inspection } = added.state;
     if (inspection === null) throw new Error("There is a slide.");
     const since = { ...adjusted, note: "Gib set." };
-    const work = { ...added.work, inspection: { ...inspection, events: [adjusted, since] } };
-    const back = withoutJoined(work, added);
+    const state = { ...added.state, inspection: { ...inspection, events: [adjusted, since] } };
+    const back = withoutJoined(state, added);
     expect(idsOf(back)).toEqual(["before"]);
     expect(back.inspection?.events).toEqual([since]);
   });

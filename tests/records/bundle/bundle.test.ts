@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { isBundle, openBundle } from "../../../src/records/bundle/bundle.ts";
+import { isBackup, openBackup } from "../../../src/records/bundle/bundle.ts";
 
 const kept = {
   id: "a",
@@ -17,17 +17,17 @@ const bundle = {
 };
 
 test("a backup is opened with its bytes, and each inspection as it stands in the file", () => {
-  const opened = openBundle(JSON.stringify(bundle));
+  const opened = openBackup(JSON.stringify(bundle));
   if (!opened.ok) throw new Error(opened.problem.what);
   expect(JSON.stringify(opened.value.inspections)).toBe(JSON.stringify([kept]));
   expect(opened.value.pictures).toEqual([{ id: "p", type: "image/png", bytes: Uint8Array.of(0, 1, 2) }]);
 });
 
 test("a backup is told from an inspection by its format", () => {
-  expect(isBundle(JSON.stringify(bundle))).toBe(true);
-  expect(isBundle(JSON.stringify({ ...bundle, format: "tightspot-inspection" }))).toBe(false);
-  expect(isBundle("[1, 2]")).toBe(false);
-  expect(isBundle("{")).toBe(false);
+  expect(isBackup(JSON.stringify(bundle))).toBe(true);
+  expect(isBackup(JSON.stringify({ ...bundle, format: "tightspot-inspection" }))).toBe(false);
+  expect(isBackup("[1, 2]")).toBe(false);
+  expect(isBackup("{")).toBe(false);
 });
 
 test.each([
@@ -42,7 +42,7 @@ test.each([
   ["an inspection of a newer version", newerInspection(), "inspections[0].inspection.version", "newer than"],
   ["a damaged draft", { inspections: [{ ...kept, draft: {} }] }, "inspections[0].draft.fields", "is missing"],
 ])("a backup with %s is refused with the place", (_what, change, where, what) => {
-  const opened = openBundle(JSON.stringify({ ...bundle, ...change }));
+  const opened = openBackup(JSON.stringify({ ...bundle, ...change }));
   if (opened.ok) throw new Error("It was opened.");
   expect(opened.problem.where).toBe(where);
   expect(opened.problem.what).toContain(what);

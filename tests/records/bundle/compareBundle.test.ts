@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { comparedWith } from "../../../src/records/bundle/compareBundle.ts";
+import { compareInspections } from "../../../src/records/bundle/compareBundle.ts";
 import { NO_PENDING_INPUT, type StoredInspection } from "../../../src/records/editorState.ts";
 
 const slideCalled = (name: string, id: string): StoredInspection["inspection"] => ({
@@ -30,7 +30,7 @@ const keptAs = (
 });
 
 const standings = (here: readonly StoredInspection[], backup: readonly StoredInspection[]) =>
-  comparedWith(here, backup).map(({ standing, here: found }) => [standing, found?.id ?? null]);
+  compareInspections(here, backup).map(({ standing, here: found }) => [standing, found?.id ?? null]);
 
 test("what is kept under the same name is the same, or in conflict where anything was entered since", () => {
   const backup = [keptAs("a", "Saddle", "saddle"), keptAs("b", "Knee", "knee")];

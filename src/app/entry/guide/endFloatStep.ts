@@ -19,7 +19,7 @@ export class EndFloatStep extends LitElement {
   static override styles = [controls, unsafeCSS(endFloatStepCss)];
 
   @property({ attribute: false }) editor: InspectionEditor | null = null;
-  @property({ attribute: false }) work: EditorState | null = null;
+  @property({ attribute: false }) editorState: EditorState | null = null;
   @property({ attribute: false }) guide: GuideState | null = null;
   @property({ attribute: false }) slide: Slide | null = null;
   @property({ attribute: false }) survey: Survey | null = null;
@@ -89,7 +89,7 @@ export class EndFloatStep extends LitElement {
   /** The repeats as they stand in the field. */
   get #taken(): readonly string[] {
     if (this.editor === null) return [];
-    return showField(this.editor.work, this.#place)
+    return showField(this.editor.state, this.#place)
       .text.split(/\s{2,}|;/)
       .map((text) => text.trim())
       .filter((text) => text !== "");
@@ -117,7 +117,7 @@ export class EndFloatStep extends LitElement {
   #typed(text: string): void {
     this.problem = "";
     const guide = this.#now;
-    if (guide !== null) this.editor?.guideAs({ ...guide, typing: { ...guide.typing, endFloat: text } });
+    if (guide !== null) this.editor?.setGuide({ ...guide, typing: { ...guide.typing, endFloat: text } });
   }
 
   #entered(): void {
@@ -138,7 +138,7 @@ export class EndFloatStep extends LitElement {
       this.focusField();
       return;
     }
-    editor.guideAs({ ...guide, typing: {} });
+    editor.setGuide({ ...guide, typing: {} });
     this.#put([...this.#taken, cell.value], `${cell.value} ${slide.units} taken.`);
   }
 
@@ -153,7 +153,7 @@ export class EndFloatStep extends LitElement {
     const guide = this.#now;
     if (editor === null || guide === null || slide === null) return;
     const { unit: _before, ...rest } = guide;
-    editor.guideAs(name === slide.units ? rest : { ...rest, unit: name });
+    editor.setGuide(name === slide.units ? rest : { ...rest, unit: name });
   }
 
   #next(): void {

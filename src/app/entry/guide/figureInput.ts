@@ -55,7 +55,7 @@ export function enter(
     const position = readTypedFigure(text, slideCounts);
     if (!position.ok) return position;
     const { position: _typed, ...typing } = guide.typing;
-    editor.guideAs({ ...guide, typing, chosen: position.value });
+    editor.setGuide({ ...guide, typing, chosen: position.value });
     return succeeded({ to: "station" });
   }
   if (turn === null) return failed("", "there is no station to read", "Choose a position first.");
@@ -67,7 +67,7 @@ export function enter(
   if (next !== undefined) {
     // With its unit, so that it stays what it is whatever bare figures are taken in when it is gone back to.
     const figure = bareUnit(guide) === undefined ? cell.value : `${cell.value} ${counts}`;
-    editor.guideAs({ ...guide, typing: { ...guide.typing, [stage]: figure, [next.column]: "" } });
+    editor.setGuide({ ...guide, typing: { ...guide.typing, [stage]: figure, [next.column]: "" } });
     return succeeded({ to: "figure" });
   }
   const { chosen: _chosen, ...rest } = guide;
@@ -77,7 +77,7 @@ export function enter(
   });
   const figures = Object.fromEntries([...before, [stage, cell.value]]);
   const row = editor.addReading({ position: String(turn.position), ...figures });
-  editor.guideAs({ ...rest, typing: {} });
+  editor.setGuide({ ...rest, typing: {} });
   return succeeded({ to: "reading", row, position: turn.position });
 }
 

@@ -5,7 +5,7 @@ import type { Slide, Survey } from "../../../inspection/schema.ts";
 import type { EditorState, GuideState } from "../../../records/editorState.ts";
 import type { InspectionEditor } from "../../editing/inspectionEditor.ts";
 import type { Row } from "../../editing/rows.ts";
-import { IN_SIGHT } from "../../ui/scrollAnchor.ts";
+import { SCROLLED_INTO_VIEW } from "../../ui/scrollAnchor.ts";
 import { controls } from "../../ui/sharedStyles.ts";
 import type { EndFloatStep } from "./endFloatStep.ts";
 import "./endFloatStep.ts";
@@ -29,7 +29,7 @@ export class GuidePanel extends LitElement {
   static override styles = [controls, unsafeCSS(guidePanelCss)];
 
   @property({ attribute: false }) editor: InspectionEditor | null = null;
-  @property({ attribute: false }) work: EditorState | null = null;
+  @property({ attribute: false }) editorState: EditorState | null = null;
   @property({ attribute: false }) slide: Slide | null = null;
   @property({ attribute: false }) survey: Survey | null = null;
   @property({ attribute: false }) rows: readonly Row[] = [];
@@ -92,12 +92,12 @@ export class GuidePanel extends LitElement {
   }
 
   #step(guide: GuideState) {
-    const { editor, work, slide, survey, rows, assessment } = this;
+    const { editor, editorState, slide, survey, rows, assessment } = this;
     switch (guide.at) {
       case "way":
         return html`<tightspot-way-step
           .editor=${editor}
-          .work=${work}
+          .editorState=${editorState}
           .slide=${slide}
           .survey=${survey}
           @tightspot-next=${() => this.#goTo("end float")}
@@ -105,7 +105,7 @@ export class GuidePanel extends LitElement {
       case "end float":
         return html`<tightspot-end-float-step
           .editor=${editor}
-          .work=${work}
+          .editorState=${editorState}
           .guide=${guide}
           .slide=${slide}
           .survey=${survey}
@@ -135,7 +135,7 @@ export class GuidePanel extends LitElement {
     const guide = this.#guide;
     if (guide === null) return;
     const { stations: _typed, ...typing } = guide.typing;
-    this.editor?.guideAs({ ...guide, at, typing });
+    this.editor?.setGuide({ ...guide, at, typing });
     await this.#comeIntoSight();
   }
 
@@ -148,6 +148,6 @@ export class GuidePanel extends LitElement {
     const step = this.renderRoot.querySelector<LitElement>("tightspot-read-step");
     await step?.updateComplete;
     (step ?? this).scrollIntoView({ block: "start" });
-    window.dispatchEvent(new Event(IN_SIGHT));
+    window.dispatchEvent(new Event(SCROLLED_INTO_VIEW));
   }
 }

@@ -66,7 +66,7 @@ export class MethodStep extends LitElement {
   static override styles = [controls, fold, unsafeCSS(methodStepCss)];
 
   @property({ attribute: false }) editor: InspectionEditor | null = null;
-  @property({ attribute: false }) work: EditorState | null = null;
+  @property({ attribute: false }) editorState: EditorState | null = null;
   @property({ attribute: false }) slide: Slide | null = null;
   @property({ attribute: false }) survey: Survey | null = null;
 
@@ -128,7 +128,7 @@ export class MethodStep extends LitElement {
         <p class="about">${words(slide)}</p>
         <tightspot-field-grid
           .editor=${this.editor}
-          .work=${this.work}
+          .editorState=${this.editorState}
           .survey=${survey}
           .of=${survey.id}
           .fields=${paths.map(fieldAt)}

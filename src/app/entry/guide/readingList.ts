@@ -5,7 +5,7 @@ import type { EntryWarning } from "../../../analysis/outliers/entryWarnings.ts";
 import type { Survey } from "../../../inspection/schema.ts";
 import type { Units } from "../../../inspection/units.ts";
 import { columnsOf } from "../../editing/columns.ts";
-import { type Row, rowReader, struckBecause } from "../../editing/rows.ts";
+import { exclusionReason, type Row, rowReader } from "../../editing/rows.ts";
 import "../rowActions.ts";
 import { controls } from "../../ui/sharedStyles.ts";
 import readingListCss from "./readingList.css?inline";
@@ -70,7 +70,7 @@ export class ReadingList extends LitElement {
     const [place, ...figures] = columnsOf(survey, this.units);
     const text = (name: string | undefined): string => row.cells[name as keyof Row["cells"]] ?? "";
     const counts = figures[0]?.counts === "divisions" ? "div." : this.units;
-    const why = struckBecause(row);
+    const why = exclusionReason(row);
     const doubt = index === null ? undefined : this.suspicions.get(index);
     const isOpen = this.open === row.key;
     const { time } = row.marks;

@@ -93,7 +93,7 @@ export class ReadingSession {
       editor.enterCell(this.correction.key, this.correction.column, text);
       return;
     }
-    editor.guideAs({ ...guide, typing: { ...guide.typing, [stageOf(guide, this.asked)]: text } });
+    editor.setGuide({ ...guide, typing: { ...guide.typing, [stageOf(guide, this.asked)]: text } });
     this.#resting = setTimeout(() => this.#doubtWhatIsTyped(bench.survey), REST);
   }
 
@@ -137,7 +137,7 @@ export class ReadingSession {
     const earlier = correction === null && where === "before" ? figureBefore(guide, this.asked) : null;
     const row = rowBeside(rows, correction, where);
     if (earlier !== null) {
-      editor.guideAs(earlier);
+      editor.setGuide(earlier);
       this.host.focusField();
     } else if (row !== null) this.correct(row.key);
     else if (where === "after") this.endCorrection();
@@ -215,7 +215,7 @@ export class ReadingSession {
     const { guide, survey } = bench.editor;
     if (guide === null || survey === null || Number.isNaN(position)) return;
     const turn = nextTurn(guide, survey.readings, bench.slide.units);
-    if (turn?.position !== position) bench.editor.guideAs({ ...guide, chosen: position });
+    if (turn?.position !== position) bench.editor.setGuide({ ...guide, chosen: position });
   }
 
   redo(): void {
@@ -240,7 +240,7 @@ export class ReadingSession {
 
   #become(change: (guide: GuideState) => GuideState): void {
     const { bench } = this.host;
-    if (bench !== null) bench.editor.guideAs(change(bench.guide));
+    if (bench !== null) bench.editor.setGuide(change(bench.guide));
   }
 
   #refuse(why: string): void {

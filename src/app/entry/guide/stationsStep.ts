@@ -119,6 +119,6 @@ export class StationsStep extends LitElement {
   }
 
   #become(guide: GuideState): void {
-    this.editor?.guideAs(guide);
+    this.editor?.setGuide(guide);
   }
 }

@@ -5,7 +5,7 @@ import type { Plan } from "../../../intake/plan/measuringPlan.ts";
 import { awaitsReading } from "../../../records/editorState.ts";
 import { positionFigures } from "../../../report/plan/positionFigures.ts";
 import { columnsOf } from "../../editing/columns.ts";
-import { blankRow, type Row, struckBecause } from "../../editing/rows.ts";
+import { blankRow, exclusionReason, type Row } from "../../editing/rows.ts";
 
 /**
  * Rows for the readings of the first so many rounds of a plan that are not among the rows yet, in the order in which they are to be taken, with
@@ -45,7 +45,7 @@ export function withoutPrepared(rows: readonly Row[], prepared: readonly Row[]):
 function positionsOf(rows: readonly Row[], survey: Survey, units: Units): number[] {
   const column = columnsOf(survey, units).find(({ name }) => name === "position");
   return rows
-    .filter((row) => struckBecause(row) === null)
+    .filter((row) => exclusionReason(row) === null)
     .flatMap(({ cells }) => {
       const read = column?.read(cells.position ?? "");
       return read?.ok && typeof read.value === "number" ? [read.value] : [];

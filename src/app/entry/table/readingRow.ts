@@ -3,7 +3,7 @@ import { live } from "lit/directives/live.js";
 import { awaitsReading } from "../../../records/editorState.ts";
 import type { Column, ColumnName } from "../../editing/columns.ts";
 import { momentOf } from "../../editing/localTime.ts";
-import { type CellProblem, type Row, struckBecause } from "../../editing/rows.ts";
+import { type CellProblem, exclusionReason, type Row } from "../../editing/rows.ts";
 import "../rowActions.ts";
 
 /** A row of the table of readings as it is to be shown, and what to do when something is done with it. */
@@ -38,7 +38,7 @@ export function rowName({ row, isNext, reading }: Pick<RowView, "row" | "isNext"
 /** A row with what is wrong with it, why it is struck and what can be done about it below. */
 export function readingRow(view: RowView) {
   const { row, columns, reading, problems, doubt, isNext, isOpen } = view;
-  const why = struckBecause(row);
+  const why = exclusionReason(row);
   const below = [
     problems.length > 0 ? html`<p class="wrong" id=${`why-${row.key}`}>${inWords(problems)}</p>` : null,
     doubt === undefined ? null : html`<p class="doubt">${doubt}</p>`,

@@ -11,7 +11,7 @@ import {
   blankRow,
   type CellProblem,
   type Row,
-  type RowReading,
+  type RowResult,
   readRow,
   rowReader,
 } from "../../editing/rows.ts";
@@ -167,7 +167,7 @@ export class ReadingsTable extends LitElement {
     return html`<span class="unit">${counts === "divisions" ? "div." : counts}</span>`;
   }
 
-  #row(row: Row, read: RowReading, reading: number | null, columns: readonly Column[]) {
+  #row(row: Row, read: RowResult, reading: number | null, columns: readonly Column[]) {
     const isActive = this.active?.row === row.key;
     const shown = {
       row,

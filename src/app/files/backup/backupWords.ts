@@ -1,16 +1,16 @@
 import type { StoredInspection } from "../../../records/editorState.ts";
 import { entryOf } from "../../../records/inspectionList.ts";
-import { aboutEntry, nameInList } from "../../editing/listEntryWords.ts";
+import { listEntryName, listEntrySummary } from "../../editing/listEntryWords.ts";
 
 export const MOMENT = new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" });
 
-export function nameOfKept(kept: StoredInspection): string {
-  return nameInList(entryOf(kept));
+export function storedName(kept: StoredInspection): string {
+  return listEntryName(entryOf(kept));
 }
 
 /** Its machine, surveys, readings and when it was saved; that what is in a backup is in a file goes without saying. */
-export function aboutKept(kept: StoredInspection): string {
-  return aboutEntry({ ...entryOf(kept), inFile: true });
+export function storedSummary(kept: StoredInspection): string {
+  return listEntrySummary({ ...entryOf(kept), inFile: true });
 }
 
 export function counted(count: number, noun: string): string {
@@ -21,7 +21,7 @@ export function counted(count: number, noun: string): string {
 export function restoredWords(restored: readonly StoredInspection[], damaged: number): string {
   const [first] = restored;
   if (first !== undefined && restored.length === 1 && damaged === 0)
-    return `“${nameOfKept(first)}” was restored.`;
+    return `“${storedName(first)}” was restored.`;
   return `${restored.length + damaged} slides were restored.`;
 }
 
@@ -29,7 +29,7 @@ export function restoredWords(restored: readonly StoredInspection[], damaged: nu
 export function replacedWords(replaced: readonly StoredInspection[]): string {
   const named = replaced.map((kept) => {
     const at = new Date(kept.savedAt);
-    return `“${nameOfKept(kept)}”${Number.isNaN(at.getTime()) ? "" : ` as saved here ${MOMENT.format(at)}`}`;
+    return `“${storedName(kept)}”${Number.isNaN(at.getTime()) ? "" : ` as saved here ${MOMENT.format(at)}`}`;
   });
   return `Replaced by the backup’s: ${named.join("; ")}. That cannot be taken back: what is here is then only in a file, if there is one.`;
 }

@@ -1,28 +1,28 @@
 import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { inOneLine } from "../../../inspection/problem.ts";
-import { type Compared, compareBundle } from "../../../records/bundle/compareBundle.ts";
-import { type Choice, restore } from "../../../records/bundle/restore.ts";
-import { tellOtherTabs } from "../../../records/tabs.ts";
+import { type ComparedInspection, compareBackup } from "../../../records/bundle/compareBundle.ts";
+import { type RestoreChoice, restore } from "../../../records/bundle/restore.ts";
+import { notifyOtherTabs } from "../../../records/tabs.ts";
 import { newId } from "../../editing/newId.ts";
 import { notify } from "../../ui/notice.ts";
 import { hashOf } from "../../ui/route.ts";
 import { controls } from "../../ui/sharedStyles.ts";
 import logDialogCss from "../import/logDialog.css?inline";
-import { type Backup, dispatchDone } from "../openRequest.ts";
+import { type BackupFile, dispatchDone } from "../openRequest.ts";
 import {
-  aboutKept,
   counted,
   differencesWords,
   MOMENT,
-  nameOfKept,
   replacedWords,
   restoredWords,
+  storedName,
+  storedSummary,
 } from "./backupWords.ts";
 import restoreDialogCss from "./restoreDialog.css?inline";
 import { saveBackup } from "./saveBackup.ts";
 
-const CHOICES: readonly (readonly [Choice, string])[] = [
+const CHOICES: readonly (readonly [RestoreChoice, string])[] = [
   ["keep", "Keep what is here"],
   ["take", "Take the backup’s"],
   ["both", "Keep both"],
@@ -33,11 +33,11 @@ const CHOICES: readonly (readonly [Choice, string])[] = [
 export class RestoreDialog extends LitElement {
   static override styles = [controls, unsafeCSS(logDialogCss), unsafeCSS(restoreDialogCss)];
 
-  @property({ attribute: false }) backup: Backup | null = null;
+  @property({ attribute: false }) backup: BackupFile | null = null;
 
   /** Null until it is compared with what is kept here. */
-  @state() private compared: readonly Compared[] | null = null;
-  @state() private choices: ReadonlyMap<string, Choice> = new Map();
+  @state() private compared: readonly ComparedInspection[] | null = null;
+  @state() private choices: ReadonlyMap<string, RestoreChoice> = new Map();
   @state() private problem = "";
   @state() private isRestoring = false;
   /** How saving what is here went. */
@@ -67,7 +67,7 @@ export class RestoreDialog extends LitElement {
     </dialog>`;
   }
 
-  #aboutBackup({ bundle: { saved, damaged } }: Backup): string {
+  #aboutBackup({ bundle: { saved, damaged } }: BackupFile): string {
     const at = new Date(saved);
     const when = Number.isNaN(at.getTime()) ? "" : `Saved ${MOMENT.format(at)}. `;
     if (damaged.length === 0) return `${when}Nothing is overwritten unless you choose so.`;
@@ -75,8 +75,9 @@ export class RestoreDialog extends LitElement {
     return `${when}${wrecks}; what is there comes back as it was.`;
   }
 
-  #lists(compared: readonly Compared[]) {
-    const of = (standing: Compared["standing"]) => compared.filter((each) => each.standing === standing);
+  #lists(compared: readonly ComparedInspection[]) {
+    const of = (standing: ComparedInspection["standing"]) =>
+      compared.filter((each) => each.standing === standing);
     const conflicts = of("conflict");
     return html`
       ${
@@ -91,15 +92,15 @@ export class RestoreDialog extends LitElement {
     `;
   }
 
-  #conflict({ inspection, here }: Compared) {
+  #conflict({ inspection, here }: ComparedInspection) {
     const chosen = this.choices.get(inspection.id) ?? "keep";
     return html`<fieldset>
-      <legend>${nameOfKept(inspection)}</legend>
+      <legend>${storedName(inspection)}</legend>
       <dl>
         <dt>Here</dt>
-        <dd>${here === null ? "" : aboutKept(here)}</dd>
+        <dd>${here === null ? "" : storedSummary(here)}</dd>
         <dt>In the backup</dt>
-        <dd>${aboutKept(inspection)}</dd>
+        <dd>${storedSummary(inspection)}</dd>
         <dt>They differ in</dt>
         <dd>${here === null ? "" : differencesWords(here, inspection)}</dd>
       </dl>
@@ -121,15 +122,15 @@ export class RestoreDialog extends LitElement {
     </fieldset>`;
   }
 
-  #list(title: string, compared: readonly Compared[]) {
+  #list(title: string, compared: readonly ComparedInspection[]) {
     if (compared.length === 0) return nothing;
     return html`<section>
       <h3>${title}: ${compared.length}</h3>
       <ul>
         ${compared.map(
           ({ inspection }) => html`<li>
-            <p class="name">${nameOfKept(inspection)}</p>
-            <p class="about figures">${aboutKept(inspection)}</p>
+            <p class="name">${storedName(inspection)}</p>
+            <p class="about figures">${storedSummary(inspection)}</p>
           </li>`,
         )}
       </ul>
@@ -137,7 +138,7 @@ export class RestoreDialog extends LitElement {
   }
 
   /** What is lost by what was chosen, and the way to have it in a file first. */
-  #replacing(compared: readonly Compared[]) {
+  #replacing(compared: readonly ComparedInspection[]) {
     const replaced = compared.flatMap(({ inspection, standing, here }) =>
       standing === "conflict" && here !== null && this.choices.get(inspection.id) === "take" ? [here] : [],
     );
@@ -157,7 +158,7 @@ export class RestoreDialog extends LitElement {
     </div>`;
   }
 
-  #go(backup: Backup, compared: readonly Compared[]) {
+  #go(backup: BackupFile, compared: readonly ComparedInspection[]) {
     const { damaged } = backup.bundle;
     const count = compared.filter(({ inspection, standing }) =>
       standing === "conflict" ? (this.choices.get(inspection.id) ?? "keep") !== "keep" : standing === "new",
@@ -175,8 +176,8 @@ export class RestoreDialog extends LitElement {
     </button>`;
   }
 
-  async #compare(backup: Backup): Promise<void> {
-    const compared = await compareBundle(backup.bundle);
+  async #compare(backup: BackupFile): Promise<void> {
+    const compared = await compareBackup(backup.bundle);
     if (compared.ok) this.compared = compared.value;
     else this.problem = inOneLine(compared.problem);
   }
@@ -188,7 +189,7 @@ export class RestoreDialog extends LitElement {
     });
   };
 
-  async #restore({ bundle }: Backup, compared: readonly Compared[]): Promise<void> {
+  async #restore({ bundle }: BackupFile, compared: readonly ComparedInspection[]): Promise<void> {
     this.isRestoring = true;
     const restored = await restore(bundle, compared, this.choices, newId);
     this.isRestoring = false;
@@ -196,7 +197,7 @@ export class RestoreDialog extends LitElement {
       this.problem = `Not restored: ${inOneLine(restored.problem)}`;
       return;
     }
-    for (const { id, revision } of restored.value) tellOtherTabs({ id, revision });
+    for (const { id, revision } of restored.value) notifyOtherTabs({ id, revision });
     notify(this, {
       tone: "done",
       text: restoredWords(restored.value, bundle.damaged.length),

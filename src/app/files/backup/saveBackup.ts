@@ -1,10 +1,10 @@
 import { inOneLine } from "../../../inspection/problem.ts";
-import { bundleOfAll, noteInFile } from "../../../records/bundle/saveBundle.ts";
-import { tellOtherTabs } from "../../../records/tabs.ts";
+import { createBackup, markInFile } from "../../../records/bundle/saveBundle.ts";
+import { notifyOtherTabs } from "../../../records/tabs.ts";
 import { today } from "../../editing/surveys.ts";
 import type { Notice } from "../../ui/notice.ts";
 import { download } from "../download.ts";
-import { LARGEST } from "../readFile.ts";
+import { MAX_FILE_SIZE } from "../readFile.ts";
 import { counted } from "./backupWords.ts";
 
 /**
@@ -13,14 +13,14 @@ import { counted } from "./backupWords.ts";
  * @param tell is told how that went
  */
 export async function saveBackup(tell: (notice: Notice) => void): Promise<void> {
-  const made = await bundleOfAll(new Date());
+  const made = await createBackup(new Date());
   if (!made.ok) {
     tell({ tone: "wrong", text: `No backup was saved: ${inOneLine(made.problem)}` });
     return;
   }
   const { parts, inspections, pictures } = made.value;
   const size = parts.reduce((sum, part) => sum + part.length, 0);
-  if (size > LARGEST) {
+  if (size > MAX_FILE_SIZE) {
     const cure = "Open each inspection and press “Save a file” instead.";
     tell({
       tone: "wrong",
@@ -34,7 +34,7 @@ export async function saveBackup(tell: (notice: Notice) => void): Promise<void> 
     tone: "done",
     text: `A backup of ${counted(inspections.length, "slide")}${photographs} was saved. Open it here or on another device to restore it.`,
   });
-  const noted = await noteInFile(inspections);
+  const noted = await markInFile(inspections);
   if (!noted.ok) {
     tell({
       tone: "wrong",
@@ -42,5 +42,5 @@ export async function saveBackup(tell: (notice: Notice) => void): Promise<void> 
     });
     return;
   }
-  for (const { id, revision } of inspections) tellOtherTabs({ id, revision });
+  for (const { id, revision } of inspections) notifyOtherTabs({ id, revision });
 }

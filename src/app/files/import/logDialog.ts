@@ -7,7 +7,7 @@ import type { ColumnTaken } from "../../../intake/columnsTaken.ts";
 import type { CsvReadings } from "../../../intake/readCsv.ts";
 import type { CsvOptions } from "../../../intake/understanding.ts";
 import { METHODS } from "../../editing/fieldList.ts";
-import { fitsMethod } from "../../editing/importReadings.ts";
+import { canJoinSurvey } from "../../editing/importReadings.ts";
 import type { ImportMode, InspectionEditor } from "../../editing/inspectionEditor.ts";
 import { controls } from "../../ui/sharedStyles.ts";
 import { dispatchDone } from "../openRequest.ts";
@@ -17,7 +17,7 @@ import type { LogReadings } from "./logMessages.ts";
 import { unitDoubtsOf } from "./readLog.ts";
 import { type LogRead, readLogInWorker } from "./readLogInWorker.ts";
 import "./refusedRows.ts";
-import { takeLog } from "./takeLog.ts";
+import { importLog } from "./takeLog.ts";
 import "./unitQuestion.ts";
 import logDialogCss from "./logDialog.css?inline";
 import type { UnitSaid } from "./unitQuestion.ts";
@@ -150,7 +150,7 @@ export class LogDialog extends LitElement {
     }
     return html`
       ${this.#button("As a new survey", () => this.#take(csv, editor, "as survey"), "chief")}
-      ${fitsMethod(survey, csv) ? this.#button("Add to this survey", () => this.#take(csv, editor, "add")) : nothing}
+      ${canJoinSurvey(survey, csv) ? this.#button("Add to this survey", () => this.#take(csv, editor, "add")) : nothing}
       ${this.#button("Replace this survey’s readings", () => this.#take(csv, editor, "replace"))}
     `;
   }
@@ -198,7 +198,7 @@ export class LogDialog extends LitElement {
   }
 
   #take(csv: CsvReadings, editor: InspectionEditor, how: ImportMode): void {
-    takeLog(this, this.log?.name ?? "", csv, editor, how);
+    importLog(this, this.log?.name ?? "", csv, editor, how);
     this.renderRoot.querySelector("dialog")?.close();
   }
 

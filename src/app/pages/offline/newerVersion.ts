@@ -44,10 +44,10 @@ export class NewerVersion implements ReactiveController {
 
   async #begin(): Promise<void> {
     if (EDITION === "file" || !("serviceWorker" in navigator) || import.meta.env.DEV) return;
-    const { keepForOffline } = await import("./serviceWorker.ts");
+    const { registerServiceWorker } = await import("./serviceWorker.ts");
     const reload = () => location.reload();
     try {
-      await keepForOffline({
+      await registerServiceWorker({
         offered: (use) => this.#become({ words: "A newer Tightspot is ready.", use }),
         begunElsewhere: () =>
           this.#become({ words: "A newer Tightspot is in use in another tab.", use: reload }),

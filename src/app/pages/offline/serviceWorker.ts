@@ -12,7 +12,7 @@ export interface Updates {
  * Keeps the whole page in this browser, for use without network, and looks for newer versions. Throws what the browser
  * throws where it does not let that be.
  */
-export async function keepForOffline({ offered, begunElsewhere }: Updates): Promise<void> {
+export async function registerServiceWorker({ offered, begunElsewhere }: Updates): Promise<void> {
   const { serviceWorker } = navigator;
   const worker = new Workbox("./sw.js");
   const hadOne = serviceWorker.controller !== null;

@@ -12,9 +12,9 @@ export type Tried = ReadonlyMap<ChangeablePath, string>;
 
 /** The slide with what was typed, as far as it fits, read and refused as everywhere else. Readings stay out of it. */
 export function trialOf(inspection: Inspection, tried: Tried): EditorState {
-  let work: EditorState = { inspection: { ...inspection, surveys: [] }, draft: NO_PENDING_INPUT };
-  for (const [path, text] of tried) work = enterField(work, { survey: null, path }, text);
-  return work;
+  let state: EditorState = { inspection: { ...inspection, surveys: [] }, draft: NO_PENDING_INPUT };
+  for (const [path, text] of tried) state = enterField(state, { survey: null, path }, text);
+  return state;
 }
 
 /** The settings that may be tried, of a slide. */

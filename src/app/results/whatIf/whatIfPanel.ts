@@ -171,7 +171,9 @@ export class WhatIfPanel extends LitElement {
   #use(): void {
     const { editor, tried } = this;
     if (editor === null) return;
-    const asEntered = [...tried.keys()].map((path) => [path, showField(editor.work, of(path)).text] as const);
+    const asEntered = [...tried.keys()].map(
+      (path) => [path, showField(editor.state, of(path)).text] as const,
+    );
     const enter = (figures: Iterable<readonly [ChangeablePath, string]>): void => {
       for (const [path, text] of figures) editor.enterField(of(path), text);
     };

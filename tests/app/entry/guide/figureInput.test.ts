@@ -31,7 +31,7 @@ function reading(method: Method) {
     draft: NO_PENDING_INPUT,
   };
   const editor = new InspectionEditor(kept, async (saved) => ({ ok: true, kept: saved }));
-  editor.guideAs({ survey: "first", isOpen: true, at: "readings", stations: [0, 7], typing: {} });
+  editor.setGuide({ survey: "first", isOpen: true, at: "readings", stations: [0, 7], typing: {} });
   const now = () => {
     const { guide, survey } = editor;
     const asked = survey && askedOf(survey, "in");
@@ -40,7 +40,7 @@ function reading(method: Method) {
   };
   const type = (text: string): void => {
     const { guide, asked } = now();
-    editor.guideAs({ ...guide, typing: { ...guide.typing, [stageOf(guide, asked)]: text } });
+    editor.setGuide({ ...guide, typing: { ...guide.typing, [stageOf(guide, asked)]: text } });
   };
   const press = () => {
     const { guide, survey, asked } = now();
@@ -71,11 +71,11 @@ describe("a figure as it goes into a cell", () => {
 
 test("a pair is whole after both its figures, in whatever unit each was typed", () => {
   const { editor, now, type, press, figures } = reading("indicator-pair");
-  editor.guideAs({ ...now().guide, unit: "thou" });
+  editor.setGuide({ ...now().guide, unit: "thou" });
   type("12");
   expect(press()).toEqual({ ok: true, value: { to: "figure" } });
   expect(figures()).toEqual([]);
-  editor.guideAs({ ...now().guide, unit: "mm" });
+  editor.setGuide({ ...now().guide, unit: "mm" });
   type("0.0254");
   expect(press()).toMatchObject({ ok: true, value: { to: "reading", position: 0 } });
   expect(figures()).toEqual([{ position: 0, advancing: 0.012, retracting: 0.001 }]);
@@ -83,12 +83,12 @@ test("a pair is whole after both its figures, in whatever unit each was typed", 
 
 test("the first figure of a pair can be gone back to, and stays what it is", () => {
   const { editor, now, type, press, figures } = reading("indicator-pair");
-  editor.guideAs({ ...now().guide, unit: "thou" });
+  editor.setGuide({ ...now().guide, unit: "thou" });
   type("12");
   press();
   const back = figureBefore(now().guide, now().asked);
   expect(back?.typing).toEqual({ advancing: "0.012 in" });
-  if (back !== null) editor.guideAs(back);
+  if (back !== null) editor.setGuide(back);
   press();
   type("1");
   press();
@@ -106,7 +106,7 @@ test("what cannot be read is not taken, and stays as typed", () => {
 
 test("another position is read next, and then the plan goes on", () => {
   const { editor, now, type, press, figures } = reading("push-pull");
-  editor.guideAs({ ...now().guide, typing: { position: "" } });
+  editor.setGuide({ ...now().guide, typing: { position: "" } });
   type("3-1/2");
   expect(press()).toEqual({ ok: true, value: { to: "station" } });
   for (const value of [".008", ".007"]) {
