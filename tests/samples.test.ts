@@ -22,8 +22,8 @@ const MEANT: readonly (readonly [string, readonly Verdict[]])[] = [
   ["measure-more-lathe-4-cross-slide.json", ["measure-more"]],
   ["no-verdict-mill-knee.json", ["no-verdict"]],
   ["positioning-pattern-mill-table.json", ["adjust-nut"]],
-  ["remake-screw-worn-at-one-end-shaper-table.csv", ["remake-screw"]],
-  ["remake-screw-worn-at-one-end-shaper-table.json", ["remake-screw"]],
+  ["remake-screw-worn-at-one-end-planer-head.csv", ["remake-screw"]],
+  ["remake-screw-worn-at-one-end-planer-head.json", ["remake-screw"]],
   ["remake-screw-worn-middle-boring-mill-table.json", ["remake-screw"]],
   ["replace-nuts-mill-table.json", ["replace-nuts"]],
   ["running-in-boring-mill-saddle.json", Array(6).fill("leave-alone")],
@@ -82,7 +82,7 @@ describe("the samples", () => {
     }
   });
 
-  test.each(["adjust-nut-lathe-2-cross-slide", "remake-screw-worn-at-one-end-shaper-table"])(
+  test.each(["adjust-nut-lathe-2-cross-slide", "remake-screw-worn-at-one-end-planer-head"])(
     "%s holds the same readings as a file and as a log",
     (name) => {
       const readings = (file: string): readonly string[] =>

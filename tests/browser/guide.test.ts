@@ -13,7 +13,7 @@ beforeAll(async () => {
 
 afterAll(() => served.close());
 
-const SAMPLE = JSON.parse(readFileSync("sample-data/remake-screw-worn-at-one-end-shaper-table.json", "utf8"));
+const SAMPLE = JSON.parse(readFileSync("sample-data/remake-screw-worn-at-one-end-planer-head.json", "utf8"));
 const [SURVEY] = SAMPLE.surveys;
 const READINGS: readonly PairReading[] = SURVEY.readings;
 

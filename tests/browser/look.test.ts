@@ -24,7 +24,7 @@ test("on a phone nothing is wider than the screen", async () => {
   await page.getByRole("heading", { name: "Which slide is it?" }).waitFor();
   expect(await tooWide(page)).toBe(0);
   await page.getByRole("link", { name: "Tightspot" }).click();
-  for (const sample of [/^Boring mill, table/, /^Shaper/]) {
+  for (const sample of [/^Boring mill, table/, /^Planer/]) {
     await page.getByRole("button", { name: sample }).click();
     await page.getByRole("heading", { name: /with nuts to match/ }).waitFor();
     await page.getByText("Details", { exact: true }).click();

@@ -34,7 +34,7 @@ function reportOn(inspection: Inspection): string {
 
 /** A report with all that people write, at its longest. */
 function wordy(): Inspection {
-  const { slide, surveys, ...rest } = sample("remake-screw-worn-at-one-end-shaper-table");
+  const { slide, surveys, ...rest } = sample("remake-screw-worn-at-one-end-planer-head");
   return {
     ...rest,
     slide: {

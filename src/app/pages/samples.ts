@@ -19,7 +19,7 @@ const LABELS = [
   ["adjust-nut-lathe-2-cross-slide", "Lathe 2, cross slide", "a worn nut that can be taken up"],
   ["replace-nuts-mill-table", "Mill, table", "a worn nut that cannot"],
   ["remake-screw-worn-middle-boring-mill-table", "Boring mill, table", "a screw worn in the middle"],
-  ["remake-screw-worn-at-one-end-shaper-table", "Shaper, table", "a screw worn at one end"],
+  ["remake-screw-worn-at-one-end-planer-head", "Planer, tool head", "a screw worn at one end"],
   ["before-and-after-mill-saddle", "Mill, saddle", "before and after new nuts"],
   ["before-and-after-lathe-1-cross-slide", "Lathe 1, cross slide", "before and after adjusting"],
   ["running-in-boring-mill-saddle", "Boring mill 2, saddle", "six surveys while running in"],

@@ -24,7 +24,7 @@ const GUIDE = [
     "Tool pressure always pushes one way; the operator takes the lost motion out before each cut.",
   ],
   [
-    "Feeds of shapers, planers and drilling tables",
+    "Feeds of planers and drilling tables",
     "0.25 to 0.40 mm (0.010 to 0.015 in)",
     "The slide is clamped, or moved while nothing cuts.",
   ],
