@@ -9,7 +9,7 @@ export const method: HelpPart = {
       length E about x is stopped by the least worn thread in it, on either side. With its clearance c and the end float e,
       the lost motion at x is
     </p>
-    ${formula("B ( x ) = c + min_E w_1 + min_E w_2 + e")}
+    ${formula("B ( x ) = c + min_E w_1", "+ min_E w_2 + e")}
     <p>
       c travels with the slide and e is the thrust bearing’s, so both are the same for every x. Over the travel V and the
       working range W, that divides lost motion into
@@ -18,12 +18,12 @@ export const method: HelpPart = {
     <p>With the running clearance r left at the tight spot, adjusting can take up</p>
     ${formula("take-up = uniform − e − r")}
     <p>and leaves, with the end float put right to e′,</p>
-    ${formula("left ( x ) = B ( x ) − min_V B + r + e′")}
+    ${formula("left ( x ) = B ( x ) − min_V B", "+ r + e′")}
     <p>
       A place s of the screw has worn by no less than the greatest rise above the tight spot of all places where the nut
       reaches it, both flanks together:
     </p>
-    ${formula("w_1 ( s ) + w_2 ( s )", "≥ max_|x−s|≤E/2 ( B ( x ) − min_V B )")}
+    ${formula("w_1 ( s ) + w_2 ( s )", "≥ max_|x−s|≤E/2", "( B ( x ) − min_V B )")}
 
     <h3>From readings to profiles</h3>
     <p>
@@ -56,7 +56,7 @@ export const method: HelpPart = {
       read, where it tells most. That is the place x at which a reading is expected to lower the variance of the margin M,
       by which the limit is kept or missed, the most:
     </p>
-    ${formula("cov ( g ( x ) , M ) ² / ( var g ( x ) + noise )")}
+    ${formula("cov ( g ( x ) , M ) ²", "/ ( var g ( x ) + noise )")}
 
     <h3>Uncertainty, and the limit proven</h3>
     <p>
