@@ -1,5 +1,5 @@
 import type { Assessment, Estimate } from "../analysis/assessment.ts";
-import { takenUp } from "../analysis/decide/decision.ts";
+import { removedByTakeUp } from "../analysis/decide/decision.ts";
 import type { Interval } from "../analysis/decide/settings.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import { evennessOf } from "./evenness.ts";
@@ -61,7 +61,7 @@ export function placeAt(assessment: Assessment, position: number, lengths: Lengt
       read((index) => profileAfterAdjusting[index]?.backlash ?? 0),
     ),
     asItIs: { uniform, uneven },
-    takenUp: { uniform: uniform - takenUp(uniform, settings), uneven },
+    takenUp: { uniform: uniform - removedByTakeUp(uniform, settings), uneven },
     fitting: Math.max(0, clearance - settings.runningClearance),
     bindsWhenFitted:
       evennessOf(assessment, lengths) === "uneven" && clearance > settings.runningClearance

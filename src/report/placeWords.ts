@@ -1,5 +1,5 @@
 import type { Assessment } from "../analysis/assessment.ts";
-import { takenUp } from "../analysis/decide/decision.ts";
+import { removedByTakeUp } from "../analysis/decide/decision.ts";
 import type { Interval } from "../analysis/decide/settings.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import { evennessOf } from "../picture/evenness.ts";
@@ -26,9 +26,9 @@ export function placeWords(place: NutPlace, assessment: Assessment, lengths: Len
 
 function repair({ asItIs }: NutPlace, { settings }: Assessment, lengths: Lengths): string {
   if (!settings.adjustable) return "With new nuts on this screw";
-  const amount = takenUp(asItIs.uniform, settings);
+  const amount = removedByTakeUp(asItIs.uniform, settings);
   if (lengths.figure(amount) === lengths.figure(0)) return "The nut has nothing to take up. As it is";
-  return amount < takenUp(asItIs.uniform, { ...settings, takeUpLeft: Number.POSITIVE_INFINITY })
+  return amount < removedByTakeUp(asItIs.uniform, { ...settings, takeUpLeft: Number.POSITIVE_INFINITY })
     ? `Taken up by the ${lengths.lostMotion(amount)} that the nut has left`
     : "Taken up as far as the tight spot lets it";
 }

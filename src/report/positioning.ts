@@ -1,5 +1,5 @@
-import type { Flanks } from "../analysis/decide/flanks.ts";
-import type { EachWay, Positioning } from "../analysis/positioning.ts";
+import type { Flanks } from "../analysis/positioning/flanks.ts";
+import type { EachWay, Positioning } from "../analysis/positioning/positioning.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 
 /** The quantities of ISO 230-2 by name, each with its value, and which flank has worn. */

@@ -11,7 +11,7 @@ import type {
   Verdict,
   WornZone,
 } from "../analysis/assessment.ts";
-import type { Positioning } from "../analysis/positioning.ts";
+import type { Positioning } from "../analysis/positioning/positioning.ts";
 import { lengthsIn } from "../inspection/lengths.ts";
 import type { Inspection } from "../inspection/schema.ts";
 import { fromMillimetres, type Units } from "../inspection/units.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Positioning } from "../../src/analysis/positioning.ts";
+import type { Positioning } from "../../src/analysis/positioning/positioning.ts";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
 import { positioningRows } from "../../src/report/positioning.ts";
 import { resultOf } from "../../src/report/result.ts";

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import type { Choice } from "../../analysis/comparison/choice.ts";
-import { isRead } from "../../analysis/surveysInTime.ts";
+import type { SurveyChoice } from "../../analysis/comparison/chooseSurveys.ts";
+import { hasReadings } from "../../analysis/surveysByDate.ts";
 import { lengthsIn } from "../../inspection/lengths.ts";
 import { inOneLine } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
@@ -31,7 +31,7 @@ export class ComparisonPanel extends LitElement {
 
   @property({ attribute: false }) editor: InspectionEditor | null = null;
   @property({ attribute: false }) inspection: Inspection | null = null;
-  @property({ attribute: false }) choice: Choice = {};
+  @property({ attribute: false }) choice: SurveyChoice = {};
   @property({ attribute: false }) found: Found | null = null;
   @property({ type: Boolean }) busy = false;
 
@@ -41,7 +41,7 @@ export class ComparisonPanel extends LitElement {
   override render() {
     const { inspection, choice } = this;
     if (inspection === null) return nothing;
-    const read = inspection.surveys.filter(isRead);
+    const read = inspection.surveys.filter(hasReadings);
     if (read.length < 2) {
       return html`<p>${ONE_TOO_FEW}</p>
         ${this.#addFromFile()}`;

@@ -1,6 +1,6 @@
 import { html, nothing } from "lit";
-import type { RunningIn, TooLittle } from "../../analysis/runningIn/runningIn.ts";
-import { isRead } from "../../analysis/surveysInTime.ts";
+import type { RunningIn, TooFewSurveys } from "../../analysis/runningIn/runningIn.ts";
+import { hasReadings } from "../../analysis/surveysByDate.ts";
 import { lengthsIn } from "../../inspection/lengths.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import type { Units } from "../../inspection/units.ts";
@@ -12,9 +12,9 @@ import { trend } from "./pictures.ts";
 const LEAST_SURVEYS = 3;
 
 /** How the uniform part has grown since the last repair, and when to look again; or that it is too early to tell. */
-export function runningIn(history: RunningIn | TooLittle, units: Units, { surveys }: Inspection) {
+export function runningIn(history: RunningIn | TooFewSurveys, units: Units, { surveys }: Inspection) {
   if (!("trend" in history)) {
-    if (surveys.filter(isRead).length < LEAST_SURVEYS) return nothing;
+    if (surveys.filter(hasReadings).length < LEAST_SURVEYS) return nothing;
     return html`<section>
       <h3>Running in</h3>
       <p>${tooLittleWords(history)}</p>

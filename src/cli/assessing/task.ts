@@ -1,4 +1,4 @@
-import { isRead, surveysInTime } from "../../analysis/surveysInTime.ts";
+import { hasReadings, surveysByDate } from "../../analysis/surveysByDate.ts";
 import { type FileProblem, failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import type { FileRead, SurveyRead } from "../fileRead.ts";
@@ -47,8 +47,8 @@ function tasksOf(file: string, { surveys }: FileRead, id: string | undefined): O
 
 /** The latest survey that holds readings; where none does, the latest, which then says what is the matter. */
 function latestOf(surveys: readonly SurveyRead[]): string | undefined {
-  const inTime = surveysInTime(
+  const inTime = surveysByDate(
     surveys.flatMap(({ inspection, survey }) => inspection.surveys.filter(({ id }) => id === survey)),
   );
-  return (inTime.findLast(isRead) ?? inTime.at(-1))?.id;
+  return (inTime.findLast(hasReadings) ?? inTime.at(-1))?.id;
 }

@@ -1,5 +1,5 @@
-import type { TrendKind } from "../../analysis/runningIn/courses.ts";
-import type { RunningIn, TooLittle } from "../../analysis/runningIn/runningIn.ts";
+import type { RunningIn, TooFewSurveys } from "../../analysis/runningIn/runningIn.ts";
+import type { TrendKind } from "../../analysis/runningIn/trendShapes.ts";
 import { dateOfDay } from "../../inspection/dates.ts";
 import type { Lengths } from "../../inspection/lengths.ts";
 import { estimateWords, inAHundred } from "../words.ts";
@@ -26,7 +26,7 @@ export function runningInSummary(runningIn: RunningIn, lengths: Lengths): string
 }
 
 /** Why nothing is said of running in yet. */
-export function tooLittleWords({ surveys, why }: TooLittle): string {
+export function tooLittleWords({ surveys, why }: TooFewSurveys): string {
   return why === "times"
     ? "The surveys since the last repair were taken at fewer than three different times: too few to tell a trend."
     : `A trend takes three surveys since the last repair; there ${surveys === 1 ? "is one" : `are ${surveys === 0 ? "none" : surveys}`}.`;

@@ -1,10 +1,10 @@
 import type { Estimate } from "../../analysis/assessment.ts";
-import type { Acceptance, Comparison, Done, Withheld } from "../../analysis/comparison/comparison.ts";
+import type { Acceptance, Comparison, Repair, Withheld } from "../../analysis/comparison/comparison.ts";
 import type { Lengths } from "../../inspection/lengths.ts";
 import { evennessOf } from "../../picture/evenness.ts";
 import { capitalised, estimateWords } from "../words.ts";
 
-const DOING: Readonly<Record<Done, string>> = {
+const DOING: Readonly<Record<Repair, string>> = {
   adjusted: "taking up the nut",
   "parts-replaced": "fitting the new parts",
   repaired: "the repair",

@@ -1,6 +1,6 @@
 import type { Estimate } from "../../analysis/assessment.ts";
 import type { ComparedSurvey, Comparison } from "../../analysis/comparison/comparison.ts";
-import type { RunningIn, TooLittle } from "../../analysis/runningIn/runningIn.ts";
+import type { RunningIn, TooFewSurveys } from "../../analysis/runningIn/runningIn.ts";
 import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import { cautionsOf } from "../cautions.ts";
@@ -18,7 +18,7 @@ const BAND_COLUMN = 20;
 export function comparisonText(
   file: string,
   comparison: Comparison,
-  history: RunningIn | TooLittle,
+  history: RunningIn | TooFewSurveys,
   { slide }: Inspection,
   assumed: readonly string[],
 ): string {
@@ -91,7 +91,7 @@ function alongTheTravel(comparison: Comparison, lengths: Lengths): readonly stri
   ];
 }
 
-function runningIn(history: RunningIn | TooLittle, lengths: Lengths): readonly string[] {
+function runningIn(history: RunningIn | TooFewSurveys, lengths: Lengths): readonly string[] {
   if (!("trend" in history)) {
     return history.surveys < 2 ? [] : ["Running in", ...wrapped(tooLittleWords(history), WIDTH)];
   }

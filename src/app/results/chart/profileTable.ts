@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import type { Assessment } from "../../../analysis/assessment.ts";
-import { groupedByPlace } from "../../../analysis/correct/samePlace.ts";
+import { groupByPosition } from "../../../analysis/correct/samePlace.ts";
 import { lengthsIn } from "../../../inspection/lengths.ts";
 import { roundTo, toMillimetres } from "../../../inspection/units.ts";
 import type { Point, ProfilePicture } from "../../../picture/profilePicture.ts";
@@ -89,7 +89,7 @@ function stations({ readings, struck, units }: ProfilePicture, written: Written)
       </tr>
     </thead>
     <tbody>
-      ${groupedByPlace(all, ({ x }) => toMillimetres(x, units)).map(
+      ${groupByPosition(all, ({ x }) => toMillimetres(x, units)).map(
         (here) => html`<tr>
           <th scope="row">${roundTo(here[0]?.x ?? 0, 3)}</th>
           <td>${figures(here.filter(({ isStruck }) => !isStruck))}</td>

@@ -1,5 +1,5 @@
 import { settingsOf } from "../../../analysis/decide/settings.ts";
-import type { Changeable } from "../../../analysis/decide/whatIf.ts";
+import type { WhatIfSettings } from "../../../analysis/decide/whatIf.ts";
 import { lengthsIn } from "../../../inspection/lengths.ts";
 import { slideInMillimetres } from "../../../inspection/metric.ts";
 import type { Inspection } from "../../../inspection/schema.ts";
@@ -18,6 +18,6 @@ export function trialOf(inspection: Inspection, tried: Tried): EditorState {
 }
 
 /** The settings that may be tried, of a slide. */
-export function changeableOf({ slide }: Inspection): Changeable {
+export function changeableOf({ slide }: Inspection): WhatIfSettings {
   return settingsOf(slideInMillimetres(slide), lengthsIn(slide.units)).settings;
 }

@@ -1,6 +1,6 @@
 import type { Assessment } from "../../../analysis/assessment.ts";
 import type { BeforeAndAfter } from "../../../analysis/beforeAndAfter.ts";
-import type { Choice } from "../../../analysis/comparison/choice.ts";
+import type { SurveyChoice } from "../../../analysis/comparison/chooseSurveys.ts";
 import type { RetainedDraws } from "../../../analysis/decide/whatIf.ts";
 import type { Outcome } from "../../../inspection/problem.ts";
 import type { Inspection } from "../../../inspection/schema.ts";
@@ -22,7 +22,7 @@ export interface Reply {
 /** Asked which of its surveys to compare. */
 export interface ComparisonQuestion {
   readonly inspection: Inspection;
-  readonly choice: Choice;
+  readonly choice: SurveyChoice;
 }
 
 export type ComparisonReply = Outcome<BeforeAndAfter>;

@@ -1,25 +1,25 @@
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
-import { isRead, surveysInTime } from "../surveysInTime.ts";
+import { hasReadings, surveysByDate } from "../surveysByDate.ts";
 
-/** The ids of the two surveys to compare; what is left out is chosen. */
-export interface Choice {
+/** The ids of the two surveys to compare; one that is left out is chosen. */
+export interface SurveyChoice {
   readonly from?: string | undefined;
   readonly to?: string | undefined;
 }
 
-export interface Chosen {
+/** The ids of the earlier and the later survey. */
+export interface SurveyPair {
   readonly from: string;
   readonly to: string;
 }
 
 /**
- * The two surveys to compare. Not named: the latest, against the last one before it that was taken before a repair,
- * or else against the first; surveys without readings are passed over. Fails where one named is not there, or where
- * there are no two.
+ * The two surveys to compare. If not named: the latest, and the last one before it that was taken before a repair, else
+ * the first; surveys without readings are skipped. Fails if a named survey does not exist, or there are no two.
  */
-export function chooseSurveys({ surveys }: Inspection, choice: Choice): Outcome<Chosen> {
-  const inTime = surveysInTime(surveys);
+export function chooseSurveys({ surveys }: Inspection, choice: SurveyChoice): Outcome<SurveyPair> {
+  const inTime = surveysByDate(surveys);
   const ids = inTime.map(({ id }) => id);
   for (const id of [choice.from, choice.to]) {
     if (id !== undefined && !ids.includes(id)) {
@@ -27,7 +27,7 @@ export function chooseSurveys({ surveys }: Inspection, choice: Choice): Outcome<
       return failed("", `there is no survey "${id}" of this slide`, `Its surveys: ${known}.`);
     }
   }
-  const read = inTime.filter(isRead);
+  const read = inTime.filter(hasReadings);
   const to = choice.to ?? read.findLast(({ id }) => id !== choice.from)?.id;
   const others = read.filter(({ id }) => id !== to);
   const earlier = to === undefined ? [] : others.filter(({ id }) => ids.indexOf(id) < ids.indexOf(to));

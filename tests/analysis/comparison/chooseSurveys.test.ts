@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Choice, chooseSurveys } from "../../../src/analysis/comparison/choice.ts";
+import { chooseSurveys, type SurveyChoice } from "../../../src/analysis/comparison/chooseSurveys.ts";
 import type { Stage, Survey } from "../../../src/inspection/schema.ts";
 import { pushPull } from "../examples.ts";
 import { inspection } from "./slides.ts";
@@ -14,7 +14,7 @@ const HISTORY = [
   survey("repaired", "2026-02-03", "after-repair"),
 ];
 
-const chosen = (surveys: readonly Survey[], choice: Choice = {}) => {
+const chosen = (surveys: readonly Survey[], choice: SurveyChoice = {}) => {
   const outcome = chooseSurveys(inspection(surveys), choice);
   return outcome.ok ? [outcome.value.from, outcome.value.to] : outcome.problem;
 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { graduationOf } from "../../../src/analysis/correct/graduation.ts";
+import { graduationOf } from "../../../src/analysis/correct/corrections.ts";
 
 describe("the graduation that readings lie on", () => {
   it.each([

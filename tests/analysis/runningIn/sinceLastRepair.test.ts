@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sinceLastRepair, timesOf } from "../../../src/analysis/runningIn/series.ts";
+import { sinceLastRepair, timesOf } from "../../../src/analysis/runningIn/sinceLastRepair.ts";
 import type { Inspection, Stage, Survey } from "../../../src/inspection/schema.ts";
 import { inspection } from "../comparison/slides.ts";
 import { pushPull } from "../examples.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { repairBetween } from "../../../src/analysis/comparison/repairBetween.ts";
+import { repairBetween } from "../../../src/analysis/comparison/compareSurveys.ts";
 import type { Inspection, Stage, Survey } from "../../../src/inspection/schema.ts";
 import { pushPull } from "../examples.ts";
 import { inspection } from "./slides.ts";

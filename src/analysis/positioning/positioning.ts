@@ -1,16 +1,16 @@
 import { mean, sampleStandardDeviation } from "simple-statistics";
-import { isPlain } from "../inspection/parts.ts";
-import type { Survey } from "../inspection/schema.ts";
-import { lineCosine } from "./correct/corrections.ts";
-import { type Target, type TargetReading, targetsOf } from "./correct/targets.ts";
-import { type Curve, type Flanks, flanksOf } from "./decide/flanks.ts";
-import type { Random } from "./statistics/random.ts";
+import { isPlain } from "../../inspection/parts.ts";
+import type { Survey } from "../../inspection/schema.ts";
+import { alignmentCosine } from "../correct/corrections.ts";
+import { type Target, type TargetReading, targetsOf } from "../correct/targets.ts";
+import type { Random } from "../statistics/random.ts";
+import { type DirectionCurve, type Flanks, flanksOf } from "./flanks.ts";
 
-/** The readings at one target from one side. */
+/** The readings at one target from one side, in millimetres. */
 export interface OneWay {
   /** x̄ᵢ: mean of reading − target. */
   readonly deviation: number;
-  /** sᵢ, of the sample; null for a single reading. */
+  /** sᵢ, the sample standard deviation; null for a single reading. */
   readonly standardDeviation: number | null;
   /** Rᵢ = 4 sᵢ. */
   readonly repeatability: number | null;
@@ -34,11 +34,11 @@ export interface EachWay<Value> {
 }
 
 /**
- * The quantities of ISO 230-2 for an axis, in millimetres. What needs standard deviations is null where a target was
+ * The quantities of ISO 230-2 for an axis, in millimetres. Those that need standard deviations are null if a target was
  * read only once from a side.
  */
 export interface Positioning {
-  /** The least number of readings from one side at a target. */
+  /** Least number of readings from one side at a target. */
   readonly runs: number;
   readonly correctedTo20: boolean;
   /** The targets that were read from both sides, in order of position. */
@@ -55,23 +55,23 @@ export interface Positioning {
   readonly systematicDeviation: EachWay<number>;
   /** A↑, A↓ and A: from the least x̄ᵢ − 2sᵢ to the greatest x̄ᵢ + 2sᵢ. */
   readonly accuracy: EachWay<number | null>;
-  /** Null where there are too few targets or repeats to tell. */
+  /** Null if there are too few targets or repeats. */
   readonly flanks: Flanks | null;
 }
 
-/** Readings from each side at every target that ISO 230-2 asks for. */
+/** Readings from each side at every target that ISO 230-2 requires. */
 export const STANDARD_RUNS = 5;
 
-/** ISO 1: the temperature that lengths are stated for, in °C. */
+/** Reference temperature of ISO 1, in °C. */
 const REFERENCE_TEMPERATURE = 20;
 
 /**
- * What ISO 230-2 makes of readings of true positions at targets, and which flank they say has worn. Every reading
- * that was not struck counts, with or without its partner, at targets that were read from both sides.
+ * The quantities of ISO 230-2 from readings of true positions at targets, and the flank they show as worn. Every reading
+ * that is not struck counts, with or without its partner, at targets that were read from both sides.
  *
  * @param survey a survey with lengths in millimetres
  * @param resolution graduation of the readings, in millimetres
- * @returns undefined where no target was read from both sides, as in surveys by other methods
+ * @returns undefined if no target was read from both sides, as in surveys by other methods
  */
 export function positioningOf(survey: Survey, resolution: number, random: Random): Positioning | undefined {
   const targets = targetsOf(survey.readings).filter(
@@ -79,7 +79,7 @@ export function positioningOf(survey: Survey, resolution: number, random: Random
   );
   if (targets.length === 0) return undefined;
   const correction = temperatureFactor(survey.conditions);
-  const factor = lineCosine(survey) * (correction ?? 1);
+  const factor = alignmentCosine(survey) * (correction ?? 1);
   const advancing = curveOf(targets, "advancing", factor);
   const retracting = curveOf(targets, "retracting", factor);
   const found = targets.map(({ position }, i) =>
@@ -95,8 +95,8 @@ export function positioningOf(survey: Survey, resolution: number, random: Random
 }
 
 /**
- * What positions are multiplied by to stand for 20 °C: `temperature` in °C, and `expansion`, in µm/(m·K), by which
- * the screw expands more than the scale that the positions were read on. Null where either is not stated.
+ * The factor that corrects positions to 20 °C, from `temperature` in °C and `expansion` in µm/(m·K), by which the screw
+ * expands more than the scale that positions were read on. Null if either is not stated.
  */
 function temperatureFactor(conditions: unknown): number | null {
   if (!isPlain(conditions)) return null;
@@ -105,7 +105,11 @@ function temperatureFactor(conditions: unknown): number | null {
   return 1 - expansion * 1e-6 * (temperature - REFERENCE_TEMPERATURE);
 }
 
-function curveOf(targets: readonly Target[], direction: "advancing" | "retracting", factor: number): Curve {
+function curveOf(
+  targets: readonly Target[],
+  direction: "advancing" | "retracting",
+  factor: number,
+): DirectionCurve {
   const deviation = ({ item }: TargetReading): number => item.reading * factor - item.target;
   return {
     positions: targets.map(({ position }) => position),

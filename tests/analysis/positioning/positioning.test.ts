@@ -1,10 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { type OneWay, type Positioning, positioningOf } from "../../src/analysis/positioning.ts";
-import { seededRandom } from "../../src/analysis/statistics/random.ts";
-import type { PositioningReading, Reading, Survey } from "../../src/inspection/schema.ts";
-import reference from "../reference/positioning.json" with { type: "json" };
-import { assessed, inspectionOf, surveyOf } from "./examples.ts";
-import { ADJUST } from "./knownDraws.ts";
+import {
+  type OneWay,
+  type Positioning,
+  positioningOf,
+} from "../../../src/analysis/positioning/positioning.ts";
+import { seededRandom } from "../../../src/analysis/statistics/random.ts";
+import type { PositioningReading, Reading, Survey } from "../../../src/inspection/schema.ts";
+import reference from "../../reference/positioning.json" with { type: "json" };
+import { assessed, inspectionOf, surveyOf } from "../examples.ts";
+import { ADJUST } from "../knownDraws.ts";
 
 type Runs = readonly (readonly number[])[];
 

@@ -1,7 +1,7 @@
 import { sampleCorrelation } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import type { AssessedSurvey } from "../../../src/analysis/assess.ts";
-import { type Pair, pairsOf } from "../../../src/analysis/comparison/pairs.ts";
+import { type Pair, pairsOf } from "../../../src/analysis/comparison/pairedDraws.ts";
 import type { Survey } from "../../../src/inspection/schema.ts";
 import { drawn } from "./drawn.ts";
 

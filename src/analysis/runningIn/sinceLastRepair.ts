@@ -1,16 +1,13 @@
 import { dayNumber } from "../../inspection/dates.ts";
 import type { Inspection, Survey } from "../../inspection/schema.ts";
-import { isRead, surveysInTime } from "../surveysInTime.ts";
+import { hasReadings, surveysByDate } from "../surveysByDate.ts";
 
-/**
- * The surveys that follow the last repair, from the first to the last, but for those without readings;
- * all where no repair is known of.
- */
+/** The surveys with readings since the last repair, by date; all if no repair is known. */
 export function sinceLastRepair({ surveys, events = [] }: Inspection): readonly Survey[] {
   const repairs = events
     .filter(({ kind }) => kind !== "other")
     .map(({ date }) => Math.floor(dayNumber(date)));
-  const inTime = surveysInTime(surveys).filter(isRead);
+  const inTime = surveysByDate(surveys).filter(hasReadings);
   if (inTime.at(-1)?.stage === "before-repair") return [];
   const start = inTime.findLastIndex(
     (survey, i) => i > 0 && isRepairedBetween(inTime[i - 1], survey, repairs),
@@ -18,7 +15,7 @@ export function sinceLastRepair({ surveys, events = [] }: Inspection): readonly 
   return inTime.slice(Math.max(0, start));
 }
 
-/** By a stage that comes before or after a repair, or by an event. */
+/** According to the stages of the two surveys, or to an event between them. */
 function isRepairedBetween(previous: Survey, survey: Survey, repairs: readonly number[]): boolean {
   const [from, to] = [dayNumber(previous.taken), dayNumber(survey.taken)];
   const followsRepair = survey.stage === "after-adjusting" || survey.stage === "after-repair";
@@ -29,7 +26,7 @@ function isRepairedBetween(previous: Survey, survey: Survey, repairs: readonly n
   );
 }
 
-/** Times of a series: hours of use where every survey has them, else days since 1970-01-01. */
+/** Times of the surveys: hours of use if every survey states them, else days since 1970-01-01. */
 export function timesOf(series: readonly Survey[]): {
   readonly by: "date" | "hours";
   readonly times: readonly number[];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { chanceOfIdentical } from "../../../src/analysis/checks/identicalRepeats.ts";
+import { chanceOfIdentical } from "../../../src/analysis/checks/duplicateRows.ts";
 import { correct } from "../../../src/analysis/correct/corrections.ts";
 import { normals, seededRandom } from "../../../src/analysis/statistics/random.ts";
 import { pushPull } from "../examples.ts";

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { assessWithDraws } from "../../src/analysis/assess.ts";
-import { assessOnce } from "../../src/analysis/assessOnce.ts";
+import { assessWithDraws, cachedAssess } from "../../src/analysis/assess.ts";
 import { inspection, level } from "./comparison/slides.ts";
 
 const BOTH = inspection([
@@ -10,13 +9,13 @@ const BOTH = inspection([
 
 describe("a survey that is assessed once", () => {
   it("comes to what it comes to by itself", () => {
-    const [once, alone] = [assessOnce()(BOTH, "first"), assessWithDraws(BOTH, "first")];
+    const [once, alone] = [cachedAssess()(BOTH, "first"), assessWithDraws(BOTH, "first")];
     if (!once.ok || !alone.ok) throw new Error("There are readings enough.");
     expect(once.value.assessment).toEqual(alone.value.assessment);
   });
 
   it("is assessed again when it or the slide has changed, and not when another survey has", () => {
-    const assess = assessOnce();
+    const assess = cachedAssess();
     const before = assess(BOTH, "first");
     const [first, ...others] = BOTH.surveys;
     if (first === undefined) throw new Error("There are two.");
@@ -30,7 +29,7 @@ describe("a survey that is assessed once", () => {
   });
 
   it("is told by its own readings, whichever of several it is", () => {
-    const assess = assessOnce();
+    const assess = cachedAssess();
     const [before, other] = [assess(BOTH, "second"), assess(BOTH, "first")];
     expect(assess(BOTH, "second")).toBe(before);
     expect(assess(BOTH, "first")).toBe(other);
@@ -41,13 +40,13 @@ describe("a survey that is assessed once", () => {
   });
 
   it("is forgotten when it is taken away, so that another of its name is not taken for it", () => {
-    const assess = assessOnce();
+    const assess = cachedAssess();
     const before = assess(BOTH, "first");
     assess({ ...BOTH, surveys: BOTH.surveys.slice(1) }, "second");
     expect(assess(BOTH, "first")).not.toBe(before);
   });
 
   it("is not remembered where there is none of that name", () => {
-    expect(assessOnce()(BOTH, "none")).toMatchObject({ ok: false });
+    expect(cachedAssess()(BOTH, "none")).toMatchObject({ ok: false });
   });
 });

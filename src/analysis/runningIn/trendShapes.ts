@@ -2,20 +2,20 @@
 export const TREND_KINDS = ["constant", "steady", "settling", "slowing", "settling-then-steady"] as const;
 export type TrendKind = (typeof TREND_KINDS)[number];
 
-/** What has grown by a time, as a share of what grows from the first survey (time 0) to the last (time 1). */
+/** Growth up to a time, as a share of the growth from the first survey (time 0) to the last (time 1). */
 export type Growth = (time: number) => number;
 
-/** A course that is weighed against others, with its chance before the surveys are looked at. */
-export interface Course {
+/** One shape of trend with its prior chance. */
+export interface TrendShape {
   readonly kind: TrendKind;
-  /** Null where nothing grows. */
+  /** Null for a constant. */
   readonly growth: Growth | null;
   readonly chance: number;
 }
 
 /**
- * What is known before any survey: parts wear in fast at first (asperities go, the nut beds in), then at a steady,
- * slower rate, if at all in the time watched. A logarithm is what slows without ever coming to rest.
+ * Prior chances: parts wear in fast at first (asperities wear off, the nut beds in), then at a steady, slower rate, if at
+ * all in the time observed. A logarithm slows down without ever stopping.
  */
 const CHANCES: Readonly<Record<TrendKind, number>> = {
   constant: 0.2,
@@ -25,9 +25,9 @@ const CHANCES: Readonly<Record<TrendKind, number>> = {
   "settling-then-steady": 0.2,
 };
 
-/** Time that the fast part takes for most of its growing, as shares of the time watched: each 1.5 times the last. */
+/** Time constants of the fast part, as shares of the time observed: each 1.5 times the one before. */
 const SETTLING_TIMES = Array.from({ length: 10 }, (_, i) => 0.04 * 1.5 ** i);
-/** How much of the growth is steady where it settles and is then steady. */
+/** Share of the growth that is steady, in shapes that settle and are then steady. */
 const STEADY_SHARES = Array.from({ length: 10 }, (_, i) => (i + 0.5) / 10);
 
 const steady: Growth = (time) => time;
@@ -47,18 +47,18 @@ function settlingThenSteady(within: number, share: number): Growth {
   return (time) => (1 - share) * fast(time) + share * time;
 }
 
-/** The courses of a kind, none likelier than another. */
-function coursesOf(kind: TrendKind, growths: readonly Growth[]): readonly Course[] {
+/** The shapes of a kind, all equally likely. */
+function shapesOf(kind: TrendKind, growths: readonly Growth[]): readonly TrendShape[] {
   return growths.map((growth) => ({ kind, growth, chance: CHANCES[kind] / growths.length }));
 }
 
-/** Every course that is weighed. */
-export const COURSES: readonly Course[] = [
+/** All shapes of trend. A new one is a function and a line here. */
+export const TREND_SHAPES: readonly TrendShape[] = [
   { kind: "constant", growth: null, chance: CHANCES.constant },
-  ...coursesOf("steady", [steady]),
-  ...coursesOf("settling", SETTLING_TIMES.map(settling)),
-  ...coursesOf("slowing", SETTLING_TIMES.map(slowing)),
-  ...coursesOf(
+  ...shapesOf("steady", [steady]),
+  ...shapesOf("settling", SETTLING_TIMES.map(settling)),
+  ...shapesOf("slowing", SETTLING_TIMES.map(slowing)),
+  ...shapesOf(
     "settling-then-steady",
     SETTLING_TIMES.flatMap((within) => STEADY_SHARES.map((share) => settlingThenSteady(within, share))),
   ),

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { sumsOf } from "../../../src/analysis/runningIn/sums.ts";
+import { leastSquaresFit } from "../../../src/analysis/runningIn/leastSquares.ts";
 import { SETS } from "./reference.ts";
 
 describe.each(Object.entries(SETS))("the sums of weighted least squares for %s, as R has them", (_, set) => {
   const { observations, steady } = set;
-  const sums = sumsOf(observations, (time) => time, steady.scatter);
+  const sums = leastSquaresFit(observations, (time) => time, steady.scatter);
 
   it("give the amount grown and its standard deviation", () => {
     expect(sums.amount).toBeCloseTo(steady.amount, 9);
@@ -22,7 +22,7 @@ describe.each(Object.entries(SETS))("the sums of weighted least squares for %s, 
 
 describe("the sums where nothing grows", () => {
   it("are those of a weighted mean", () => {
-    const sums = sumsOf(
+    const sums = leastSquaresFit(
       [
         { time: 0, value: 0.1, deviation: 0.001 },
         { time: 1, value: 0.4, deviation: 0.002 },

@@ -1,18 +1,19 @@
-import type { Growth } from "./courses.ts";
+import { sum, weightedMean } from "simple-statistics";
+import type { Growth } from "./trendShapes.ts";
 
-/** A quantity as it was found at a time, with the standard deviation of what it was found with. */
+/** A quantity observed at a time, with its standard deviation; lengths in millimetres. */
 export interface Observation {
   readonly time: number;
   readonly value: number;
   readonly deviation: number;
 }
 
-/** What the observations say of the model value = level + amount × growth. */
-export interface Sums {
+/** The fit of value = level + amount × growth. */
+export interface LeastSquaresFit {
   /** Least squares estimate of the amount, with its standard deviation. */
   readonly amount: number;
   readonly amountDeviation: number;
-  /** Logarithm of the observations' density given the amount, the level integrated out under a flat prior. */
+  /** Log density of the observations given the amount, with the level integrated out under a flat prior. */
   readonly logEvidence: (amount: number) => number;
   /** Mean of the level given the amount, and its standard deviation. */
   readonly levelAt: (amount: number) => number;
@@ -20,20 +21,22 @@ export interface Sums {
 }
 
 /**
- * The sums of weighted least squares, observations weighed by the inverse of their variance (Gelman and others,
- * Bayesian Data Analysis, 3rd edition, section 14.2).
+ * Weighted least squares, with weights of one over the variance (Gelman and others, Bayesian Data Analysis, 3rd edition,
+ * section 14.2).
  *
- * @param growth null where nothing grows
- * @param scatter what each observation strays by beside its own deviation, as one standard deviation
+ * @param growth null for a constant
+ * @param scatter standard deviation of each observation beside its own, in millimetres
  */
-export function sumsOf(observations: readonly Observation[], growth: Growth | null, scatter: number): Sums {
+export function leastSquaresFit(
+  observations: readonly Observation[],
+  growth: Growth | null,
+  scatter: number,
+): LeastSquaresFit {
   const weights = observations.map(({ deviation }) => 1 / (deviation ** 2 + scatter ** 2));
   const total = sum(weights);
   const y = observations.map(({ value }) => value);
   const x = observations.map(({ time }) => growth?.(time) ?? 0);
-  const mean = (values: readonly number[]): number =>
-    sum(values.map((value, i) => weights[i] * value)) / total;
-  const [xMean, yMean] = [mean(x), mean(y)];
+  const [xMean, yMean] = [weightedMean(x, weights), weightedMean(y, weights)];
   const xx = sum(weights.map((weight, i) => weight * (x[i] - xMean) ** 2));
   const xy = sum(weights.map((weight, i) => weight * (x[i] - xMean) * (y[i] - yMean)));
   const yy = sum(weights.map((weight, i) => weight * (y[i] - yMean) ** 2));
@@ -47,8 +50,4 @@ export function sumsOf(observations: readonly Observation[], growth: Growth | nu
     levelAt: (amount) => yMean - amount * xMean,
     levelDeviation: 1 / Math.sqrt(total),
   };
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -1,9 +1,9 @@
-import type { Check, Surveyed } from "../../../src/analysis/checks/check.ts";
+import type { Check, CheckInput } from "../../../src/analysis/checks/check.ts";
 import { correct, type LostMotion } from "../../../src/analysis/correct/corrections.ts";
 import type { RepeatabilityPosterior } from "../../../src/analysis/correct/repeatability.ts";
 import { stationsOf } from "../../../src/analysis/correct/stations.ts";
 import { coverageOf } from "../../../src/analysis/decide/coverage.ts";
-import { findOutliers } from "../../../src/analysis/outliers/singleReadingOutliers.ts";
+import { findOutliers } from "../../../src/analysis/outliers/findOutliers.ts";
 import { lengthsIn } from "../../../src/inspection/lengths.ts";
 import type { Survey } from "../../../src/inspection/schema.ts";
 import { straightLines } from "../../bench/straightLines.ts";
@@ -21,7 +21,7 @@ export const scattering = (deviation: number): RepeatabilityPosterior => ({
 });
 
 /** What the checks see of a survey of the usual slide, through whose stations the profile is a line from mean to mean. */
-export function surveyed(survey: Survey, part: Partial<Surveyed> = {}): Surveyed {
+export function surveyed(survey: Survey, part: Partial<CheckInput> = {}): CheckInput {
   const settings = part.settings ?? SETTINGS;
   const corrected = correct(survey, settings.lead);
   const stations = stationsOf(corrected.readings);
@@ -52,7 +52,7 @@ export function surveyed(survey: Survey, part: Partial<Surveyed> = {}): Surveyed
 export function found(
   check: Check,
   readings: readonly (readonly [position: number, backlash: number])[],
-  part: Partial<Surveyed> = {},
+  part: Partial<CheckInput> = {},
 ) {
   return check(surveyed(pushPull(readings), part));
 }

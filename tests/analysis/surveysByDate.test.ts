@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isRead, surveysInTime } from "../../src/analysis/surveysInTime.ts";
+import { hasReadings, surveysByDate } from "../../src/analysis/surveysByDate.ts";
 import { pushPull } from "./examples.ts";
 
 const taken = (id: string, when: string) => pushPull([], { id, taken: when });
@@ -13,7 +13,7 @@ describe("surveys in time", () => {
       taken("b", "2026-03-14T15:00"),
       taken("e", "2026-03-14T09:30"),
     ];
-    expect(surveysInTime(surveys).map(({ id }) => id)).toEqual(["a", "e", "c", "b", "d"]);
+    expect(surveysByDate(surveys).map(({ id }) => id)).toEqual(["a", "e", "c", "b", "d"]);
     expect(surveys.map(({ id }) => id)).toEqual(["c", "d", "a", "b", "e"]);
   });
 });
@@ -22,12 +22,12 @@ describe("a survey that is read", () => {
   const struck = { position: 0, backlash: 0.2, excluded: "bumped" };
 
   it("holds a reading that counts", () => {
-    expect(isRead(pushPull([[0, 0.2]]))).toBe(true);
-    expect(isRead(pushPull([], { readings: [struck, { position: 0, backlash: 0.2 }] }))).toBe(true);
+    expect(hasReadings(pushPull([[0, 0.2]]))).toBe(true);
+    expect(hasReadings(pushPull([], { readings: [struck, { position: 0, backlash: 0.2 }] }))).toBe(true);
   });
 
   it("is not one that was only prepared, nor one whose readings are all struck", () => {
-    expect(isRead(pushPull([]))).toBe(false);
-    expect(isRead(pushPull([], { readings: [struck, struck] }))).toBe(false);
+    expect(hasReadings(pushPull([]))).toBe(false);
+    expect(hasReadings(pushPull([], { readings: [struck, struck] }))).toBe(false);
   });
 });

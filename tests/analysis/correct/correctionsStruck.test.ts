@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { struckReadings } from "../../../src/analysis/correct/struckReadings.ts";
+import { struckReadings } from "../../../src/analysis/correct/corrections.ts";
 import { surveyOf } from "../examples.ts";
 
 describe("struck readings", () => {

@@ -1,23 +1,23 @@
 import { describe, expect, it } from "vitest";
-import { type Curve, flanksOf } from "../../../src/analysis/decide/flanks.ts";
+import { type DirectionCurve, flanksOf } from "../../../src/analysis/positioning/flanks.ts";
 import { normals, seededRandom } from "../../../src/analysis/statistics/random.ts";
 import reference from "../../reference/positioning.json" with { type: "json" };
 import { evenlySpaced } from "../examples.ts";
 
 const GRADUATION = 0.001;
 
-const ofReference = (way: "advancing" | "retracting"): Curve => ({
+const ofReference = (way: "advancing" | "retracting"): DirectionCurve => ({
   positions: reference.targets,
   deviations: reference.readings[way].map((runs, i) => runs.map((reading) => reading - reference.targets[i])),
 });
 const ADVANCING = ofReference("advancing");
 const RETRACTING = ofReference("retracting");
 
-const judged = (advancing: Curve, retracting: Curve, resolution = GRADUATION, seed = 1) =>
+const judged = (advancing: DirectionCurve, retracting: DirectionCurve, resolution = GRADUATION, seed = 1) =>
   flanksOf(advancing, retracting, resolution, seededRandom(seed));
 
 /** Deviations of five runs at ten targets over 270 mm that scatter by 0.003 mm about a truth. */
-function curve(truth: (position: number) => number, normal: () => number): Curve {
+function curve(truth: (position: number) => number, normal: () => number): DirectionCurve {
   const positions = evenlySpaced(0, 270, 10);
   return {
     positions,
@@ -81,7 +81,7 @@ describe("which flank has worn", () => {
 
   it("is not proven by steps of one graduation, however well readings repeat", () => {
     const positions = [0, 50, 100, 150, 200];
-    const still = (means: readonly number[]): Curve => ({
+    const still = (means: readonly number[]): DirectionCurve => ({
       positions,
       deviations: means.map((mean) => [mean, mean, mean, mean, mean]),
     });
@@ -92,7 +92,7 @@ describe("which flank has worn", () => {
 
   it("is not proven where the one curve is uneven by little more than the other", () => {
     const byChance = reference.chance.retracting + GRADUATION;
-    const bent = (depth: number): Curve => ({
+    const bent = (depth: number): DirectionCurve => ({
       positions: reference.targets,
       deviations: RETRACTING.deviations.map((runs, i) => runs.map((each) => (i === 4 ? each - depth : each))),
     });
@@ -129,7 +129,11 @@ describe("which flank has worn", () => {
   });
 
   it("cannot be judged from two targets, nor without repeats from both sides", () => {
-    const part = ({ positions, deviations }: Curve, targets: number, runs: number): Curve => ({
+    const part = (
+      { positions, deviations }: DirectionCurve,
+      targets: number,
+      runs: number,
+    ): DirectionCurve => ({
       positions: positions.slice(0, targets),
       deviations: deviations.slice(0, targets).map((each) => each.slice(0, runs)),
     });
