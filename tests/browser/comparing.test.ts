@@ -96,7 +96,7 @@ test("any two surveys are compared, and choosing the other of the two turns them
     "150-hours",
   ]);
   await part(page)
-    .getByText(/the change is told backwards in time/)
+    .getByText(/the change is given backwards in time/)
     .waitFor();
 });
 

@@ -17,7 +17,7 @@ describe("the notes on a comparison", () => {
     expect(notesOf(read(BEFORE), read({ ...AFTER, taken: BEFORE.taken }))).toEqual([]);
   });
 
-  it("say that the change is told backwards", () => {
+  it("say that the change is given backwards", () => {
     const [note, ...others] = notesOf(read(AFTER), read(BEFORE));
     expect(note).toMatch(/^"after" was taken after "before".*backwards/);
     expect(others).toEqual([]);
