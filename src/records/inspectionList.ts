@@ -1,4 +1,3 @@
-import { picturesIn } from "../inspection/pictures.ts";
 import { type Outcome, succeeded } from "../inspection/problem.ts";
 import { database } from "./database.ts";
 import {
@@ -9,7 +8,6 @@ import {
   type StoredInspection,
 } from "./editorState.ts";
 import { storageError } from "./storageErrors.ts";
-import type { StoredPicture } from "./storedPicture.ts";
 
 /** The inspections kept in this browser, the one saved last first. */
 export async function listStored(): Promise<Outcome<readonly ListEntry[]>> {
@@ -76,43 +74,4 @@ function withoutVerdicts(state: EditorState): EditorState {
   if (state.inspection === null) return state;
   const { verdicts: _noted, ...inspection } = state.inspection;
   return { ...state, inspection };
-}
-
-/** What was deleted, with the pictures that it refers to, as these may be gone when it is put back. */
-export interface DeletedInspection {
-  readonly kept: StoredInspection;
-  readonly pictures: readonly StoredPicture[];
-}
-
-/** Deletes a kept inspection; what was deleted is handed back, so that it can be put back. */
-export async function deleteStored(id: string): Promise<Outcome<DeletedInspection | null>> {
-  try {
-    const transaction = (await database()).transaction(["inspections", "pictures"], "readwrite");
-    const inspections = transaction.objectStore("inspections");
-    const kept = await inspections.get(id);
-    const named = new Set(picturesIn(kept).map((picture) => picture.id));
-    const found = await Promise.all([...named].map((name) => transaction.objectStore("pictures").get(name)));
-    await inspections.delete(id);
-    await transaction.done;
-    return succeeded(kept === undefined ? null : { kept, pictures: found.flatMap((each) => each ?? []) });
-  } catch (error) {
-    return { ok: false, problem: storageError(error) };
-  }
-}
-
-/** Puts back what was deleted, exactly as it was, unless it is there again. */
-export async function restoreDeleted({ kept, pictures }: DeletedInspection): Promise<Outcome<null>> {
-  try {
-    const transaction = (await database()).transaction(["inspections", "pictures"], "readwrite");
-    const inspections = transaction.objectStore("inspections");
-    if ((await inspections.getKey(kept.id)) === undefined) await inspections.put(kept);
-    const store = transaction.objectStore("pictures");
-    for (const picture of pictures) {
-      if ((await store.getKey(picture.id)) === undefined) await store.put(picture);
-    }
-    await transaction.done;
-    return succeeded(null);
-  } catch (error) {
-    return { ok: false, problem: storageError(error) };
-  }
 }

@@ -3,12 +3,8 @@ import { customElement, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import { inOneLine, type Outcome } from "../../inspection/problem.ts";
 import type { ListEntry, StoredInspection } from "../../records/editorState.ts";
-import {
-  type DeletedInspection,
-  deleteStored,
-  listStored,
-  restoreDeleted,
-} from "../../records/inspectionList.ts";
+import { listStored } from "../../records/inspectionList.ts";
+import type { DeletedInspection } from "../../records/listActions.ts";
 import { type OtherTabs, otherTabs } from "../../records/tabs.ts";
 import { listEntryName } from "../editing/listEntryWords.ts";
 import { newId } from "../editing/newId.ts";
@@ -123,7 +119,7 @@ export class InspectionList extends LitElement {
   }
 
   async #rename(entry: ListEntry, name: string): Promise<void> {
-    const { renameStored } = await import("../../records/renameAndDuplicate.ts");
+    const { renameStored } = await import("../../records/listActions.ts");
     const undo = () => void this.#rename({ ...entry, name }, entry.name ?? "");
     const after = this.#taken("Not renamed", await renameStored(entry.id, name));
     if (after === null) return;
@@ -137,7 +133,7 @@ export class InspectionList extends LitElement {
   }
 
   async #duplicate(entry: ListEntry): Promise<void> {
-    const { duplicateStored } = await import("../../records/renameAndDuplicate.ts");
+    const { duplicateStored } = await import("../../records/listActions.ts");
     const copy = this.#taken("Not duplicated", await duplicateStored(entry.id, newId()));
     if (copy === null) return;
     notify(this, { tone: "done", text: `“${listEntryName(entry)}” was duplicated.` });
@@ -147,6 +143,7 @@ export class InspectionList extends LitElement {
 
   async #delete(entry: ListEntry): Promise<void> {
     const at = this.entries.indexOf(entry);
+    const { deleteStored } = await import("../../records/listActions.ts");
     const deleted = await deleteStored(entry.id);
     if (!deleted.ok) {
       notify(this, { tone: "wrong", text: `Not deleted: ${inOneLine(deleted.problem)}` });
@@ -167,6 +164,7 @@ export class InspectionList extends LitElement {
 
   async #putBack(gone: DeletedInspection): Promise<void> {
     const { kept } = gone;
+    const { restoreDeleted } = await import("../../records/listActions.ts");
     const back = await restoreDeleted(gone);
     if (!back.ok) notify(this, { tone: "wrong", text: `Not brought back: ${inOneLine(back.problem)}` });
     await this.#changed(kept);
