@@ -1,4 +1,4 @@
-import { MONTHS, UNDATED } from "../inspection/dates.ts";
+import { monthName, UNDATED } from "../inspection/dates.ts";
 
 const NO_DATE = "no date given";
 
@@ -6,7 +6,7 @@ const NO_DATE = "no date given";
 export function dateWords(date: string): string {
   if (date === UNDATED) return NO_DATE;
   const [year = "", month = "", day = ""] = date.slice(0, 10).split("-");
-  return `${Number(day)} ${MONTHS[Number(month) - 1] ?? month} ${year}`;
+  return `${Number(day)} ${monthName(Number(month), "long")} ${year}`;
 }
 
 /** The day as it sorts: `2026-03-14`. */

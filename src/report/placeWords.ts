@@ -3,7 +3,7 @@ import { removedByTakeUp } from "../analysis/decide/decision.ts";
 import type { Interval } from "../analysis/decide/settings.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import { evennessOf } from "../picture/evenness.ts";
-import type { NutPlace } from "../picture/nutPlace.ts";
+import type { NutPlace } from "../picture/screw/nutPlace.ts";
 import { estimateWords } from "./words.ts";
 
 /** What an assessment says of a place, each in a sentence or less. */

@@ -2,7 +2,7 @@ import type { Assessment } from "../analysis/assessment.ts";
 import type { LostMotion } from "../analysis/correct/corrections.ts";
 import { SAME_PLACE } from "../analysis/correct/samePlace.ts";
 import type { Lengths } from "../inspection/lengths.ts";
-import { placeAt } from "../picture/nutPlace.ts";
+import { placeAt } from "../picture/screw/nutPlace.ts";
 import { estimateWords } from "./words.ts";
 
 /**

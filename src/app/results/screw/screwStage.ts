@@ -7,11 +7,11 @@ import {
   nutWalls,
   screwAxis,
   screwClip,
-} from "../../../picture/screwDrawing.ts";
-import { screwFrame } from "../../../picture/screwFrame.ts";
-import { screwLabels } from "../../../picture/screwLabels.ts";
-import type { ScrewPicture } from "../../../picture/screwPicture.ts";
-import type { ScrewFrame } from "../../../picture/screwThread.ts";
+} from "../../../picture/screw/screwDrawing.ts";
+import { screwFrame } from "../../../picture/screw/screwFrame.ts";
+import { screwLabels } from "../../../picture/screw/screwLabels.ts";
+import type { ScrewPicture } from "../../../picture/screw/screwPicture.ts";
+import type { ScrewFrame } from "../../../picture/screw/screwThread.ts";
 import { element } from "../../../picture/svg.ts";
 import { PAGE_COLOURS } from "../../ui/pageColours.ts";
 

@@ -1,6 +1,6 @@
 import { evennessOf } from "../../../picture/evenness.ts";
-import { screwPicture } from "../../../picture/screwPicture.ts";
-import { screwSvg } from "../../../picture/screwSvg.ts";
+import { screwPicture } from "../../../picture/screw/screwPicture.ts";
+import { screwSvg } from "../../../picture/screw/screwSvg.ts";
 import { figure } from "../../document/figure.ts";
 import type { SectionMaker } from "../reported.ts";
 

@@ -1,13 +1,13 @@
-import { LIGHT_PALETTE } from "./palette.ts";
-import { LABEL_SIZE } from "./profileFrame.ts";
+import { LIGHT_PALETTE } from "../palette.ts";
+import { LABEL_SIZE } from "../profileFrame.ts";
+import { svgDocument } from "../svgDocument.ts";
 import { drawnScrew, nutSection, nutWalls, screwAxis, screwClip } from "./screwDrawing.ts";
 import { screwFrame } from "./screwFrame.ts";
 import { nutLabel, screwLabels } from "./screwLabels.ts";
 import type { ScrewPicture } from "./screwPicture.ts";
-import { svgDocument } from "./svgDocument.ts";
 
 const WIDTH = 960;
-/** Room over everything for the title. */
+/** Room for the title, in pixels. */
 const TITLE_ROOM = 34;
 
 /** The picture of a screw as a self-contained SVG document for paper or screen, described for screen readers. */

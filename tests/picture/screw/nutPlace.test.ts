@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { lengthsIn } from "../../src/inspection/lengths.ts";
-import { placeAt } from "../../src/picture/nutPlace.ts";
-import { EVEN, exampleAssessment } from "../report/exampleAssessment.ts";
+import { lengthsIn } from "../../../src/inspection/lengths.ts";
+import { placeAt } from "../../../src/picture/screw/nutPlace.ts";
+import { EVEN, exampleAssessment } from "../../report/exampleAssessment.ts";
 
 const MM = lengthsIn("mm", 0.01);
 

@@ -1,14 +1,13 @@
-import type { Assessment } from "../analysis/assessment.ts";
-import type { Interval } from "../analysis/decide/settings.ts";
-import { type Lengths, lengthsIn } from "../inspection/lengths.ts";
-import type { Slide } from "../inspection/schema.ts";
-import { fromMillimetres } from "../inspection/units.ts";
-import { type Axis, exactAxis } from "./axis.ts";
-import { evennessOf } from "./evenness.ts";
-import type { LabelledInterval, SpotMark } from "./profilePicture.ts";
-import { describeScrew } from "./screwDescription.ts";
+import type { Assessment } from "../../analysis/assessment.ts";
+import type { Interval } from "../../analysis/decide/settings.ts";
+import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
+import type { Slide } from "../../inspection/schema.ts";
+import { fromMillimetres } from "../../inspection/units.ts";
+import { type Axis, exactAxis } from "../axis.ts";
+import { evennessOf } from "../evenness.ts";
+import type { LabelledInterval, SpotMark } from "../profilePicture.ts";
 
-/** A stretch of the screw with the least that it has worn by, both flanks together. */
+/** An interval of the screw with the lower bound on its wear, both flanks together. */
 export interface WornInterval extends LabelledInterval {
   readonly atLeast: number;
 }
@@ -19,42 +18,42 @@ export interface DrawnThread {
   readonly pitch: number;
   readonly starts: number;
   readonly hand: "right" | "left";
-  /** How far along the screw one flank reaches from root to crest, as a share of the pitch. */
+  /** Axial length of one flank from root to crest, as a share of the pitch. */
   readonly flankShare: number;
-  /** How many threads of the screw each drawn one stands for; 1 where there is room for all. */
+  /** How many threads each drawn thread stands for; 1 if there is room for all. */
   readonly standsFor: number;
 }
 
 /**
- * What the picture of the screw shows, in the reader's unit: the screw from the side, where x is the position of the
- * slide whose nut has its middle there. A plain object, so that whatever draws it draws the same.
+ * The picture of the screw from the side, in the reader's unit; x is the slide position at which the middle of the nut is
+ * there. Plain data for any renderer.
  */
 export interface ScrewPicture {
   readonly title: string;
-  /** The picture in words, for those who cannot see it. */
+  /** The picture in words, for a screen reader. */
   readonly description: string;
-  /** All of the screw that the nut meets: half its length beyond either end of the travel. */
+  /** The screw that the nut engages: the travel and half the nut's length beyond either end. */
   readonly axis: Axis;
   readonly travel: Interval;
   readonly thread: DrawnThread;
   readonly worn: readonly WornInterval[];
-  /** How many times as large as it is wear is drawn. */
+  /** Factor by which wear is drawn larger than it is. */
   readonly exaggeration: number;
-  /** The stretch that the nut engages; null where no nut is drawn. */
+  /** The interval that the nut engages; null if no nut is drawn. */
   readonly nut: LabelledInterval | null;
-  /** The loosest and the tight spot; none where the readings do not show that lost motion differs. */
+  /** The tight and the loosest spot; none if the readings do not show that lost motion is uneven. */
   readonly spots: readonly Pick<SpotMark, "x" | "name" | "label">[];
 }
 
-/** How far across the screw is drawn on paper, in pixels. */
-const ON_PAPER = 912;
-/** Room that a thread and a figure on the scale take, in pixels. */
+/** Width of the drawn screw on paper, in pixels. */
+const WIDTH_ON_PAPER = 912;
+/** Least width of a thread and of a tick label, in pixels. */
 const THREAD_ROOM = 8.29;
 const TICK_ROOM = 91.2;
-/** The deepest wear is drawn as no more than this share of the pitch, of which half is thread. */
+/** The deepest wear is drawn as at most this share of the pitch; half the pitch is thread. */
 const DEEPEST_SHARE = 0.3;
 
-/** Half angles of 15° over half a pitch of depth reach so far; a form that is not named here is drawn so, too. */
+/** A flank at 15° over a depth of half a pitch; also used for forms that are not listed. */
 const TRAPEZOIDAL_SHARE = 0.134;
 const FLANK_SHARES: Readonly<Record<string, number>> = {
   square: 0.02,
@@ -66,14 +65,14 @@ const FLANK_SHARES: Readonly<Record<string, number>> = {
 /**
  * Describes the screw of a slide as a picture, in the slide's unit.
  *
- * @param nutAt slide position, in millimetres, that the nut is drawn at; no nut is drawn without one
- * @param across how far across the screw is drawn, in pixels: where there is less room, fewer threads and figures
+ * @param nutAt slide position at which the nut is drawn, in millimetres; undefined for no nut
+ * @param width of the drawn screw, in pixels: a narrow drawing has fewer threads and tick labels
  */
 export function screwPicture(
   assessment: Assessment,
   slide: Slide,
   nutAt?: number,
-  across = ON_PAPER,
+  width = WIDTH_ON_PAPER,
 ): ScrewPicture {
   const { units } = slide;
   const lengths = lengthsIn(units, assessment.resolution);
@@ -82,7 +81,7 @@ export function screwPicture(
   const reach = engagedLength / 2;
   const from = length(travel.from - reach);
   const to = length(travel.to + reach);
-  const thread = threadOf(slide, to - from, Math.floor(across / THREAD_ROOM));
+  const thread = threadOf(slide, to - from, Math.floor(width / THREAD_ROOM));
   const worn = assessment.wornZones.map((zone) => ({
     from: length(zone.from),
     to: length(zone.to),
@@ -100,7 +99,7 @@ export function screwPicture(
       `Position along the travel (${units})`,
       from,
       to,
-      Math.max(2, Math.floor(across / TICK_ROOM)),
+      Math.max(2, Math.floor(width / TICK_ROOM)),
     ),
     travel: { from: length(travel.from), to: length(travel.to) },
     thread,
@@ -130,7 +129,7 @@ function threadOf({ screw }: Slide, span: number, mostThreads: number): DrawnThr
   };
 }
 
-/** The largest of 1, 2, 5, 10, 20 … by which a length can be multiplied without coming to more than there is room for. */
+/** The largest of 1, 2, 5, 10, 20 … by which a length can be multiplied without exceeding the room. */
 export function exaggerationFor(greatest: number, room: number): number {
   const most = greatest === 0 ? 1 : room / greatest;
   if (most < 2) return 1;
@@ -157,4 +156,43 @@ function spotsOf(assessment: Assessment, lengths: Lengths): ScrewPicture["spots"
     mark("tight spot", assessment.tightSpot.position),
     mark("loosest spot", assessment.loosestSpot.position),
   ];
+}
+
+/** How the screw is drawn. */
+interface Drawn {
+  readonly exaggeration: number;
+  readonly standsFor: number;
+  /** In millimetres. */
+  readonly nutAt: number | undefined;
+}
+
+/** The picture of a screw in words, for a screen reader. */
+function describeScrew(assessment: Assessment, slide: Slide, drawn: Drawn): string {
+  const lengths = lengthsIn(slide.units, assessment.resolution);
+  const { travel, engagedLength } = assessment.settings;
+  const { wornZones } = assessment;
+  const { exaggeration, standsFor, nutAt } = drawn;
+  const sentences = [
+    `The screw from the side, over the travel from ${lengths.position(travel.from)} to ${lengths.position(travel.to)} and half the nut's length beyond`,
+    ...(wornZones.length === 0
+      ? [unwornWords(slide)]
+      : wornZones.map(
+          ({ from, to, atLeast }) =>
+            `Worn by at least ${lengths.lostMotion(atLeast)}, both flanks together, from about ${lengths.spot(from)} to ${lengths.spot(to)}`,
+        )),
+    ...(wornZones.length === 0 || exaggeration === 1
+      ? []
+      : [`Wear is drawn ${exaggeration} times as large as it is, half of it on either flank`]),
+    ...(standsFor === 1 ? [] : [`Each thread drawn stands for ${standsFor}`]),
+    ...(nutAt === undefined
+      ? []
+      : [`The nut, ${lengths.position(engagedLength)} long, is drawn at about ${lengths.spot(nutAt)}`]),
+  ];
+  return `${sentences.join(". ")}.`;
+}
+
+function unwornWords({ nut }: Slide): string {
+  return nut?.kind === "two-halves"
+    ? "Each half of the nut bears on a flank of its own, so where the screw has worn cannot be told place by place"
+    : "The readings show no wear of the screw in one place more than in another";
 }

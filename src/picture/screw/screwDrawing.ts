@@ -1,21 +1,21 @@
-import type { Point } from "./linesAbove.ts";
-import type { Palette } from "./palette.ts";
-import { LABEL_SIZE, TICK_SIZE } from "./profileFrame.ts";
+import type { Point } from "../linesAbove.ts";
+import type { Palette } from "../palette.ts";
+import { LABEL_SIZE, TICK_SIZE } from "../profileFrame.ts";
+import { element, pathThrough, textElement } from "../svg.ts";
 import type { ScrewPicture } from "./screwPicture.ts";
 import { type ScrewFrame, threadOutlines } from "./screwThread.ts";
-import { element, pathThrough, textElement } from "./svg.ts";
 
-/** What a screw is drawn in. */
+/** The colours of a drawn screw. */
 export type ScrewColours = Pick<Palette, "paper" | "ink" | "paleInk" | "nut" | "screw" | "screwBody">;
 
-/** Thickness of the nut above and below the screw. */
+/** Thickness of the nut above and below the screw, in pixels. */
 export const NUT_WALL = 18;
 const TICK_LENGTH = 5;
 const AXIS_LABEL = 42;
-const CLIP_ID = "what-is-drawn-of-the-screw";
+const CLIP_ID = "screw-outline";
 const SECTION_ID = "section-of-the-nut";
 
-/** Root, flanks and crests, each lighter than the one below it. It needs `screwClip` among the definitions. */
+/** Root, flanks and crests, each lighter than the one below. Needs `screwClip` in the definitions. */
 export function drawnScrew(picture: ScrewPicture, frame: ScrewFrame, colours: ScrewColours): string {
   const outlines = threadOutlines(picture, frame);
   const { depth, crestTop, crestBottom, left, right } = frame;
@@ -45,13 +45,13 @@ export function drawnScrew(picture: ScrewPicture, frame: ScrewFrame, colours: Sc
   );
 }
 
-/** Keeps threads from being drawn beyond the screw's ends. */
+/** Clips threads at the screw's ends. */
 export function screwClip({ crestTop, crestBottom, left, right }: ScrewFrame): string {
   const box = { x: left, y: crestTop - 1, width: right - left, height: crestBottom - crestTop + 2 };
   return element("clipPath", { id: CLIP_ID }, element("rect", box));
 }
 
-/** The nut, cut open so that the screw is seen within it. It needs `nutSection` among the definitions. */
+/** The nut in section, with the screw visible inside. Needs `nutSection` in the definitions. */
 export function nutWalls(
   from: number,
   to: number,
@@ -70,7 +70,7 @@ export function nutWalls(
   );
 }
 
-/** Hatched as a part cut open is on a drawing. */
+/** The hatching of a part in section. */
 export function nutSection(colours: ScrewColours): string {
   const size = 6;
   return element(
@@ -87,10 +87,10 @@ export function nutSection(colours: ScrewColours): string {
 }
 
 /**
- * The scale of positions. It bears figures over the travel only: beyond it there is no position of the slide.
+ * The axis of positions, with ticks over the travel only.
  *
- * @param level how far down it stands, in pixels
- * @returns the drawing of it and how far down it reaches
+ * @param level its vertical position, in pixels
+ * @returns its drawing and its lower edge, in pixels
  */
 export function screwAxis(
   { axis: { ticks, label }, travel }: ScrewPicture,

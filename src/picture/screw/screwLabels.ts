@@ -1,14 +1,15 @@
-import { type Box, placeLabels } from "./placeLabels.ts";
-import { LABEL_SIZE } from "./profileFrame.ts";
-import { textWidth } from "./profileLabels.ts";
+import { type Box, placeLabels } from "../placeLabels.ts";
+import { LABEL_SIZE } from "../profileFrame.ts";
+import { textWidth } from "../profileLabels.ts";
+import { element, pathThrough, textElement } from "../svg.ts";
 import type { ScrewColours } from "./screwDrawing.ts";
 import type { ScrewPicture, WornInterval } from "./screwPicture.ts";
 import type { ScrewFrame } from "./screwThread.ts";
-import { element, pathThrough, textElement } from "./svg.ts";
 
+/** A label of the drawing. */
 export interface Label {
   readonly text: string;
-  /** Where its middle should stand. */
+  /** Wanted position of its middle, in pixels. */
   readonly middle: number;
   readonly colour: string;
   readonly weight: 400 | 600;
@@ -17,19 +18,19 @@ export interface Label {
 const ROW = 20;
 const ABOVE_ROWS = 2;
 const BELOW_ROWS = 3;
-/** From the screw's edge to what stands above and below it: room for the nut's wall and a pointer. */
+/** Distance from the screw's edge to the labels: room for the nut's wall and a pointer. */
 const ABOVE = 34;
 const BELOW = 32;
 const POINTER = 9;
 const ARROW = 7;
-/** A row farther off is taken only where the nearer one is full. */
+/** Penalty for each row farther from the screw. */
 const FAR = 10;
 
 /**
- * The words about the screw: spots and whatever else stands above it, worn stretches under dimensions below it.
+ * The labels of the screw: spots and others above it, worn intervals with dimensions below it.
  *
- * @param others to stand above it beside the spots
- * @returns the drawing of them and how far down it reaches, in pixels
+ * @param others further labels above the screw
+ * @returns their drawing and its lower edge, in pixels
  */
 export function screwLabels(
   picture: ScrewPicture,
@@ -66,18 +67,18 @@ export function screwLabels(
       {},
       ...picture.spots.map((spot) => pointer(x(spot.x), crestTop - ABOVE + 2, colours)),
       ...picture.worn.map((zone) => dimension(zone, frame, colours, level)),
-      ...[...above, ...below].map((label) => words(label, colours)),
+      ...[...above, ...below].map((label) => labelText(label, colours)),
     ),
   };
 }
 
-/** What the nut is called where it is drawn; nothing where it is not. */
+/** The label of the nut; none if no nut is drawn. */
 export function nutLabel({ nut }: ScrewPicture, { x }: ScrewFrame, colours: ScrewColours): readonly Label[] {
   if (nut === null) return [];
   return [{ text: nut.label, middle: x((nut.from + nut.to) / 2), colour: colours.nut, weight: 400 }];
 }
 
-/** The labels that find room, each as near its middle as the edges let it stand. */
+/** The labels that have room, each as near its wanted position as the edges allow. */
 function placed(
   labels: readonly Label[],
   { left, right }: ScrewFrame,
@@ -97,7 +98,7 @@ function placed(
   });
 }
 
-function words(
+function labelText(
   { text, colour, weight, box }: Label & { readonly box: Box },
   { paper }: ScrewColours,
 ): string {
@@ -105,7 +106,7 @@ function words(
   return textElement(box.x + box.width / 2, box.y + LABEL_SIZE * 0.85, text, style);
 }
 
-/** Points down at the screw. */
+/** A triangle pointing down at the screw. */
 function pointer(at: number, top: number, { ink }: ScrewColours): string {
   const corners = [
     { x: at - POINTER / 2, y: top },
@@ -115,7 +116,7 @@ function pointer(at: number, top: number, { ink }: ScrewColours): string {
   return element("path", { d: `${pathThrough(corners)}Z`, fill: ink });
 }
 
-/** How far a worn stretch reaches, as a dimension under the screw. */
+/** A worn interval as a dimension line under the screw. */
 function dimension(
   { from, to }: WornInterval,
   { x, crestBottom }: ScrewFrame,

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { screwPicture } from "../../src/picture/screwPicture.ts";
-import { screwSvg } from "../../src/picture/screwSvg.ts";
-import { type ThreadOutline, threadOutlines } from "../../src/picture/screwThread.ts";
-import { EVEN, exampleAssessment } from "../report/exampleAssessment.ts";
-import { exampleInspection } from "../report/exampleInspection.ts";
+import { screwPicture } from "../../../src/picture/screw/screwPicture.ts";
+import { screwSvg } from "../../../src/picture/screw/screwSvg.ts";
+import { type ThreadOutline, threadOutlines } from "../../../src/picture/screw/screwThread.ts";
+import { EVEN, exampleAssessment } from "../../report/exampleAssessment.ts";
+import { exampleInspection } from "../../report/exampleInspection.ts";
 
 const worn = exampleAssessment();
 const { slide } = exampleInspection();

@@ -1,16 +1,16 @@
-import type { Point } from "./linesAbove.ts";
+import type { Point } from "../linesAbove.ts";
 import type { ScrewPicture } from "./screwPicture.ts";
 
-/** One thread as it runs across the side that is seen, in pixels: two outlines to be filled. */
+/** One thread across the visible side, in pixels: two outlines to fill. */
 export interface ThreadOutline {
   /** Both flanks with the crest between them. */
   readonly flanks: readonly Point[];
   readonly crest: readonly Point[];
 }
 
-/** Where the screw is drawn, in pixels. */
+/** The layout of a drawn screw, in pixels. */
 export interface ScrewFrame {
-  /** Where the screw begins and ends. */
+  /** Ends of the screw. */
   readonly left: number;
   readonly right: number;
   readonly crestTop: number;
@@ -20,7 +20,7 @@ export interface ScrewFrame {
   x(position: number): number;
 }
 
-/** Where a thread meets an edge of the screw: half its width at the root and at the crest, and how high it stands. */
+/** A thread's profile: half its width at root and crest, in the reader's unit, and its height as a share of the depth. */
 interface Section {
   readonly base: number;
   readonly crest: number;
@@ -28,8 +28,8 @@ interface Section {
 }
 
 /**
- * The threads of a screw from the side, worn flanks set back. Half a turn is seen, in which a thread moves on by half
- * the lead: from the upper edge to the lower one for a right-hand screw, the other way for a left-hand one.
+ * The threads of a screw from the side, worn flanks set back. Half a turn is visible, in which a thread advances by half
+ * the lead: from the upper to the lower edge for a right-hand screw, the other way for a left-hand one.
  */
 export function threadOutlines(picture: ScrewPicture, frame: ScrewFrame): readonly ThreadOutline[] {
   const { axis, thread } = picture;
@@ -71,7 +71,7 @@ function outline(picture: ScrewPicture, frame: ScrewFrame, above: number, below:
   return { flanks, crest };
 }
 
-/** A thread is half a pitch thick at half its height; what its flanks have worn by, exaggerated, is taken off it. */
+/** A thread is half a pitch thick at half its height, minus the exaggerated wear of its flanks. */
 function sectionAt({ thread, worn, exaggeration }: ScrewPicture, position: number): Section {
   const { pitch, flankShare } = thread;
   const zones = worn.filter(({ from, to }) => position >= from && position <= to);
@@ -81,7 +81,7 @@ function sectionAt({ thread, worn, exaggeration }: ScrewPicture, position: numbe
   return {
     base: base / 2,
     crest: Math.max(0, crest) / 2,
-    // Flanks worn until they meet leave a thread that is lower, too.
+    // Flanks worn until they meet also lower the thread.
     height: crest >= 0 ? 1 : base / (2 * flankShare * pitch),
   };
 }

@@ -1,10 +1,10 @@
 import type { ScrewPicture } from "./screwPicture.ts";
 import type { ScrewFrame } from "./screwThread.ts";
 
-/** Free on either side of the screw. */
+/** Free space on either side of the screw, in pixels. */
 const MARGIN = 24;
 const HEIGHT = 64;
-/** The screw's upper edge: under what is written above it, where there is anything. */
+/** Upper edge of the screw, with and without labels above it. */
 const TOP = { labelled: 84, bare: 28 };
 const LEAST_DEPTH = 5;
 const MOST_DEPTH = 12;
@@ -13,8 +13,8 @@ const MOST_DEPTH = 12;
  * Lays out the drawing of a screw.
  *
  * @param width of the whole drawing, in pixels
- * @param above room that is left over it, in pixels
- * @param margin free on either side of the screw, in pixels
+ * @param above free space above the drawing, in pixels
+ * @param margin free space on either side of the screw, in pixels
  */
 export function screwFrame(
   { axis, thread, spots, nut }: ScrewPicture,
