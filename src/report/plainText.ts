@@ -1,3 +1,5 @@
+import type { Block, Part } from "./blocks.ts";
+
 const INDENT = "  ";
 const BULLET = "- ";
 
@@ -42,4 +44,45 @@ export function columns(rows: readonly (readonly [string, string])[], width: num
       index === 0 ? `${INDENT}${name.padEnd(widest)}${INDENT}${line}` : `${" ".repeat(margin)}${line}`,
     ),
   );
+}
+
+/** Sections with an empty line between them; one without lines is left out. */
+export function sectionsText(sections: readonly (readonly string[])[]): string {
+  const text = sections.filter((lines) => lines.length > 0).map((lines) => lines.join("\n"));
+  return `${text.join("\n\n")}\n`;
+}
+
+/** A title with its blocks under it, in lines no wider than the width; nothing where there is no such part. */
+export function partLines(part: Part | null, width: number): readonly string[] {
+  if (part === null) return [];
+  return [...wrapped(part.title, width), ...part.blocks.flatMap((block) => blockLines(block, width))];
+}
+
+function blockLines(block: Block, width: number): readonly string[] {
+  switch (block.kind) {
+    case "paragraph":
+      return wrapped(block.text, width);
+    case "list":
+      return items(
+        block.entries.map(({ lead, text }) => (lead === undefined ? text : `${lead}. ${text}`)),
+        width,
+      );
+    case "facts":
+      return columns(block.rows, width);
+    case "table":
+      return [
+        ...wrapped(block.caption, width),
+        ...columns(
+          [block.columns.map(({ name }) => name), ...block.rows.map(({ cells }) => cells)].map(
+            ([name = "", ...cells]) => [name, cells.join(", ")],
+          ),
+          width,
+        ),
+      ];
+    case "bars":
+      return columns(
+        block.bars.map(({ name, words }) => [name, words]),
+        width,
+      );
+  }
 }

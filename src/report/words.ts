@@ -1,4 +1,4 @@
-import type { Action, Estimate } from "../analysis/assessment.ts";
+import type { Action, Conformance, Estimate } from "../analysis/assessment.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 
 /** What is done, as an instruction. */
@@ -10,7 +10,7 @@ export const ACTION_WORDS: Readonly<Record<Action, string>> = {
   "remake-screw": "remake the screw, with nuts to match",
 };
 
-/** An interval is told by both its ends where one side of it is more than so many times the other. */
+/** Both ends of an interval are given where one side of it is more than so many times the other. */
 const LOPSIDED = 2.5;
 
 /**
@@ -60,6 +60,18 @@ export function inAHundred(chance: number): string {
   if (chance < 0.005) return "less than 1 in 100";
   if (chance > 0.995) return "more than 99 in 100";
   return `${Math.round(chance * 100)} in 100`;
+}
+
+/** Whether lost motion keeps the limit, in the sense of ISO 14253-1: `over the limit of 0.15 mm, proven`. */
+export function conformanceWords(conformance: Conformance, limit = "the limit"): string {
+  switch (conformance) {
+    case "proven":
+      return `within ${limit}, proven`;
+    case "disproven":
+      return `over ${limit}, proven`;
+    case "not proven":
+      return `within or over ${limit}, not proven`;
+  }
 }
 
 /** The text with its first letter large. */

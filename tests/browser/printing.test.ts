@@ -186,7 +186,7 @@ test.each(["remake-screw-worn-middle-boring-mill-table", "measure-more-lathe-4-c
       const pages = pdfPages(await page.pdf({ format })).map(({ text }) => inOneLineOf(text));
       expect(pages.join(" ")).toMatch(/Position ?mm ?Backlash ?mm/);
       // What is assumed stands whole on the last page, after the end at least of what comes before it.
-      expect(pages.at(-1)).toMatch(/ISO 14253-1: .* Assumed \([678]\).* The working range/);
+      expect(pages.at(-1)).toMatch(/after ISO 14253-1 .* Assumed \([678]\).* The working range/);
       expect(pages.at(-1)).toContain("How much the nut can still take up is not known.");
     }
     await page.context().close();

@@ -5,47 +5,54 @@ import type { Inspection } from "../../inspection/schema.ts";
 import { cautionsOf } from "../cautions.ts";
 import { dateWords, dayWritten } from "../dateWords.ts";
 import { documentShell } from "../document/documentShell.ts";
-import { lines } from "../document/lines.ts";
-import { section } from "../document/section.ts";
-import { signature } from "../document/signature.ts";
+import { blockMarkup, lines, section, signature } from "../document/pieces.ts";
+import { alternatives } from "../evidence/alternatives.ts";
+import { assumed } from "../evidence/assumed.ts";
+import { chances } from "../evidence/chances.ts";
+import type { EvidencePart } from "../evidence/evidence.ts";
+import { nextReadings } from "../evidence/nextReadings.ts";
+import { numbers } from "../evidence/numbers.ts";
+import { positioning } from "../evidence/positioning.ts";
+import { uncertainty } from "../evidence/uncertainty.ts";
 import { html, type Markup } from "../markup.ts";
 import { STAGE_WORDS } from "../stageWords.ts";
-import { chances } from "./chances.ts";
 import { keyFigures } from "./keyFigures.ts";
 import type { Reported, SectionMaker } from "./reported.ts";
-import { alternatives } from "./sections/alternatives.ts";
-import { assumed } from "./sections/assumed.ts";
 import { checks } from "./sections/checks.ts";
 import { history } from "./sections/history.ts";
 import { measured } from "./sections/measured.ts";
 import { method } from "./sections/method.ts";
-import { nextReadings } from "./sections/nextReadings.ts";
-import { numbers } from "./sections/numbers.ts";
-import { positioning } from "./sections/positioning.ts";
 import { profile } from "./sections/profile.ts";
 import { readings } from "./sections/readings.ts";
 import { screw } from "./sections/screw.ts";
 import { slideAndMachine } from "./sections/slideAndMachine.ts";
-import { uncertainty } from "./sections/uncertainty.ts";
 import { verdictBlock } from "./verdictBlock.ts";
 
-/** In the order in which they are told: what follows from the readings first, then what it rests on. */
+/** In the order of the document: what follows from the readings first, then what it rests on. */
 const SECTIONS: readonly SectionMaker[] = [
   profile,
   screw,
-  nextReadings,
-  alternatives,
-  numbers,
-  positioning,
+  evidence(nextReadings),
+  evidence(alternatives),
+  evidence(numbers, "whole"),
+  evidence(positioning),
   slideAndMachine,
   history,
   measured,
-  uncertainty,
+  evidence(uncertainty, "whole"),
   checks,
   readings,
-  assumed,
+  evidence(assumed),
   method,
 ];
+
+/** A section of the report from a part of the evidence. */
+function evidence(make: EvidencePart, as: "text" | "whole" = "text"): SectionMaker {
+  return (reported) => {
+    const part = make(reported);
+    return part && { title: part.title, content: part.blocks.map(blockMarkup), as };
+  };
+}
 
 /**
  * The report on one survey of an inspection: one self-contained HTML document, to be read, kept and printed. The same
@@ -85,9 +92,12 @@ function head({ slide, survey }: Reported): Markup {
 }
 
 /** The figures, and beside them how sure each step is. */
-function overview({ assessment, lengths }: Reported): Markup {
-  const sure = chances(assessment);
-  return html`<div class="overview ${sure.length === 0 ? "" : "halves"}">${keyFigures(assessment, lengths)}${sure}</div>`;
+function overview(reported: Reported): Markup {
+  const { assessment, lengths } = reported;
+  const { title = "", blocks = [] } = chances(reported) ?? {};
+  const sure =
+    blocks.length === 0 ? [] : html`<div role="group" aria-label="${title}">${blocks.map(blockMarkup)}</div>`;
+  return html`<div class="overview ${blocks.length === 0 ? "" : "halves"}">${keyFigures(assessment, lengths)}${sure}</div>`;
 }
 
 function cautions({ assessment }: Reported): Markup {

@@ -1,7 +1,7 @@
 import type { Assessment, Estimate } from "../../analysis/assessment.ts";
 import type { Lengths } from "../../inspection/lengths.ts";
 import { html, type Markup } from "../markup.ts";
-import { intervalWords } from "../words.ts";
+import { conformanceWords, intervalWords } from "../words.ts";
 
 /** The figures that the verdict turns on, large. */
 export function keyFigures(assessment: Assessment, lengths: Lengths): Markup {
@@ -11,7 +11,7 @@ export function keyFigures(assessment: Assessment, lengths: Lengths): Markup {
   return html`<dl class="key">${estimate("Greatest lost motion", greatest)}${figure(
     "Limit",
     lengths.position(settings.limit),
-    `keeping it is ${conformance}`,
+    conformanceWords(conformance),
   )}${estimate("Uniform part", uniform)}${estimate("Uneven part", uneven)}</dl>`;
 }
 

@@ -1,7 +1,7 @@
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Lengths } from "../../inspection/lengths.ts";
 import type { Inspection, Slide, Survey } from "../../inspection/schema.ts";
-import type { Section } from "../document/section.ts";
+import type { Section } from "../document/pieces.ts";
 
 /** What the report tells of. */
 export interface Reported {

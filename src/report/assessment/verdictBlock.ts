@@ -1,6 +1,6 @@
 import type { Assessment, Verdict } from "../../analysis/assessment.ts";
 import type { Lengths } from "../../inspection/lengths.ts";
-import { unitsKept } from "../document/unitsKept.ts";
+import { withUnits } from "../document/pieces.ts";
 import { html, type Markup } from "../markup.ts";
 import { summaryOf } from "../summary.ts";
 import { verdictTitle } from "../verdictTitle.ts";
@@ -20,5 +20,5 @@ const ABOUT: Readonly<Record<Verdict, "good" | "nut" | "screw" | "open">> = {
 export function verdictBlock(assessment: Assessment, lengths: Lengths): Markup {
   return html`<div class="verdict ${ABOUT[assessment.verdict]}"><p class="kicker">Verdict</p>
 <h2>${verdictTitle(assessment)}</h2>
-<p>${unitsKept(summaryOf(assessment, lengths))}</p></div>`;
+<p>${withUnits(summaryOf(assessment, lengths))}</p></div>`;
 }

@@ -7,10 +7,7 @@ import type { Reported } from "../assessment/reported.ts";
 import { cautionsOf } from "../cautions.ts";
 import { dateWords, dayWritten } from "../dateWords.ts";
 import { documentShell } from "../document/documentShell.ts";
-import { lines } from "../document/lines.ts";
-import { section } from "../document/section.ts";
-import { signature } from "../document/signature.ts";
-import { unitsKept } from "../document/unitsKept.ts";
+import { lines, section, signature, withUnits } from "../document/pieces.ts";
 import { html, type Markup } from "../markup.ts";
 import { STAGE_WORDS } from "../stageWords.ts";
 import { acceptanceTitle } from "./acceptanceTitle.ts";
@@ -100,9 +97,9 @@ const TONE: Readonly<Record<Conformance, "good" | "screw" | "open">> = {
 function answer({ comparison, lengths }: ReportedComparison): Markup {
   const { acceptance } = comparison;
   return html`<div class="verdict ${TONE[acceptance.conformance]}">
-<p class="change">${unitsKept(changeSummary(comparison, lengths))}</p>
-<h2>${unitsKept(acceptanceTitle(acceptance, lengths))}</h2>
-<p>${unitsKept(acceptanceSentence(comparison, lengths))}</p></div>`;
+<p class="change">${withUnits(changeSummary(comparison, lengths))}</p>
+<h2>${withUnits(acceptanceTitle(acceptance, lengths))}</h2>
+<p>${withUnits(acceptanceSentence(comparison, lengths))}</p></div>`;
 }
 
 /** The changes, large. */

@@ -1,6 +1,6 @@
 import type { Lengths } from "../../inspection/lengths.ts";
 import type { Reported } from "../assessment/reported.ts";
-import type { Section } from "../document/section.ts";
+import type { Section } from "../document/pieces.ts";
 import type { Compared } from "./compared.ts";
 
 /** What the report on two surveys tells of. */

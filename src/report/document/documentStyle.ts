@@ -57,12 +57,12 @@ section { margin-top: 6mm; }
 .changes .value { font-size: 12.5pt; }
 .overview:not(.halves) .key { grid-template-columns: repeat(4, 1fr); }
 
-.chances { margin: 0; padding: 0; font-size: 8.5pt; line-height: 1.3; list-style: none; }
-.chances li { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 2mm; padding-bottom: 0.9mm; }
-.chances .likeliest { font-weight: 700; }
-.chances .track { flex: 0 0 100%; margin-top: 0.3mm; border-bottom: 0.2mm solid ${RULE}; }
-.chances .bar { display: block; border-bottom: 1.8mm solid #9aa8b8; }
-.chances .likeliest .bar { border-color: ${COLOUR.ink}; }
+.bars { margin: 0; padding: 0; font-size: 8.5pt; line-height: 1.3; list-style: none; }
+.bars li { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 2mm; padding-bottom: 0.9mm; }
+.bars .likeliest { font-weight: 700; }
+.bars .track { flex: 0 0 100%; margin-top: 0.3mm; border-bottom: 0.2mm solid ${RULE}; }
+.bars .bar { display: block; border-bottom: 1.8mm solid #9aa8b8; }
+.bars .likeliest .bar { border-color: ${COLOUR.ink}; }
 
 .cautions { margin-top: 5mm; padding: 2mm 4mm 1mm; border: 0.5mm solid ${COLOUR.nut}; font-size: 8.5pt; line-height: 1.35; }
 .cautions h2 { margin-bottom: 1mm; padding: 0; border: 0; color: #000; font-size: 9.5pt; }

@@ -116,7 +116,8 @@ describe("the report", () => {
       chances: null,
       likeliest: null,
     });
-    expect(report).not.toContain('class="chances"');
+    expect(report).not.toContain('class="bars"');
+    expect(reportOf()).toContain('class="bars"');
     expect(textOf(report)).toContain("the readings do not show that lost motion differs along the travel");
     expect(textOf(report)).toContain("nowhere that these readings show");
   });
@@ -149,9 +150,10 @@ describe("the report", () => {
     });
     const checks = [finding("slip", "stop"), finding("drift", "warning"), finding("no repeats", "note")];
     const text = textOf(reportOf(inspectionWith(), { checks }));
-    expect(text).toContain("Slip About slip. Open: it stops the verdict");
-    expect(text).toContain("Drift About drift. Open: every reading still counts.");
-    expect(text).toContain("No repeats About no repeats. For information");
+    expect(text).toContain("Stops the verdict: slip. About slip.");
+    expect(text).toContain("Warning: drift. About drift.");
+    expect(text).toContain("Note: no repeats. About no repeats.");
+    expect(text).toContain("A warning is open, and every reading still counts");
     expect(textOf(reportOf())).toContain("Nothing was found.");
   });
 

@@ -15,10 +15,11 @@ import { type Field, fieldAt } from "../../editing/fieldList.ts";
 import { showField } from "../../editing/fieldValues.ts";
 import type { InspectionEditor } from "../../editing/inspectionEditor.ts";
 import "../../editing/fieldBox.ts";
+import { chances } from "../../../report/evidence/chances.ts";
 import { assumedWords } from "../../editing/fieldGrid.ts";
 import { notify } from "../../ui/notice.ts";
 import { controls } from "../../ui/sharedStyles.ts";
-import { chances } from "../evidence/chances.ts";
+import { blockTemplate } from "../evidence/blocks.ts";
 import evidencePanelCss from "../evidence/evidencePanel.css?inline";
 import { headline } from "../headline.ts";
 import limitChartCss from "./limitChart.css?inline";
@@ -133,14 +134,14 @@ export class WhatIfPanel extends LitElement {
 
   #answer(answer: Assessment, asEntered: Assessment, slide: Slide, lengths: Lengths) {
     const before = headline(asEntered);
-    const shares = chances({ assessment: answer, slide, lengths, isReady: true });
+    const bars = chances({ assessment: answer, slide, lengths })?.blocks ?? [];
     return html`<section class="answer" aria-label="Answer">
       <div>
         <h3>${headline(answer)}</h3>
         ${headline(answer) === before ? nothing : html`<p class="instead">As entered: ${before}</p>`}
       </div>
       <p>${summaryOf(answer, lengths)}</p>
-      ${leftBy(answer, lengths)} ${shares?.content ?? nothing}
+      ${leftBy(answer, lengths)} ${bars.map(blockTemplate)}
     </section>`;
   }
 

@@ -1,7 +1,7 @@
 import { type Picture, pictureAddress, picturesIn } from "../../../inspection/pictures.ts";
 import { type Entry, timelineOf } from "../../../inspection/timeline.ts";
 import { dateWords } from "../../dateWords.ts";
-import { type Row, table } from "../../document/table.ts";
+import { type MarkupRow, table } from "../../document/pieces.ts";
 import { kindWords } from "../../eventWords.ts";
 import { html, type Markup } from "../../markup.ts";
 import { STAGE_WORDS } from "../../stageWords.ts";
@@ -33,7 +33,7 @@ export const history: SectionMaker = (reported) => {
   };
 };
 
-function rowOf(entry: Entry, { survey }: Reported): Row {
+function rowOf(entry: Entry, { survey }: Reported): MarkupRow {
   if (entry.of === "event") {
     const { date, kind, note } = entry.event;
     return { cells: [dateWords(date), kindWords(kind), note] };

@@ -1,9 +1,9 @@
 import type { Inspection, Reading, Survey } from "../../../inspection/schema.ts";
 import { toMillimetres } from "../../../inspection/units.ts";
+import type { Fact } from "../../blocks.ts";
 import { conditionWords } from "../../conditionWords.ts";
 import { dateWords } from "../../dateWords.ts";
-import { type Fact, facts } from "../../document/facts.ts";
-import { table } from "../../document/table.ts";
+import { facts, table } from "../../document/pieces.ts";
 import { html, type Markup } from "../../markup.ts";
 import { METHOD_WORDS } from "../../methodWords.ts";
 import { STAGE_WORDS } from "../../stageWords.ts";

@@ -2,7 +2,8 @@ import type { Settings } from "../../../analysis/decide/settings.ts";
 import type { Lengths } from "../../../inspection/lengths.ts";
 import type { Slide } from "../../../inspection/schema.ts";
 import { toMillimetres } from "../../../inspection/units.ts";
-import { type Fact, facts } from "../../document/facts.ts";
+import type { Fact } from "../../blocks.ts";
+import { facts } from "../../document/pieces.ts";
 import { formWords } from "../../formWords.ts";
 import type { SectionMaker } from "../reported.ts";
 

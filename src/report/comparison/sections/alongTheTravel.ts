@@ -1,4 +1,4 @@
-import { table } from "../../document/table.ts";
+import { table } from "../../document/pieces.ts";
 import { html } from "../../markup.ts";
 import { capitalised } from "../../words.ts";
 import { ALONG_HEADINGS, alongTheTravelRows } from "../alongTheTravel.ts";

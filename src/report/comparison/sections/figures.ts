@@ -1,6 +1,4 @@
-import { lines } from "../../document/lines.ts";
-import { table } from "../../document/table.ts";
-import { unitsKept } from "../../document/unitsKept.ts";
+import { lines, table, withUnits } from "../../document/pieces.ts";
 import { html, type Markup } from "../../markup.ts";
 import { comparedQuantities, type Figure, withoutEndFloat } from "../figures.ts";
 import type { ComparisonSectionMaker } from "../reportedComparison.ts";
@@ -25,5 +23,5 @@ export const figures: ComparisonSectionMaker = ({ comparison, lengths }) => {
 };
 
 function cell({ value, interval }: Figure): Markup {
-  return html`${unitsKept(value)}${interval === "" ? [] : html`<br>${unitsKept(interval)}`}`;
+  return html`${withUnits(value)}${interval === "" ? [] : html`<br>${withUnits(interval)}`}`;
 }

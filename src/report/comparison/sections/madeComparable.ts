@@ -1,4 +1,4 @@
-import { lines } from "../../document/lines.ts";
+import { lines } from "../../document/pieces.ts";
 import type { ComparisonSectionMaker } from "../reportedComparison.ts";
 
 /** What the reader should know of how the two surveys were made comparable. */

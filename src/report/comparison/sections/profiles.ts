@@ -1,6 +1,6 @@
 import { comparisonPicture } from "../../../picture/comparison/comparisonPicture.ts";
 import { comparisonSvg } from "../../../picture/comparison/comparisonSvg.ts";
-import { figure } from "../../document/figure.ts";
+import { figure } from "../../document/pieces.ts";
 import type { ComparisonSectionMaker } from "../reportedComparison.ts";
 
 /** Both profiles, and the difference of the two under them, drawn. */

@@ -1,8 +1,6 @@
 import { runningInPicture } from "../../../picture/runningIn/runningInPicture.ts";
 import { runningInSvg } from "../../../picture/runningIn/runningInSvg.ts";
-import { figure } from "../../document/figure.ts";
-import { table } from "../../document/table.ts";
-import { unitsKept } from "../../document/unitsKept.ts";
+import { figure, table, withUnits } from "../../document/pieces.ts";
 import { html } from "../../markup.ts";
 import { estimateWords } from "../../words.ts";
 import type { ComparisonSectionMaker } from "../reportedComparison.ts";
@@ -19,7 +17,7 @@ export const runningIn: ComparisonSectionMaker = ({ history, inspection, lengths
   return {
     title: "Running in",
     content: [
-      html`<p>${unitsKept(runningInSummary(history, lengths))}</p>`,
+      html`<p>${withUnits(runningInSummary(history, lengths))}</p>`,
       html`<div class="drawing">${figure(runningInSvg(runningInPicture(history, inspection.slide.units)))}</div>`,
       table(
         [

@@ -1,12 +1,21 @@
-import type { Flanks } from "../analysis/positioning/flanks.ts";
-import type { EachWay, Positioning } from "../analysis/positioning/positioning.ts";
-import type { Lengths } from "../inspection/lengths.ts";
+import type { Flanks } from "../../analysis/positioning/flanks.ts";
+import type { EachWay, Positioning } from "../../analysis/positioning/positioning.ts";
+import type { Lengths } from "../../inspection/lengths.ts";
+import type { Fact } from "../blocks.ts";
+import type { EvidencePart } from "./evidence.ts";
+
+/** The quantities of ISO 230-2; null where the survey holds no positioning readings. */
+export const positioning: EvidencePart = ({ assessment, lengths }) => {
+  const found = assessment.positioning;
+  if (found === undefined) return null;
+  return {
+    title: `Positioning, after ISO 230-2${found.correctedTo20 ? ", at 20 °C" : ""}`,
+    blocks: [{ kind: "facts", rows: positioningRows(found, lengths) }],
+  };
+};
 
 /** The quantities of ISO 230-2 by name, each with its value, and which flank has worn. */
-export function positioningRows(
-  positioning: Positioning,
-  lengths: Lengths,
-): readonly (readonly [string, string])[] {
+export function positioningRows(positioning: Positioning, lengths: Lengths): readonly Fact[] {
   const { reversal, meanReversal, repeatability, meanDeviationRange, flanks } = positioning;
   const eachWay = (quantity: EachWay<number | null>): string =>
     `${known(quantity.bidirectional, lengths)}; advancing ${known(quantity.advancing, lengths)}, retracting ${known(quantity.retracting, lengths)}`;

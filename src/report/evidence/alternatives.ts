@@ -1,18 +1,28 @@
-import type { Assessment, Spot } from "../analysis/assessment.ts";
-import type { Interval } from "../analysis/decide/settings.ts";
-import { type Lengths, lengthsIn } from "../inspection/lengths.ts";
-import type { Slide } from "../inspection/schema.ts";
+import type { Assessment, Spot } from "../../analysis/assessment.ts";
+import type { Interval } from "../../analysis/decide/settings.ts";
+import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
+import type { Slide } from "../../inspection/schema.ts";
+import { sentenceList } from "../blocks.ts";
+import type { EvidencePart } from "./evidence.ts";
 
 /** A screw can be recut where its deepest wear is within this share of the thread's thickness, half the pitch. */
 const RECUT_SHARE = 0.1;
 /** Limiting the travel is worth naming where at least this share of it stays usable. */
 const USABLE_SHARE = 0.5;
 
+/** What could be done instead of remaking the screw. */
+export const alternatives: EvidencePart = ({ assessment, slide }) => {
+  const sentences = alternativesOf(assessment, slide);
+  return sentences.length === 0
+    ? null
+    : { title: "What else could be done", blocks: [sentenceList(sentences)] };
+};
+
 type Alternative = (assessment: Assessment, slide: Slide, lengths: Lengths) => string | null;
 
 const ALTERNATIVES: readonly Alternative[] = [recut, turnEndForEnd, limitTravel];
 
-/** What could be done instead of remaking the screw; only what holds for this slide. */
+/** The alternatives that hold for this slide, a sentence each; none where the verdict is another. */
 export function alternativesOf(assessment: Assessment, slide: Slide): readonly string[] {
   if (assessment.verdict !== "remake-screw") return [];
   const lengths = lengthsIn(slide.units);
@@ -52,7 +62,7 @@ function limitTravel(assessment: Assessment, slide: Slide, lengths: Lengths): st
   return `Limit the travel with stops, if the work needs no more than from about ${lengths.spot(usable.from)} to ${lengths.spot(usable.to)}: ${nut}, lost motion stays within the limit there.`;
 }
 
-/** The longest stretch over which the points stay within the limit. */
+/** The longest interval over which the points stay within the limit. */
 function longestWithin(points: readonly Spot[], limit: number): Interval | null {
   let longest: Interval | null = null;
   let from: number | null = null;

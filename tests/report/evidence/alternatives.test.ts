@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { alternativesOf } from "../../src/report/alternatives.ts";
-import { exampleAssessment } from "./exampleAssessment.ts";
-import { exampleInspection } from "./exampleInspection.ts";
+import { alternativesOf } from "../../../src/report/evidence/alternatives.ts";
+import { exampleAssessment } from "../exampleAssessment.ts";
+import { exampleInspection } from "../exampleInspection.ts";
 
 const { settings } = exampleAssessment();
 const { slide } = exampleInspection();

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import type { Positioning } from "../../src/analysis/positioning/positioning.ts";
-import { lengthsIn } from "../../src/inspection/lengths.ts";
-import { positioningRows } from "../../src/report/positioning.ts";
-import { resultOf } from "../../src/report/result.ts";
-import { terminalText } from "../../src/report/terminal.ts";
-import { exampleAssessment } from "./exampleAssessment.ts";
-import { exampleInspection } from "./exampleInspection.ts";
-import { resultSchema } from "./resultSchema.ts";
+import type { Positioning } from "../../../src/analysis/positioning/positioning.ts";
+import { lengthsIn } from "../../../src/inspection/lengths.ts";
+import { positioningRows } from "../../../src/report/evidence/positioning.ts";
+import { resultOf } from "../../../src/report/result.ts";
+import { terminalText } from "../../../src/report/terminal.ts";
+import { exampleAssessment } from "../exampleAssessment.ts";
+import { exampleInspection } from "../exampleInspection.ts";
+import { resultSchema } from "../resultSchema.ts";
 
 /** Made by hand: two targets 254 mm apart, of which the second was read once while retracting. */
 const POSITIONING: Positioning = {
