@@ -1,10 +1,11 @@
 import type { Severity } from "../analysis/assessment.ts";
+import type { Setting } from "../picture/setting.ts";
 
 /**
  * A piece of text that belongs to no medium. The page (`app/results/evidence/blocks.ts`), the printed report
  * (`document/blocks.ts`) and the terminal (`plainText.ts`) each show it in their own way.
  */
-export type Block = Paragraph | List | Facts | Table | Bars;
+export type Block = Paragraph | List | Facts | Table | Bars | Picture;
 
 /** A title with what stands under it. */
 export interface Part {
@@ -54,9 +55,26 @@ export interface Column {
 }
 
 export interface Row {
-  readonly cells: readonly string[];
+  /** What the row is about, then a cell for each further column. */
+  readonly cells: readonly (string | Figure)[];
   /** The sum of the rows above. */
   readonly as?: "total";
+}
+
+/** A value with its interval beneath it. */
+export interface Figure {
+  readonly value: string;
+  /** Empty where there is none to give. */
+  readonly interval: string;
+}
+
+export interface Picture {
+  readonly kind: "picture";
+  readonly title: string;
+  /** Draws the picture as it is set: as a sheet with its title, or without it across a page or in a narrow column. */
+  readonly svg: (setting: Setting) => string;
+  /** What the picture does not say itself. */
+  readonly caption?: string;
 }
 
 /** Shares of a whole, each drawn as a bar. */

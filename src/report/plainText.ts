@@ -1,7 +1,8 @@
-import type { Block, Part } from "./blocks.ts";
+import type { Block, Figure, Part, Table } from "./blocks.ts";
 
 const INDENT = "  ";
 const BULLET = "- ";
+const COLUMN_GAP = "    ";
 
 /** Spaces, but for the one between a figure and its unit. */
 const BREAKS = /(?<!\d)\s+|\s+(?!(?:mm|in)\b)/;
@@ -52,10 +53,10 @@ export function sectionsText(sections: readonly (readonly string[])[]): string {
   return `${text.join("\n\n")}\n`;
 }
 
-/** A title with its blocks under it, in lines no wider than the width; nothing where there is no such part. */
+/** A title with its blocks under it, in lines no wider than the width; nothing for a part without text. */
 export function partLines(part: Part | null, width: number): readonly string[] {
-  if (part === null) return [];
-  return [...wrapped(part.title, width), ...part.blocks.flatMap((block) => blockLines(block, width))];
+  const lines = part?.blocks.flatMap((block) => blockLines(block, width)) ?? [];
+  return part === null || lines.length === 0 ? [] : [...wrapped(part.title, width), ...lines];
 }
 
 function blockLines(block: Block, width: number): readonly string[] {
@@ -70,19 +71,43 @@ function blockLines(block: Block, width: number): readonly string[] {
     case "facts":
       return columns(block.rows, width);
     case "table":
-      return [
-        ...wrapped(block.caption, width),
-        ...columns(
-          [block.columns.map(({ name }) => name), ...block.rows.map(({ cells }) => cells)].map(
-            ([name = "", ...cells]) => [name, cells.join(", ")],
-          ),
-          width,
-        ),
-      ];
+      return [...wrapped(block.caption, width), ...tableLines(block, width)];
     case "bars":
       return columns(
         block.bars.map(({ name, words }) => [name, words]),
         width,
       );
+    case "picture":
+      return [];
   }
+}
+
+/** Figures stand in columns; where a cell holds words, the row's cells follow one another. */
+function tableLines({ columns: headings, rows }: Table, width: number): readonly string[] {
+  const names = headings.map(({ name }) => name);
+  const cells = rows.map((row) => row.cells.map(cellText));
+  if (headings.every(({ holds }) => holds === "figures")) {
+    const all = [names, ...cells];
+    const widths = names.map((_, column) => Math.max(...all.map((row) => row[column]?.length ?? 0)));
+    return all.map(
+      (row) => INDENT + row.map((cell, column) => cell.padStart(widths[column] ?? 0)).join(COLUMN_GAP),
+    );
+  }
+  if (names.length === 2)
+    return columns(
+      [names, ...cells].map(([name = "", cell = ""]) => [name, cell]),
+      width,
+    );
+  return columns(
+    cells.map(([name = "", ...others]) => [
+      name,
+      others.map((cell, index) => `${names[index + 1]?.toLowerCase()} ${cell}`).join("; "),
+    ]),
+    width,
+  );
+}
+
+function cellText(cell: string | Figure): string {
+  if (typeof cell === "string") return cell;
+  return cell.interval === "" ? cell.value : `${cell.value}, ${cell.interval}`;
 }

@@ -63,7 +63,7 @@ test("it says what changed, whether the limit is kept, by how much, draws it, an
   const text = await shownText(page);
   const order = [
     "Taking up the nut removed",
-    "Proven: lost motion keeps the limit of 0.15 mm",
+    "Proven: lost motion is within the limit of 0.15 mm",
     "Uniform part 0.192 mm less give or take",
     "Uneven part none shown from",
     "Lost motion, before and after",
@@ -127,7 +127,7 @@ test("the comparison follows what is typed", async () => {
     .first()
     .fill("0.1");
   await part(page)
-    .getByRole("heading", { name: "Disproven: lost motion exceeds the limit of 0.1 mm" })
+    .getByRole("heading", { name: "Proven: lost motion is over the limit of 0.1 mm" })
     .waitFor();
 });
 

@@ -77,8 +77,8 @@ describe.each(PAPERS)("on $format the report on two surveys", ({ format, width, 
     if (format === "A4") expect(first).toContain("Change of lost motion (mm)");
     const all = inOneLineOf(pages.map(({ text }) => text).join(" "));
     for (const part of [
-      "The figures",
-      "Along the travel (mm)",
+      "The figures, each with its 95 % interval",
+      "Lost motion along the travel (mm)",
       "How the surveys were made comparable",
       "Slide and machine",
       "How it was measured",

@@ -54,7 +54,7 @@ async function run(line: CommandLine): Promise<ExitCode> {
   await write(
     line.options.json === true
       ? `${JSON.stringify(comparisonResult(file, comparison, "trend" in history ? history : null, inspection, assumed))}\n`
-      : comparisonText(file, comparison, history, inspection, assumed),
+      : comparisonText(file, compared.value),
   );
   const written = await writeFiles(compared.value, line);
   return written && refused.length === 0 ? 0 : 2;

@@ -5,11 +5,10 @@ import type { Inspection } from "../../inspection/schema.ts";
 import { cautionsOf } from "../cautions.ts";
 import { dateWords, dayWritten } from "../dateWords.ts";
 import { documentShell } from "../document/documentShell.ts";
-import { blockMarkup, lines, section, signature } from "../document/pieces.ts";
+import { blockMarkup, lines, section, sectionFrom, signature } from "../document/pieces.ts";
 import { alternatives } from "../evidence/alternatives.ts";
 import { assumed } from "../evidence/assumed.ts";
 import { chances } from "../evidence/chances.ts";
-import type { EvidencePart } from "../evidence/evidence.ts";
 import { nextReadings } from "../evidence/nextReadings.ts";
 import { numbers } from "../evidence/numbers.ts";
 import { positioning } from "../evidence/positioning.ts";
@@ -32,27 +31,19 @@ import { verdictBlock } from "./verdictBlock.ts";
 const SECTIONS: readonly SectionMaker[] = [
   profile,
   screw,
-  evidence(nextReadings),
-  evidence(alternatives),
-  evidence(numbers, "whole"),
-  evidence(positioning),
+  sectionFrom(nextReadings),
+  sectionFrom(alternatives),
+  sectionFrom(numbers, "whole"),
+  sectionFrom(positioning),
   slideAndMachine,
   history,
   measured,
-  evidence(uncertainty, "whole"),
+  sectionFrom(uncertainty, "whole"),
   checks,
   readings,
-  evidence(assumed),
+  sectionFrom(assumed),
   method,
 ];
-
-/** A section of the report from a part of the evidence. */
-function evidence(make: EvidencePart, as: "text" | "whole" = "text"): SectionMaker {
-  return (reported) => {
-    const part = make(reported);
-    return part && { title: part.title, content: part.blocks.map(blockMarkup), as };
-  };
-}
 
 /**
  * The report on one survey of an inspection: one self-contained HTML document, to be read, kept and printed. The same

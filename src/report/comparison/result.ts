@@ -8,7 +8,7 @@ import type { Inspection, Stage } from "../../inspection/schema.ts";
 import { fromMillimetres, type Units } from "../../inspection/units.ts";
 import { cautionsOf } from "../cautions.ts";
 import { finite, mapNumbers, throughout } from "../writtenNumbers.ts";
-import { runningInSummary } from "./runningInSummary.ts";
+import { runningInSummary } from "./runningIn.ts";
 import { comparisonSummary } from "./summary.ts";
 
 export interface SurveyResult {

@@ -1,8 +1,8 @@
-import type { Estimate } from "../../analysis/assessment.ts";
+import type { Conformance, Estimate } from "../../analysis/assessment.ts";
 import type { Acceptance, Comparison, Repair, Withheld } from "../../analysis/comparison/comparison.ts";
 import type { Lengths } from "../../inspection/lengths.ts";
 import { evennessOf } from "../../picture/evenness.ts";
-import { capitalised, estimateWords } from "../words.ts";
+import { capitalised, conformanceWords, estimateWords, inAHundred } from "../words.ts";
 
 const DOING: Readonly<Record<Repair, string>> = {
   adjusted: "taking up the nut",
@@ -91,14 +91,26 @@ const WITHHELD: Readonly<Record<Withheld, string>> = {
   "spring-loaded": "the nut's spring may hide its wear",
 };
 
-/** The greatest lost motion in the later survey, and what that says of the limit. */
-export function acceptanceSentence({ acceptance, to }: Comparison, lengths: Lengths): string {
-  const greatest = estimateWords(acceptance.greatest, lengths);
-  const limit = lengths.position(acceptance.limit);
-  return `In the survey "${to.id}", the greatest lost motion over the working range is ${greatest}: that it keeps the limit of ${limit} is ${conformanceWords(acceptance)}.`;
+const CLAIMS: Readonly<Record<Conformance, string>> = {
+  proven: "Proven: lost motion is within the limit of",
+  disproven: "Proven: lost motion is over the limit of",
+  "not proven": "Not proven: lost motion may be within or over the limit of",
+};
+
+/** Whether the limit is kept, as a heading. */
+export function acceptanceTitle({ conformance, limit }: Acceptance, lengths: Lengths): string {
+  return `${CLAIMS[conformance]} ${lengths.position(limit)}`;
 }
 
-/** `proven`, `disproven`, or `not proven` with what stood against a claim. */
-export function conformanceWords({ conformance, withheld }: Acceptance): string {
-  return withheld === null ? conformance : `${conformance}, for ${WITHHELD[withheld]}`;
+/** The greatest lost motion in the later survey, and whether the limit is kept; if not proven, why not. */
+export function acceptanceSentence({ acceptance, to }: Comparison, lengths: Lengths): string {
+  const { greatest, limit, conformance, withheld } = acceptance;
+  const words = conformanceWords(conformance, `the limit of ${lengths.position(limit)}`);
+  const why = withheld === null ? "" : `, for ${WITHHELD[withheld]}`;
+  return `In the survey "${to.id}", the greatest lost motion over the working range is ${estimateWords(greatest, lengths)}. That is ${words}${why}.`;
+}
+
+/** The chance that the limit is kept, as a sentence. */
+export function acceptanceChance({ acceptance }: Comparison): string {
+  return `The chance that it is kept: ${inAHundred(acceptance.chance)}.`;
 }

@@ -1,4 +1,4 @@
-import type { Bar, Block, Column, Fact } from "../blocks.ts";
+import type { Bar, Block, Column, Fact, Figure, Part } from "../blocks.ts";
 import { html, type Markup } from "../markup.ts";
 
 /** A part of a document under a heading of its own. */
@@ -12,6 +12,17 @@ export interface Section {
 export function section({ title, content, as = "text" }: Section): Markup {
   if (as === "drawing") return html`<section class="drawing" aria-label="${title}">${content}</section>`;
   return html`<section class="${as}"><h2>${title}</h2>${content}</section>`;
+}
+
+/** Makes a section of a document from a part that belongs to no medium. */
+export function sectionFrom<Source>(
+  make: (source: Source) => Part | null,
+  as: Section["as"] = "text",
+): (source: Source) => Section | null {
+  return (source) => {
+    const part = make(source);
+    return part && { title: part.title, content: part.blocks.map(blockMarkup), as };
+  };
 }
 
 /** The text with every figure on one line with its unit. */
@@ -32,10 +43,22 @@ export function blockMarkup(block: Block): Markup {
     case "facts":
       return facts(block.rows);
     case "table":
-      return table(block.columns, block.rows, block.caption);
+      return table(
+        block.columns,
+        block.rows.map(({ cells, ...row }) => ({ ...row, cells: cells.map(cellMarkup) })),
+        block.caption,
+      );
     case "bars":
       return html`<ul class="bars">${block.bars.map(bar)}</ul>`;
+    case "picture":
+      return html`<div class="drawing">${figure(block.svg("sheet"), block.caption)}</div>`;
   }
+}
+
+function cellMarkup(cell: string | Figure): string | Markup {
+  if (typeof cell === "string") return cell;
+  const { value, interval } = cell;
+  return html`${withUnits(value)}${interval === "" ? [] : html`<br>${withUnits(interval)}`}`;
 }
 
 function bar({ name, words, share, isLikeliest }: Bar): Markup {

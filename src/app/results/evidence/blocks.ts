@@ -1,5 +1,7 @@
 import { html, nothing } from "lit";
-import type { Bar, Block, Entry, Table } from "../../../report/blocks.ts";
+import { unsafeHTML } from "lit/directives/unsafe-html.js";
+import type { Bar, Block, Entry, Figure, Picture, Table } from "../../../report/blocks.ts";
+import { inPageColours } from "../../ui/pageColours.ts";
 
 declare global {
   interface HTMLElementEventMap {
@@ -35,6 +37,8 @@ export function blockTemplate(block: Block) {
       return html`<ul class="chances">
         ${block.bars.map(bar)}
       </ul>`;
+    case "picture":
+      return picture(block);
   }
 }
 
@@ -70,20 +74,39 @@ function goTo(from: EventTarget | null, reading: number): void {
 }
 
 function table({ caption, columns, rows }: Table) {
-  return html`<table class="figures">
+  const isWide = columns.every(({ holds }) => holds === "figures");
+  const content = html`<table class="figures ${isWide ? "along" : ""}">
     <caption class="label">${caption}</caption>
     <thead>
       <tr>${columns.map(({ name }) => html`<th scope="col">${name}</th>`)}</tr>
     </thead>
     <tbody>
       ${rows.map(
-        ({ cells: [name, ...cells], as = "" }) => html`<tr class=${as}>
-          <th scope="row">${name}</th>
-          ${cells.map((cell) => html`<td>${cell}</td>`)}
+        ({ cells: [name = "", ...cells], as = "" }) => html`<tr class=${as}>
+          <th scope="row">${cellTemplate(name)}</th>
+          ${cells.map((cell) => html`<td>${cellTemplate(cell)}</td>`)}
         </tr>`,
       )}
     </tbody>
   </table>`;
+  return isWide
+    ? html`<div class="scroll" role="group" aria-label=${caption} tabindex="0">${content}</div>`
+    : content;
+}
+
+function cellTemplate(cell: string | Figure) {
+  return typeof cell === "string" ? cell : html`${cell.value} <span class="range">${cell.interval}</span>`;
+}
+
+/** The picture twice: the style shows the one that there is width for, and nobody hears the other. */
+function picture({ title, svg, caption }: Picture) {
+  return html`<figure>
+    <figcaption>${title}</figcaption>
+    ${(["wide", "narrow"] as const).map(
+      (setting) => html`<div class="picture ${setting}">${unsafeHTML(inPageColours(svg(setting)))}</div>`,
+    )}
+    ${caption === undefined ? nothing : html`<p class="beneath">${caption}</p>`}
+  </figure>`;
 }
 
 function bar({ name, words, share, isLikeliest }: Bar) {

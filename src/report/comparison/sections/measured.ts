@@ -2,7 +2,7 @@ import type { Assessment } from "../../../analysis/assessment.ts";
 import { surveyFacts, surveyTable } from "../../assessment/sections/measured.ts";
 import { html } from "../../markup.ts";
 import { verdictTitle } from "../../verdictTitle.ts";
-import type { ComparisonSectionMaker } from "../reportedComparison.ts";
+import type { ComparisonSectionMaker } from "./reported.ts";
 
 /** How the readings of both surveys were taken, with what each comes to by itself, and which surveys there are. */
 export const measured: ComparisonSectionMaker = ({ from, to, inspection }) => {

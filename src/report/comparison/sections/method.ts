@@ -1,5 +1,5 @@
 import { html } from "../../markup.ts";
-import type { ComparisonSectionMaker } from "../reportedComparison.ts";
+import type { ComparisonSectionMaker } from "./reported.ts";
 
 const CHANGE =
   "The readings of each survey, corrected for the way of measuring, became many profiles that agree with them, drawn at random, with a fixed seed, from a model of how screws wear. Profiles of the one survey were set against profiles of the other, each with an error of its indicator drawn from what is stated of it; surveys that name one indicator share its error. Stations need not be the same. Each change is the median of the differences, with the interval that holds 95 in 100 of them; it counts as shown where that interval lies on one side of nothing. The change is called the same everywhere where one amount lies within the band of the difference all along the travel. The uniform part is the least lost motion over the travel; the uneven part is how much more there is where it is greatest over the working range. That the limit is kept is proven or disproven after ISO 14253-1, at 95 %, one-sided, with a guard band of 1.65 u, and only where 95 in 100 of the profiles bear it out and no check on the readings stands against it.";

@@ -1,8 +1,40 @@
 import type { RunningIn, TooFewSurveys } from "../../analysis/runningIn/runningIn.ts";
 import type { TrendKind } from "../../analysis/runningIn/trendShapes.ts";
 import { dateOfDay } from "../../inspection/dates.ts";
-import type { Lengths } from "../../inspection/lengths.ts";
+import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
+import { runningInPicture } from "../../picture/runningIn/runningInPicture.ts";
+import { runningInSvg } from "../../picture/runningIn/runningInSvg.ts";
 import { estimateWords, inAHundred } from "../words.ts";
+import type { ComparisonPart } from "./compared.ts";
+
+/** How the uniform part has grown since the last repair, and when to look again; or that it is too early to say. */
+export const runningIn: ComparisonPart = ({ history, inspection: { slide } }) => {
+  if (!("trend" in history)) {
+    if (history.surveys < 2) return null;
+    return { title: "Running in", blocks: [{ kind: "paragraph", text: tooLittleWords(history) }] };
+  }
+  const lengths = lengthsIn(slide.units, history.resolution);
+  const { by, surveys } = history;
+  const picture = runningInPicture(history, slide.units);
+  return {
+    title: "Running in",
+    blocks: [
+      { kind: "paragraph", text: runningInSummary(history, lengths) },
+      { kind: "picture", title: picture.title, svg: (setting) => runningInSvg(picture, setting) },
+      {
+        kind: "table",
+        caption: "The uniform part, survey by survey.",
+        columns: [by === "date" ? "Date" : "Hours of use", "Survey", "Uniform part"].map((name) => ({
+          name,
+          holds: "words",
+        })),
+        rows: surveys.map(({ at, survey, uniform }) => ({
+          cells: [timeWords(at, by), survey, estimateWords(uniform, lengths)],
+        })),
+      },
+    ],
+  };
+};
 
 const COURSE: Readonly<Record<TrendKind, string>> = {
   constant: "it does not grow",
@@ -12,8 +44,8 @@ const COURSE: Readonly<Record<TrendKind, string>> = {
   "settling-then-steady": "it grew fast at first and now grows at a steady rate",
 };
 
-/** A course is told as the one found from this chance on. */
-const TOLD_FROM = 0.6;
+/** From this chance on, the likeliest course is stated as the one found. */
+const STATED_FROM = 0.6;
 
 /** The trend since the last repair in a few plain sentences. */
 export function runningInSummary(runningIn: RunningIn, lengths: Lengths): string {
@@ -25,7 +57,7 @@ export function runningInSummary(runningIn: RunningIn, lengths: Lengths): string
   ].join(" ");
 }
 
-/** Why nothing is said of running in yet. */
+/** Why there is no trend yet. */
 export function tooLittleWords({ surveys, why }: TooFewSurveys): string {
   return why === "times"
     ? "The surveys since the last repair were taken at fewer than three different times: too few to tell a trend."
@@ -47,7 +79,7 @@ function growthSentence({ growth, surveys, by }: RunningIn, lengths: Lengths): s
 
 function courseSentence({ chances, likeliest }: RunningIn): string {
   const chance = chances[likeliest];
-  return chance >= TOLD_FROM
+  return chance >= STATED_FROM
     ? `As they have it, ${COURSE[likeliest]} (${inAHundred(chance)}).`
     : `In what way it goes on they do not tell yet; the likeliest is that ${COURSE[likeliest]} (${inAHundred(chance)}).`;
 }

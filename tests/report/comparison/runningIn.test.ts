@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { RunningIn } from "../../../src/analysis/runningIn/runningIn.ts";
 import { lengthsIn } from "../../../src/inspection/lengths.ts";
-import { runningInSummary, tooLittleWords } from "../../../src/report/comparison/runningInSummary.ts";
+import { runningInSummary, tooLittleWords } from "../../../src/report/comparison/runningIn.ts";
 import { exampleRunningIn } from "./exampleComparison.ts";
 
 const words = (changes: Partial<RunningIn> = {}): string =>
