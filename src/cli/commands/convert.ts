@@ -10,7 +10,7 @@ import { surveyCsv } from "../../intake/writeCsv.ts";
 import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
 import { fileReader } from "../fileReader.ts";
 import { LOG_OPTIONS } from "../logOptions.ts";
-import { complain, write, writeOut } from "../output.ts";
+import { printProblem, write, writeOut } from "../output.ts";
 import { OVERRIDES } from "../overrides.ts";
 import { sourceName } from "../source.ts";
 
@@ -61,7 +61,7 @@ function formatFor(asked: string | undefined, out: string | undefined): Outcome<
   const format = asked ?? (out !== undefined && extname(out).toLowerCase() === ".csv" ? "csv" : "json");
   return format === "json" || format === "csv"
     ? succeeded(format)
-    : failed("--to", `"${format}" is none of its values`, "It takes json or csv.");
+    : failed("--to", `"${format}" is not one of its values`, "Write json or csv.");
 }
 
 /** The inspection with only the survey asked for, or with all. */
@@ -87,13 +87,13 @@ async function toJson(
 /** One inspection of all the surveys, where they are of one slide. */
 function joined(inspections: readonly InspectionPartly[]): Outcome<InspectionPartly> {
   const [first, ...others] = inspections;
-  if (first === undefined) throw new Error("There is nothing to join.");
+  if (first === undefined) throw new Error("No inspection to join.");
   const { surveys: _own, ...about } = first;
   for (const { surveys: _others, ...other } of others) {
     if (!isDeepStrictEqual(other, about)) {
       return failed(
         "",
-        "the files are not of one slide, or say different things of it",
+        "the files are not of one slide, or describe it differently",
         "Convert each by itself, or give them the same slide with --slide SLIDE.json.",
       );
     }
@@ -111,7 +111,7 @@ async function toCsv(
   );
   const [first, ...others] = all;
   if (first === undefined)
-    return failed("surveys", "there is no survey to write as CSV", "Add readings first.");
+    return failed("surveys", "there is no survey to write as CSV", "Add readings to the file first.");
   if (out === undefined) {
     return others.length === 0
       ? succeeded(await write(first.text))
@@ -153,6 +153,6 @@ function namesFor(out: string, surveys: readonly Survey[]): readonly string[] {
 }
 
 function refuse(problem: Problem, file?: string): ExitCode {
-  complain(problem, file === undefined ? undefined : sourceName(file));
+  printProblem(problem, file === undefined ? undefined : sourceName(file));
   return 2;
 }

@@ -5,5 +5,5 @@ import { convert } from "./convert.ts";
 import { plan } from "./plan.ts";
 import { serve } from "./serve.ts";
 
-/** Every command of the program, in the order in which help tells them. */
+/** Every command of the program, in the order of the help. */
 export const COMMANDS: readonly Command[] = [assess, compare, plan, convert, serve];

@@ -18,7 +18,7 @@ import { COMPARISON_PARTS } from "./parts.ts";
 import { measured } from "./sections/measured.ts";
 import { method } from "./sections/method.ts";
 import type { ComparisonSectionMaker, ReportedComparison } from "./sections/reported.ts";
-import { acceptanceChance, acceptanceSentence, acceptanceTitle, changeSummary } from "./summary.ts";
+import { acceptanceSentence, acceptanceTitle, changeSummary } from "./summary.ts";
 
 const PARTS = COMPARISON_PARTS;
 
@@ -95,7 +95,7 @@ function answer({ comparison, lengths }: ReportedComparison): Markup {
   return html`<div class="verdict ${TONE[acceptance.conformance]}">
 <p class="change">${withUnits(changeSummary(comparison, lengths))}</p>
 <h2>${withUnits(acceptanceTitle(acceptance, lengths))}</h2>
-<p>${withUnits(acceptanceSentence(comparison, lengths))} ${acceptanceChance(comparison)}</p></div>`;
+<p>${withUnits(acceptanceSentence(comparison, lengths))}</p></div>`;
 }
 
 /** The changes and the limit, large. */

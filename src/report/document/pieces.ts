@@ -1,4 +1,4 @@
-import type { Bar, Block, Column, Fact, Figure, Part } from "../blocks.ts";
+import type { Bar, Block, Column, Fact, Figure, Part, Table } from "../blocks.ts";
 import { html, type Markup } from "../markup.ts";
 
 /** A part of a document under a heading of its own. */
@@ -43,16 +43,19 @@ export function blockMarkup(block: Block): Markup {
     case "facts":
       return facts(block.rows);
     case "table":
-      return table(
-        block.columns,
-        block.rows.map(({ cells, ...row }) => ({ ...row, cells: cells.map(cellMarkup) })),
-        block.caption,
-      );
+      return blockTable(block);
     case "bars":
       return html`<ul class="bars">${block.bars.map(bar)}</ul>`;
     case "picture":
       return html`<div class="drawing">${figure(block.svg("sheet"), block.caption)}</div>`;
   }
+}
+
+/** A table of nothing but figures is set close, so that it fits a narrow screen. */
+function blockTable({ columns, rows, caption }: Table): Markup {
+  const isCompact = columns.every(({ holds }) => holds === "figures");
+  const cells = rows.map((row) => ({ ...row, cells: row.cells.map(cellMarkup) }));
+  return html`<div class="${isCompact ? "compact" : ""}">${table(columns, cells, caption)}</div>`;
 }
 
 function cellMarkup(cell: string | Figure): string | Markup {
