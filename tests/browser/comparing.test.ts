@@ -48,7 +48,7 @@ test("what compares is loaded when it is first opened, and takes the surveys tha
   page.on("request", (request) => loaded.push(request.url()));
   await page.getByRole("button", { name: /^Lathe 1/ }).click();
   await page.getByRole("heading", { name: "Leave it alone", level: 2 }).waitFor();
-  const ofPart = () => loaded.filter((url) => url.includes("comparingPanel"));
+  const ofPart = () => loaded.filter((url) => url.includes("comparisonPanel"));
   expect(ofPart()).toEqual([]);
   await openPart(page);
   await part(page)

@@ -70,7 +70,7 @@ describe.each(PAPERS)("on $format the report on two surveys", ({ format, width, 
     for (const part of [
       "Before and after",
       "Taking up the nut removed",
-      "Proven: lost motion keeps",
+      "Proven: lost motion is within",
       "Take care",
     ])
       expect(first).toContain(part);
