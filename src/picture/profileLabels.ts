@@ -35,8 +35,8 @@ const WRONG_SIDE = 20;
 const READING_SIZE = 9;
 export const LINE_SAMPLE = 5;
 const BAND_EDGE = 1.5;
-/** Height of the bar that a worn zone has on the foot of the plot, in pixels. */
-const WORN_BAR = 9;
+/** Height of the bar that a worn zone has on the foot of the plot, as a share of the plot's. */
+export const WORN_BAR_SHARE = 0.028;
 
 /** Finds a place beside what it names for every label of the plot. */
 export function profileLabels(picture: ProfilePicture, frame: ProfileFrame): readonly PlacedLabel[] {
@@ -119,14 +119,18 @@ function overBar({ from, to }: Interval, { plot, x }: ProfileFrame) {
     const left = Math.min(Math.max(wished, plot.x), plot.x + plot.width - width);
     return [1, 2, 3, 4, 5, 6].map((row) => ({
       x: left,
-      y: above(plot.y + plot.height - WORN_BAR, row),
+      y: above(topOfBars(plot), row),
       reluctance: FAR * row,
     }));
   };
 }
 
 function topOfBar({ from, to }: Interval, { plot, x }: ProfileFrame): Point {
-  return { x: (x(from) + x(to)) / 2, y: plot.y + plot.height - WORN_BAR };
+  return { x: (x(from) + x(to)) / 2, y: topOfBars(plot) };
+}
+
+function topOfBars({ y, height }: Box): number {
+  return y + height * (1 - WORN_BAR_SHARE);
 }
 
 /** Places above and below a level line, from its right end leftwards. */
@@ -180,13 +184,13 @@ function obstaclesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Box
 }
 
 /** The bars that worn zones have on the foot of the plot, where the screw is not drawn under it. */
-export function wornBars({ wornZones }: ProfilePicture, { screw, plot, x }: ProfileFrame): readonly Box[] {
+function wornBars({ wornZones }: ProfilePicture, { screw, plot, x }: ProfileFrame): readonly Box[] {
   if (screw !== null) return [];
   return wornZones.map(({ from, to }) => ({
     x: x(from),
-    y: plot.y + plot.height - WORN_BAR,
+    y: topOfBars(plot),
     width: x(to) - x(from),
-    height: WORN_BAR,
+    height: plot.height * WORN_BAR_SHARE,
   }));
 }
 

@@ -44,10 +44,8 @@ const INSPECTION = JSON.stringify({
   ],
 });
 
-async function opened(width = 820, lacks: () => void = () => {}): Promise<Page> {
+async function opened(width = 820): Promise<Page> {
   const page = await served.open({ width, height: 900 });
-  await page.addInitScript(lacks);
-  await page.reload();
   await dropFiles(page, ["cross-slide.json", INSPECTION]);
   await page.getByRole("heading", { name: /Remake the screw/ }).waitFor();
   await page.locator("canvas").waitFor();
@@ -61,13 +59,7 @@ const LAYOUT_BLUE = "18,58,107";
 
 /** The colours of the drawing, of those drawn without any ground shining through. */
 function coloursOf(canvas: HTMLCanvasElement): string[] {
-  // The canvas is drawn on by a worker: a copy of it is looked at.
-  const copy = document.createElement("canvas");
-  copy.width = canvas.width;
-  copy.height = canvas.height;
-  const context = copy.getContext("2d");
-  context?.drawImage(canvas, 0, 0);
-  const { data } = context?.getImageData(0, 0, copy.width, copy.height) ?? { data: [] };
+  const { data } = canvas.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height) ?? { data: [] };
   const seen = new Set<string>();
   for (let i = 0; i < data.length; i += 4)
     if (data[i + 3] === 255) seen.add(`${data[i]},${data[i + 1]},${data[i + 2]}`);
@@ -77,6 +69,9 @@ function coloursOf(canvas: HTMLCanvasElement): string[] {
 const reader = (page: Page): Locator => page.getByRole("slider", { name: "Read the profile off" });
 const said = (page: Page): Promise<string | null> => reader(page).getAttribute("aria-valuetext");
 const readout = (page: Page): Locator => page.locator("tightspot-profile-chart .readout");
+const canvasOf = (page: Page): Locator => page.locator("tightspot-profile-chart canvas");
+const drawn = (page: Page): Promise<string> =>
+  canvasOf(page).evaluate((element) => (element as HTMLCanvasElement).toDataURL());
 
 /** Where on the screen a place of the travel is, halfway up the chart. */
 async function placeOf(page: Page, share: number): Promise<{ readonly x: number; readonly y: number }> {
@@ -101,8 +96,10 @@ test("keys walk from station to station and tell what was read, struck and worke
   await readout(page).getByText("At 300 mm.").waitFor();
 });
 
-test("a pointer reads the place off that it is at", async () => {
+test("a pointer reads the place off that it is at, and the chart marks it", async () => {
   const page = await opened();
+  expect(await canvasOf(page).evaluate(coloursOf)).toContain(LAYOUT_BLUE);
+  const before = await drawn(page);
   await readout(page)
     .getByText(/Touch the chart, point at it/)
     .waitFor();
@@ -111,35 +108,7 @@ test("a pointer reads the place off that it is at", async () => {
   await readout(page)
     .getByText(/^At 1\d\d mm\. Lost motion 0\.\d\d mm/)
     .waitFor();
-});
-
-test.each([
-  [
-    "cannot hand a canvas to a worker",
-    () => {
-      delete (HTMLCanvasElement.prototype as Partial<HTMLCanvasElement>).transferControlToOffscreen;
-    },
-  ],
-  [
-    "cannot load the worker that draws",
-    () => {
-      window.Worker = class extends Worker {
-        constructor(url: string | URL, options?: WorkerOptions) {
-          super(String(url).includes("chartWorker") ? new URL("gone.js", location.href) : url, options);
-        }
-      };
-    },
-  ],
-])("a browser that %s draws the chart on the page, to be read off all the same", async (_lack, lacks) => {
-  const page = await opened(820, lacks);
-  const canvas = page.locator("tightspot-profile-chart canvas");
-  await expect.poll(() => canvas.evaluate(coloursOf)).toContain(LAYOUT_BLUE);
-  expect(await canvas.evaluate((element: HTMLCanvasElement) => element.getContext("2d") !== null)).toBe(true);
-  const { x, y } = await placeOf(page, 0.5);
-  await page.mouse.move(x, y);
-  await readout(page)
-    .getByText(/^At 1\d\d mm\. Lost motion 0\.\d\d mm/)
-    .waitFor();
+  await expect.poll(() => drawn(page)).not.toBe(before);
 });
 
 test("a finger reads off, and does not keep the page from being scrolled", async () => {
@@ -179,8 +148,12 @@ test("keys and buttons show it closer, and what is read off stays in sight", asy
   await status(/^Shown from 38 mm to 113 mm\.$/).waitFor({ state: "attached" });
   await reader(page).focus();
   await page.keyboard.press("End");
-  await page.locator("tightspot-profile-chart .line").waitFor();
-  await page.keyboard.press("0");
+  await page.getByText("The same as a table").click();
+  await page
+    .getByRole("table", { name: "Readings at each station" })
+    .getByRole("rowheader", { name: "300", exact: true })
+    .waitFor();
+  await reader(page).press("0");
   await status(/^The whole travel is shown\.$/).waitFor({ state: "attached" });
   expect(await page.getByRole("button", { name: "Show more of it" }).isDisabled()).toBe(true);
 });
@@ -212,17 +185,15 @@ test("the table has the readings of each station, struck ones apart", async () =
 
 test("out of sight the chart is not drawn anew with every key; in sight again, it shows what is there now", async () => {
   const page = await opened(412);
-  const canvas = page.locator("tightspot-profile-chart canvas");
-  const drawn = () => canvas.evaluate((element) => (element as HTMLCanvasElement).toDataURL());
-  const title = () => canvas.getAttribute("aria-label");
-  const before = { drawn: await drawn(), title: await title() };
+  const title = () => canvasOf(page).getAttribute("aria-label");
+  const before = { drawn: await drawn(page), title: await title() };
   const last = page.getByLabel("Backlash, reading 26", { exact: true });
   await last.evaluate((cell) => cell.scrollIntoView());
   await last.fill("0.93");
   await expect.poll(title, { timeout: 10_000 }).not.toBe(before.title);
-  expect(await drawn()).toBe(before.drawn);
-  await canvas.scrollIntoViewIfNeeded();
-  await expect.poll(drawn).not.toBe(before.drawn);
+  expect(await drawn(page)).toBe(before.drawn);
+  await canvasOf(page).scrollIntoViewIfNeeded();
+  await expect.poll(() => drawn(page)).not.toBe(before.drawn);
 });
 
 test("on paper the whole profile is drawn in lines, and the screw with it, wherever the page stands", async () => {
@@ -241,7 +212,7 @@ test("on paper the whole profile is drawn in lines, and the screw with it, where
 
 test("with forced colours the chart is drawn in the reader's own", async () => {
   const page = await opened();
-  const colours = () => page.locator("tightspot-profile-chart canvas").evaluate(coloursOf);
+  const colours = () => canvasOf(page).evaluate(coloursOf);
   await expect.poll(colours).toContain(LAYOUT_BLUE);
   await page.emulateMedia({ forcedColors: "active" });
   await expect.poll(colours).not.toContain(LAYOUT_BLUE);

@@ -3,21 +3,21 @@ import { DARK_PALETTE, LIGHT_PALETTE, type Palette } from "../../../picture/pale
 const DARK = matchMedia("(prefers-color-scheme: dark)");
 const FORCED = matchMedia("(forced-colors: active)");
 
-/** The colours that a canvas is drawn in: a canvas does not follow the page's by itself. */
-export function look(): Palette {
+/** The colours of the page for a canvas, which does not follow them by itself. */
+export function chartPalette(): Palette {
   if (FORCED.matches) return forced();
   return DARK.matches ? DARK_PALETTE : LIGHT_PALETTE;
 }
 
-/** Tells whenever the colours change. @returns what ends that */
-export function watchLook(changed: () => void): () => void {
+/** Calls `changed` whenever the colours change. @returns a function that ends this */
+export function watchPalette(changed: () => void): () => void {
   for (const query of [DARK, FORCED]) query.addEventListener("change", changed);
   return () => {
     for (const query of [DARK, FORCED]) query.removeEventListener("change", changed);
   };
 }
 
-/** The few colours that the reader's system has. */
+/** The few colours of the reader's system. */
 function forced(): Palette {
   const paper = systemColour("Canvas");
   const ink = systemColour("CanvasText");
