@@ -11,7 +11,7 @@ beforeAll(async () => {
 
 afterAll(() => served.close());
 
-/** A slide worn in the middle, read twice every 25 mm to the same figure, and once more with what was struck. */
+/** A slide worn in the middle: two equal readings every 25 mm, and a struck reading at 75 mm. */
 const INSPECTION = JSON.stringify({
   format: "tightspot-inspection",
   version: 1,
@@ -54,10 +54,10 @@ async function opened(width = 820): Promise<Page> {
   return page;
 }
 
-/** Of the profile and its readings, by light. */
+/** The colour of the profile and its readings in light mode. */
 const LAYOUT_BLUE = "18,58,107";
 
-/** The colours of the drawing, of those drawn without any ground shining through. */
+/** The opaque colours on the canvas. */
 function coloursOf(canvas: HTMLCanvasElement): string[] {
   const { data } = canvas.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height) ?? { data: [] };
   const seen = new Set<string>();
@@ -73,14 +73,14 @@ const canvasOf = (page: Page): Locator => page.locator("tightspot-profile-chart 
 const drawn = (page: Page): Promise<string> =>
   canvasOf(page).evaluate((element) => (element as HTMLCanvasElement).toDataURL());
 
-/** Where on the screen a place of the travel is, halfway up the chart. */
+/** The point of the screen at a share of the chart's width, halfway up. */
 async function placeOf(page: Page, share: number): Promise<{ readonly x: number; readonly y: number }> {
   const box = await reader(page).boundingBox();
   if (box === null) throw new Error("The chart is not shown.");
   return { x: box.x + box.width * share, y: box.y + box.height / 2 };
 }
 
-test("keys walk from station to station and tell what was read, struck and worked out, with units", async () => {
+test("keys move from station to station and read off the profile, the readings and struck ones, with units", async () => {
   const page = await opened();
   await reader(page).focus();
   for (let station = 0; station < 3; station++) await page.keyboard.press("PageUp");
@@ -96,7 +96,7 @@ test("keys walk from station to station and tell what was read, struck and worke
   await readout(page).getByText("At 300 mm.").waitFor();
 });
 
-test("a pointer reads the place off that it is at, and the chart marks it", async () => {
+test("a pointer reads off the place it is at, and the chart marks the place", async () => {
   const page = await opened();
   expect(await canvasOf(page).evaluate(coloursOf)).toContain(LAYOUT_BLUE);
   const before = await drawn(page);
@@ -111,13 +111,13 @@ test("a pointer reads the place off that it is at, and the chart marks it", asyn
   await expect.poll(() => drawn(page)).not.toBe(before);
 });
 
-test("a finger reads off, and does not keep the page from being scrolled", async () => {
+test("a finger reads off and can still scroll the page", async () => {
   const page = await opened(360);
   const touchAction = await reader(page).evaluate((element) => getComputedStyle(element).touchAction);
   expect(touchAction).toBe("pan-y");
 });
 
-test("a stretch that is dragged over is shown closer, and all of it again on asking", async () => {
+test("dragging over a part zooms to it, and a button shows the whole travel again", async () => {
   const page = await opened();
   const [start, end] = [await placeOf(page, 0.4), await placeOf(page, 0.6)];
   await page.mouse.move(start.x, start.y);
@@ -135,7 +135,7 @@ test("a stretch that is dragged over is shown closer, and all of it again on ask
   expect(await stations.count()).toBe(14);
 });
 
-test("keys and buttons show it closer, and what is read off stays in sight", async () => {
+test("keys and buttons zoom, and the place that is read off stays in view", async () => {
   const page = await opened();
   const status = (text: RegExp) => page.getByRole("status").filter({ hasText: text });
   await reader(page).focus();
@@ -158,7 +158,7 @@ test("keys and buttons show it closer, and what is read off stays in sight", asy
   expect(await page.getByRole("button", { name: "Show more of it" }).isDisabled()).toBe(true);
 });
 
-test("with Control the wheel shows it closer where it points; without, it scrolls the page", async () => {
+test("with Control the wheel zooms at the pointer; without, it scrolls the page", async () => {
   const page = await opened();
   const { x, y } = await placeOf(page, 0.5);
   await page.mouse.move(x, y);
@@ -183,7 +183,7 @@ test("the table has the readings of each station, struck ones apart", async () =
   expect(await row.getByRole("cell").allInnerTexts()).toEqual(["0.12 0.12", "0.24"]);
 });
 
-test("out of sight the chart is not drawn anew with every key; in sight again, it shows what is there now", async () => {
+test("far from the viewport the chart is not redrawn at every key; back in view it is up to date", async () => {
   const page = await opened(412);
   const title = () => canvasOf(page).getAttribute("aria-label");
   const before = { drawn: await drawn(page), title: await title() };
@@ -196,7 +196,7 @@ test("out of sight the chart is not drawn anew with every key; in sight again, i
   await expect.poll(() => drawn(page)).not.toBe(before.drawn);
 });
 
-test("on paper the whole profile is drawn in lines, and the screw with it, wherever the page stands", async () => {
+test("the print has the whole profile as SVG, and the screw, wherever the page is scrolled", async () => {
   const page = await opened(1280);
   await page.getByRole("button", { name: "Show it closer" }).click();
   await page.evaluate(() => {
@@ -205,12 +205,12 @@ test("on paper the whole profile is drawn in lines, and the screw with it, where
   await page.emulateMedia({ media: "print" });
   await page.getByRole("img", { name: /^Lost motion: 0\.11 mm at the tight spot/ }).waitFor();
   expect(await page.locator("canvas").isVisible()).toBe(false);
-  const drawn = page.locator("tightspot-profile-chart .on-paper");
-  expect(await drawn.getByText("300", { exact: true }).count()).toBe(1);
+  const printed = page.locator("tightspot-profile-chart .printed");
+  expect(await printed.getByText("300", { exact: true }).count()).toBe(1);
   await page.getByText(/^The screw along its travel, wear drawn/).waitFor();
 });
 
-test("with forced colours the chart is drawn in the reader's own", async () => {
+test("with forced colours the chart takes the reader's colours", async () => {
   const page = await opened();
   const colours = () => canvasOf(page).evaluate(coloursOf);
   await expect.poll(colours).toContain(LAYOUT_BLUE);

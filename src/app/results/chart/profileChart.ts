@@ -15,9 +15,10 @@ import { isOpen } from "../../ui/isOpen.ts";
 import profileChartCss from "./profileChart.css?inline";
 import { readTo, stationsOf } from "./readingOff.ts";
 import { between, moved, partOf, showing, zoomed } from "./zoom.ts";
-import { type Zooming, zoomButtons } from "./zoomButtons.ts";
 
+/** Factor of one step of zooming, and the share of what is shown that one press pans by. */
 const CLOSER = 2;
+const PAN = 0.5;
 /** A pointer dragged this far, in pixels, selects a part of the travel; one dragged less far points. */
 const LEAST_DRAG = 10;
 
@@ -27,7 +28,7 @@ interface Selection {
   readonly to: number;
 }
 
-/** The profile along the travel, to be read off and looked at closer, and on asking as a table. */
+/** The chart of the profile, which can be read off and zoomed, and the same as a table. */
 @customElement("tightspot-profile-chart")
 export class ProfileChart extends LitElement {
   static override styles = [controls, unsafeCSS(profileChartCss)];
@@ -35,7 +36,7 @@ export class ProfileChart extends LitElement {
   @property({ attribute: false }) picture: ProfilePicture | null = null;
   @property({ attribute: false }) assessment: Assessment | null = null;
 
-  /** What is shown of the travel, in the reader's unit; null for all of it. */
+  /** The part of the travel that is shown, in the reader's unit; null for all of it. */
   @state() private view: Interval | null = null;
   /** The place that is read off, in the reader's unit. */
   @state() private at: number | null = null;
@@ -47,16 +48,9 @@ export class ProfileChart extends LitElement {
     this.picture === null ? null : { picture: partOf(this.picture, this.#shown()), at: this.at },
   );
   #stations: readonly number[] = [];
-  readonly #zooming: Zooming = {
-    closer: () => this.#zoom(CLOSER),
-    back: () => this.#zoom(1 / CLOSER),
-    whole: () => this.#showPart(null),
-    along: (share) => this.#showPart(moved(this.#shown(), this.#whole(), share)),
-  };
-
   constructor() {
     super();
-    new BeforePrint(this, () => this.#toPaper());
+    new BeforePrint(this, () => this.#drawForPrint());
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -71,13 +65,13 @@ export class ProfileChart extends LitElement {
   }
 
   override render() {
-    const { picture, assessment, view } = this;
+    const { picture, assessment } = this;
     if (picture === null || assessment === null) return nothing;
     return html`
       <figure>
         <div class="head">
           <figcaption>${picture.title}</figcaption>
-          ${zoomButtons(view === null, this.#zooming)}
+          ${this.#zoomButtons()}
         </div>
         <div class="chart" aria-busy=${this.#canvas.chart === null}>
           <canvas role="img" aria-label=${picture.description}></canvas>
@@ -85,7 +79,7 @@ export class ProfileChart extends LitElement {
         </div>
         <div class="readout" aria-hidden="true">${this.#readout(picture, assessment)}</div>
         <p class="unseen" role="status">${this.announced}</p>
-        <div class="on-paper"></div>
+        <div class="printed"></div>
       </figure>
       <details
         @toggle=${(event: Event) => {
@@ -108,6 +102,32 @@ export class ProfileChart extends LitElement {
   protected override updated(changed: PropertyValues): void {
     if (changed.has("picture") || changed.has("view")) this.#canvas.draw();
     else if (changed.has("at")) this.#canvas.chart?.readOff(this.at);
+  }
+
+  #zoomButtons() {
+    const isWhole = this.view === null;
+    const pan = (share: number) => () => this.#showPart(moved(this.#shown(), this.#whole(), share));
+    const button = (name: string, sign: string, act: () => void, off = false) => html`<button
+      type="button"
+      class="quiet"
+      aria-label=${name}
+      title=${name}
+      ?disabled=${off}
+      @click=${act}
+    >
+      <span aria-hidden="true">${sign}</span>
+    </button>`;
+    return html`<div class="zoom screen-only">
+      ${
+        isWhole
+          ? nothing
+          : html`${button("Back along the travel", "‹", pan(-PAN))}
+              ${button("Further along the travel", "›", pan(PAN))}
+              <button type="button" class="quiet whole" @click=${() => this.#showPart(null)}>Whole travel</button>`
+      }
+      ${button("Show it closer", "+", () => this.#zoom(CLOSER))}
+      ${button("Show more of it", "−", () => this.#zoom(1 / CLOSER), isWhole)}
+    </div>`;
   }
 
   #reader(picture: ProfilePicture, assessment: Assessment) {
@@ -239,10 +259,10 @@ export class ProfileChart extends LitElement {
     );
   };
 
-  /** On paper it is drawn in lines, which stay crisp, whatever part and in whatever colours it is shown here. */
-  #toPaper(): void {
-    const paper = this.renderRoot.querySelector(".on-paper");
-    if (paper !== null && this.picture !== null) paper.innerHTML = profileSvg(this.picture);
+  /** Printed is the whole profile as SVG, which stays sharp, whatever part and colours the screen shows. */
+  #drawForPrint(): void {
+    const printed = this.renderRoot.querySelector(".printed");
+    if (printed !== null && this.picture !== null) printed.innerHTML = profileSvg(this.picture);
   }
 }
 

@@ -2,7 +2,7 @@ import type { Interval } from "../../../analysis/decide/settings.ts";
 import { roundTo } from "../../../inspection/units.ts";
 import { heightAt } from "../../../picture/heightAt.ts";
 import type { Point, ProfilePicture } from "../../../picture/profilePicture.ts";
-import { keyedTo, wayBetween } from "../screw/nutPosition.ts";
+import { keyMove, positionRange } from "../sliderRange.ts";
 
 /** A place along the travel where the profile can be read off. */
 export interface Stop {
@@ -18,7 +18,7 @@ export function stationsOf({ readings, struck }: ProfilePicture): readonly numbe
 /** The stops on the profile: the ends of the x axis, the stations, and round positions in between. */
 export function stopsAlong(picture: ProfilePicture): (Point & Stop)[] {
   const { from, to } = picture.xAxis;
-  const { step } = wayBetween(from, to);
+  const { step } = positionRange(from, to);
   const first = Math.ceil(from / step);
   const round = Array.from({ length: Math.floor(to / step) - first + 1 }, (_, i) => (first + i) * step);
   const stations = new Set(stationsOf(picture));
@@ -62,6 +62,6 @@ export function readTo(
 ): number | null {
   if (key === "PageUp") return stations.find((station) => station > at) ?? at;
   if (key === "PageDown") return stations.findLast((station) => station < at) ?? at;
-  const { step } = wayBetween(shown.from, shown.to);
-  return keyedTo(key, at, { ...whole, step });
+  const { step } = positionRange(shown.from, shown.to);
+  return keyMove(key, at, { ...whole, step });
 }
