@@ -2,7 +2,7 @@ import { ACTIONS, type Assessment, type NextReading, type Reason } from "../anal
 import { LEAST_STATIONS } from "../inspection/leastStations.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import { actionWords, excessPlay } from "./outsidePlay.ts";
-import { estimateWords, inAHundred } from "./words.ts";
+import { allOf, anyOf, estimateWords, inAHundred } from "./words.ts";
 
 /** An action less likely than this is not worth naming beside the likeliest. */
 const WORTH_NAMING = 0.05;
@@ -60,7 +60,7 @@ function soFar(assessment: Assessment): readonly string[] {
   const others = ACTIONS.filter((action) => action !== likeliest && chances[action] >= WORTH_NAMING)
     .sort((a, b) => chances[b] - chances[a])
     .map((action) => `${actionWords(action, assessment)} (${inAHundred(chances[action])})`);
-  const besides = others.length === 0 ? "" : `; it could also be ${others.join(" or ")}`;
+  const besides = others.length === 0 ? "" : `; it could also be ${anyOf(others)}`;
   return [
     `Likeliest so far: ${actionWords(likeliest, assessment)} (chance ${inAHundred(chances[likeliest])})${besides}.`,
   ];
@@ -85,7 +85,5 @@ function whatToRead(next: readonly NextReading[], lengths: Lengths): readonly st
     "endFloat" in reading ? "the end float" : `at about ${lengths.spot(reading.position)}`,
   );
   if (places.length === 0) return [];
-  const last = places.at(-1);
-  const list = places.length === 1 ? last : `${places.slice(0, -1).join(", ")} and ${last}`;
-  return [`Read next ${list}.`];
+  return [`Read next ${allOf(places)}.`];
 }

@@ -4,9 +4,9 @@ import type { Interval } from "../analysis/decide/settings.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import { evennessOf } from "../picture/evenness.ts";
 import type { NutPlace } from "../picture/screw/nutPlace.ts";
-import { estimateWords } from "./words.ts";
+import { allOf, estimateWords } from "./words.ts";
 
-/** What an assessment says of a place, each in a sentence or less. */
+/** What an assessment says about a place, each in at most a sentence. */
 export interface PlaceWords {
   /** `0.18 mm, give or take 0.02`. */
   readonly lostMotion: string;
@@ -16,6 +16,7 @@ export interface PlaceWords {
   readonly binds: string;
 }
 
+/** What the assessment says about a place of the nut, in words. */
 export function placeWords(place: NutPlace, assessment: Assessment, lengths: Lengths): PlaceWords {
   return {
     lostMotion: estimateWords(place.lostMotion, lengths),
@@ -43,12 +44,10 @@ function bindWords({ fitting, bindsWhenFitted }: NutPlace, assessment: Assessmen
     : "A nut made to fit here";
   return bindsWhenFitted.length === 0
     ? `${fitted} would bind nowhere.`
-    : `${fitted} would bind ${stretchWords(bindsWhenFitted, lengths)}.`;
+    : `${fitted} would bind ${intervalWords(bindsWhenFitted, lengths)}.`;
 }
 
 /** `from about 0 mm to 60 mm and from 240 mm to 300 mm`. */
-function stretchWords(stretches: readonly Interval[], lengths: Lengths): string {
-  const each = stretches.map(({ from, to }) => `from ${lengths.spot(from)} to ${lengths.spot(to)}`);
-  const last = each.at(-1) ?? "";
-  return each.length < 2 ? last : `${each.slice(0, -1).join(", ")} and ${last}`;
+function intervalWords(intervals: readonly Interval[], lengths: Lengths): string {
+  return allOf(intervals.map(({ from, to }) => `from ${lengths.spot(from)} to ${lengths.spot(to)}`));
 }

@@ -17,9 +17,8 @@ import type { Inspection } from "../inspection/schema.ts";
 import { fromMillimetres, type Units } from "../inspection/units.ts";
 import { cautionsOf } from "./cautions.ts";
 import { alternativesOf } from "./evidence/alternatives.ts";
-import { roundedShares } from "./roundedShares.ts";
+import { DECIMALS, finite, mapNumbers, roundedShares, throughout } from "./jsonNumbers.ts";
 import { summaryOf } from "./summary.ts";
-import { DECIMALS, finite, mapNumbers, throughout } from "./writtenNumbers.ts";
 
 /** What the command answers with `--json`: the assessment with its words, lengths in the inspection's units. */
 export interface Result {

@@ -7,8 +7,7 @@ import { sentenceList } from "./blocks.ts";
 import { cautionsOf } from "./cautions.ts";
 import { EVIDENCE } from "./evidence/index.ts";
 import { partLines, sectionsText, wrapped } from "./plainText.ts";
-import { summaryOf } from "./summary.ts";
-import { verdictTitle } from "./verdictTitle.ts";
+import { summaryOf, verdictTitle } from "./summary.ts";
 
 const WIDTH = 80;
 

@@ -1,5 +1,6 @@
 import type { Action, Conformance, Estimate } from "../analysis/assessment.ts";
 import type { Lengths } from "../inspection/lengths.ts";
+import { roundTo } from "../inspection/units.ts";
 
 /** What is done, as an instruction. */
 export const ACTION_WORDS: Readonly<Record<Action, string>> = {
@@ -77,4 +78,29 @@ export function conformanceWords(conformance: Conformance, limit = "the limit"):
 /** The text with its first letter large. */
 export function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Finer than anything is read: what lies beyond it is a trace of binary fractions. */
+const MOST_DECIMALS = 6;
+
+/** Numbers as they were stated, each with as many decimals as the longest, so that they stand in a column. */
+export function columnFigures(values: readonly number[]): readonly string[] {
+  const decimals = values.map((value) => {
+    const figure = String(roundTo(value, MOST_DECIMALS));
+    return figure.includes("e") ? MOST_DECIMALS : (figure.split(".")[1] ?? "").length;
+  });
+  return values.map((value) => value.toFixed(Math.max(0, ...decimals)));
+}
+
+const AND = new Intl.ListFormat("en-GB", { type: "conjunction" });
+const OR = new Intl.ListFormat("en-GB", { type: "disjunction" });
+
+/** `a`, `a and b`, `a, b and c`. */
+export function allOf(parts: readonly string[]): string {
+  return AND.format(parts);
+}
+
+/** `a`, `a or b`, `a, b or c`. */
+export function anyOf(parts: readonly string[]): string {
+  return OR.format(parts);
 }

@@ -9,7 +9,7 @@ import { today } from "../editing/surveys.ts";
 import { notify } from "../ui/notice.ts";
 import { controls } from "../ui/sharedStyles.ts";
 import "./eventForm.ts";
-import { kindWords } from "../../report/eventWords.ts";
+import { kindWords } from "../../report/inspectionWords.ts";
 import type { EventForm } from "./eventForm.ts";
 import { noteVerdict } from "./noteVerdict.ts";
 import { pictureWords } from "./photograph.ts";

@@ -1,6 +1,6 @@
 import type { Assessment } from "../../analysis/assessment.ts";
 import { LEAST_STATIONS } from "../../inspection/leastStations.ts";
-import { verdictTitle } from "../../report/verdictTitle.ts";
+import { verdictTitle } from "../../report/summary.ts";
 
 /** Whether there are enough stations for a verdict, or the slide can have none. */
 export function isReady({ stations, verdict }: Assessment): boolean {

@@ -4,8 +4,8 @@ import { isPair, isPositioning } from "../../inspection/readingShapes.ts";
 import type { Reading } from "../../inspection/schema.ts";
 import { toMillimetres } from "../../inspection/units.ts";
 import type { Column } from "../blocks.ts";
-import { columnFigures } from "../columnFigures.ts";
-import { timeWords } from "../dateWords.ts";
+import { timeWords } from "../inspectionWords.ts";
+import { columnFigures } from "../words.ts";
 import type { Reported } from "./reported.ts";
 
 /** A column of the table of readings, with a cell for every reading. */

@@ -7,7 +7,7 @@ import { lengthsIn } from "../../inspection/lengths.ts";
 import type { Inspection, Stage } from "../../inspection/schema.ts";
 import { fromMillimetres, type Units } from "../../inspection/units.ts";
 import { cautionsOf } from "../cautions.ts";
-import { finite, mapNumbers, throughout } from "../writtenNumbers.ts";
+import { finite, mapNumbers, throughout } from "../jsonNumbers.ts";
 import { runningInSummary } from "./runningIn.ts";
 import { comparisonSummary } from "./summary.ts";
 

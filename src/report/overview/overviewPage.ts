@@ -1,8 +1,8 @@
 import { type FileProblem, inOneLine } from "../../inspection/problem.ts";
 import type { Column } from "../blocks.ts";
-import { dateWords } from "../dateWords.ts";
 import { documentShell } from "../document/documentShell.ts";
 import { lines, type MarkupRow, section, table } from "../document/pieces.ts";
+import { dateWords } from "../inspectionWords.ts";
 import { html } from "../markup.ts";
 import { conformanceWords, estimateWords } from "../words.ts";
 import { cautionsFor, headingOf } from "./overviewText.ts";

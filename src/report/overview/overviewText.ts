@@ -1,6 +1,6 @@
 import type { FileProblem } from "../../inspection/problem.ts";
 import { HOLDS_LOAD, ISOLATE, MAKER_FIRST } from "../cautions.ts";
-import { dayWritten } from "../dateWords.ts";
+import { dayWritten } from "../inspectionWords.ts";
 import { items } from "../plainText.ts";
 import { estimateWords } from "../words.ts";
 import { calledOf, lengthsOf, type SlideOverview, takenOf, toBeDone } from "./slideOverview.ts";

@@ -1,7 +1,7 @@
 import type { Assessment } from "../../../analysis/assessment.ts";
 import { surveyFacts, surveyTable } from "../../assessment/sections/measured.ts";
 import { html } from "../../markup.ts";
-import { verdictTitle } from "../../verdictTitle.ts";
+import { verdictTitle } from "../../summary.ts";
 import type { ComparisonSectionMaker } from "./reported.ts";
 
 /** How the readings of both surveys were taken, with what each comes to by itself, and which surveys there are. */

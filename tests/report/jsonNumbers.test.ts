@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { roundedShares } from "../../src/report/roundedShares.ts";
+import { roundedShares } from "../../src/report/jsonNumbers.ts";
 
 describe("rounded shares", () => {
   it("give what rounding down leaves to the largest remainders", () => {

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { conditionWords } from "../../src/report/conditionWords.ts";
+import { conditionWords } from "../../../../src/report/assessment/sections/measured.ts";
 
 it.each([
   [undefined, "none noted"],

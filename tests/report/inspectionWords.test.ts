@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { dateWords, dayWritten, timeWords } from "../../src/report/dateWords.ts";
+import { dateWords, dayWritten, timeWords } from "../../src/report/inspectionWords.ts";
 
 it.each([
   ["2026-03-14", "14 March 2026"],

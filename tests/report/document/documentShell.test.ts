@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { cssText } from "../../../src/report/document/cssText.ts";
+import { cssText } from "../../../src/report/document/documentShell.ts";
 
 /** A string token as CSS Syntax Module Level 3, 4.3.5 and 4.3.7, has it read. */
 function readString(token: string): string {
