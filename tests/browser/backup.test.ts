@@ -23,7 +23,7 @@ const PHOTOGRAPHED: File = ["photographed.json", withPhotographs()];
 
 const dialog = (page: Page) => page.getByRole("dialog", { name: /^Restore / });
 const said = (page: Page, text: string | RegExp) => page.getByRole("status").filter({ hasText: text });
-const entries = (page: Page) => page.getByRole("region", { name: "Kept in this browser" }).getByRole("link");
+const entries = (page: Page) => page.getByRole("region", { name: "Saved in this browser" }).getByRole("link");
 const conflict = (page: Page, slide: string | RegExp) => dialog(page).getByRole("group", { name: slide });
 
 async function opened(page: Page, ...files: readonly File[]): Promise<void> {
@@ -155,7 +155,7 @@ test("what would be replaced is named, and can be saved to a file first, from wh
   await conflict(page, /^Knee/).getByRole("radio", { name: "Keep both" }).check();
   expect(await replacing.count()).toBe(0);
   await conflict(page, /^Knee/).getByRole("radio", { name: "Take the backup’s" }).check();
-  expect(await replacing.textContent()).toMatch(/“Knee” as saved here .* cannot be taken back/);
+  expect(await replacing.textContent()).toMatch(/“Knee” as saved here .* cannot be undone/);
   expect(await replacing.textContent()).not.toContain("Cross slide");
   const [download] = await Promise.all([
     page.waitForEvent("download"),
@@ -291,7 +291,7 @@ test("a restore that fails half-way says so, and leaves what was", async () => {
   });
   await dropFiles(other, ["backup.json", backup]);
   await dialog(other).getByRole("button", { name: "Restore 2 slides" }).click();
-  await dialog(other).getByText("Not restored: this browser has no room left").waitFor();
+  await dialog(other).getByText("Not restored: this browser has no storage space left").waitFor();
   expect(await everythingIn(other)).toBe(before);
 });
 

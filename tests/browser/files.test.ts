@@ -135,7 +135,7 @@ test("every sample opens in one click and is kept", async () => {
     await kept(page);
     await page.getByRole("link", { name: "Tightspot" }).click();
   }
-  const keptLinks = page.getByRole("region", { name: "Kept in this browser" }).getByRole("link");
+  const keptLinks = page.getByRole("region", { name: "Saved in this browser" }).getByRole("link");
   await expect.poll(() => keptLinks.count()).toBe(files.length);
 });
 

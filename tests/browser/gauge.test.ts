@@ -68,7 +68,7 @@ test("a pattern picks what pressing a number cannot, and is there when the page 
   await send(page, "X=0.100;Y=0.210\r");
   const taken = page.getByRole("list", { name: "Readings taken" }).locator(".figure");
   await expect.poll(() => taken.allTextContents()).toEqual(["0.210 mm"]);
-  await page.getByText(/^Kept in this browser, /).waitFor();
+  await page.getByText(/^Saved in this browser, /).waitFor();
 
   await page.reload();
   await page.getByText("connected", { exact: true }).waitFor();

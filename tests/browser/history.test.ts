@@ -239,7 +239,7 @@ test("a verdict is noted when readings were changed and a file is saved, once, w
 test("looking at an inspection notes nothing; its report and an event note the verdict, and its file stays its own", async () => {
   const page = await opened();
   await goHome(page);
-  await page.getByRole("region", { name: "Kept in this browser" }).getByRole("link").click();
+  await page.getByRole("region", { name: "Saved in this browser" }).getByRole("link").click();
   await verdict(page).waitFor();
   await goHome(page);
   expect((await keptInspection(page)).verdicts).toBe(undefined);
@@ -248,7 +248,7 @@ test("looking at an inspection notes nothing; its report and an event note the v
     .first()
     .waitFor();
 
-  await page.getByRole("region", { name: "Kept in this browser" }).getByRole("link").click();
+  await page.getByRole("region", { name: "Saved in this browser" }).getByRole("link").click();
   await page.getByText("Report", { exact: true }).click();
   await Promise.all([
     page.waitForEvent("download"),

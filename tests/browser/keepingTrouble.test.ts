@@ -53,10 +53,10 @@ test("a full browser is told as not saved; with room made, all of it is saved", 
   const origin = new URL(served.address).origin;
   await devtools.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1 });
   await describeSlide(page);
-  await alert(page, "this browser has no room left").waitFor();
+  await alert(page, "this browser has no storage space left").waitFor();
   await typeReadings(page, EVEN.slice(0, 3));
-  expect(await page.getByText(/^Kept in this browser/).count()).toBe(0);
-  await alert(page, "this browser has no room left").waitFor();
+  expect(await page.getByText(/^Saved in this browser/).count()).toBe(0);
+  await alert(page, "this browser has no storage space left").waitFor();
 
   await devtools.send("Storage.overrideQuotaForOrigin", { origin });
   await page.getByRole("button", { name: "Try again" }).click();
@@ -94,7 +94,7 @@ test("a database that another tab holds on to is told, and had once that tab let
       }),
   );
   await backlash(page, 1).fill("0.35");
-  await alert(page, "another tab holds on to what this browser keeps").waitFor();
+  await alert(page, "another tab blocks the storage of this browser").waitFor();
   await other.close();
   // The deletion is done now: what is on the page is all there is, and it is not lost.
   await page.getByRole("button", { name: "Try again" }).click();
@@ -118,7 +118,10 @@ test("a tab of an older program makes way for a newer one, and tells that it sav
   expect(layout).toBe(3);
   await page.bringToFront();
   await backlash(page, 1).fill("0.35");
-  await alert(page, "were kept by a newer Tightspot, and were left alone").waitFor();
+  await alert(
+    page,
+    "a newer Tightspot saved the inspections in this browser; they were left alone",
+  ).waitFor();
   const [file] = await Promise.all([
     page.waitForEvent("download"),
     page.getByRole("button", { name: "Save a file" }).click(),
@@ -172,7 +175,7 @@ test("an older tab that does not make way is told of, and nothing it keeps is lo
   const older = await withFirstLayout(false);
   const page = await older.context().newPage();
   await page.goto(served.address);
-  await alert(page, "another tab holds on to what this browser keeps").waitFor();
+  await alert(page, "another tab blocks the storage of this browser").waitFor();
   await older.close();
   await page.getByRole("button", { name: "Try again" }).click();
   await page.getByRole("link", { name: /^Old slide/ }).waitFor();
@@ -199,24 +202,24 @@ test("where the browser promises nothing, that is shown, and it can be asked aga
   const page = await keptSurvey(served);
   await goHome(page);
   await page.getByRole("button", { name: "Ask the browser to keep it" }).click();
-  await page.getByText("The browser was asked to keep what you enter, and does not promise it").waitFor();
+  await page.getByText("The browser does not promise to keep what you enter").waitFor();
 });
 
 test("what is in no file is told until it is saved to one, and again once it is changed", async () => {
   const page = await keptSurvey(served);
-  await page.getByText(/^Kept in this browser, .* not in a file yet$/).waitFor();
+  await page.getByText(/^Saved in this browser, .* not in a file yet$/).waitFor();
   await goHome(page);
-  await page.getByText("It is nowhere but here").waitFor();
+  await page.getByText("It is only in this browser").waitFor();
   await page.getByRole("link", { name: /^Slide 0 to 300 mm/ }).click();
   await page.getByRole("button", { name: "Save a file" }).click();
-  await page.getByText(/^Kept in this browser, .*, and in a file$/).waitFor();
+  await page.getByText(/^Saved in this browser, .*, and in a file$/).waitFor();
   await goHome(page);
   await page.getByRole("link", { name: /^Slide 0 to 300 mm/ }).waitFor();
-  expect(await page.getByText("nowhere but here").count()).toBe(0);
+  expect(await page.getByText("only in this browser: to be safe").count()).toBe(0);
   await page.getByRole("link", { name: /^Slide 0 to 300 mm/ }).click();
   await page.getByText(/, and in a file$/).waitFor();
   await backlash(page, 1).fill("0.35");
-  await page.getByText(/^Kept in this browser, .* not in a file yet$/).waitFor();
+  await page.getByText(/^Saved in this browser, .* not in a file yet$/).waitFor();
 });
 
 test("damaged inspections are listed beside the sound ones, open to their rescue, and make no copies", async () => {
@@ -229,7 +232,7 @@ test("damaged inspections are listed beside the sound ones, open to their rescue
     savedAt: "",
   });
   await goHome(page);
-  const list = page.getByRole("region", { name: "Kept in this browser" });
+  const list = page.getByRole("region", { name: "Saved in this browser" });
   const links = list.getByRole("link");
   await links.nth(2).waitFor();
   expect(await list.getByRole("link", { name: /^Damaged inspection/ }).count()).toBe(2);

@@ -71,7 +71,7 @@ test("opened from a file, samples and logs open, and what was entered is saved t
   await page.getByLabel("Travel to").fill("120");
   await page.getByLabel("Lead of the screw").fill("4");
   await page.getByRole("button", { name: "Take the readings" }).click();
-  await page.getByText(/^Kept in this browser, .* not in a file yet$/).waitFor();
+  await page.getByText(/^Saved in this browser, .* not in a file yet$/).waitFor();
   const [saved] = await Promise.all([
     page.waitForEvent("download"),
     page.getByRole("button", { name: "Save a file" }).click(),
@@ -80,7 +80,7 @@ test("opened from a file, samples and logs open, and what was entered is saved t
   expect(held.surveys[0].readings.map(({ backlash }: { backlash: number }) => backlash)).toEqual([
     0.21, 0.2, 0.22,
   ]);
-  await page.getByText(/^Kept in this browser, .* in a file$/).waitFor();
+  await page.getByText(/^Saved in this browser, .* in a file$/).waitFor();
   expect(elsewhere(asked)).toEqual([]);
   expect(wrong).toEqual([]);
 });
@@ -106,7 +106,7 @@ test("what is kept for the file is apart from what is kept for a served page", a
   await kept(page);
   await page.goto(`${served.address}tightspot.html`);
   await page.getByText("This Tightspot is one file").waitFor();
-  expect(await page.getByRole("region", { name: "Kept in this browser" }).count()).toBe(0);
+  expect(await page.getByRole("region", { name: "Saved in this browser" }).count()).toBe(0);
   await describeSlide(page);
   await kept(page);
   const names = await page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name));

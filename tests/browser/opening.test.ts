@@ -26,7 +26,7 @@ const position = (page: Page, reading: number) =>
   page.getByLabel(`Position, reading ${reading}`, { exact: true });
 const messages = (page: Page) => page.getByRole("alert").getByRole("paragraph");
 const keptLinks = (page: Page) =>
-  page.getByRole("region", { name: "Kept in this browser" }).getByRole("link");
+  page.getByRole("region", { name: "Saved in this browser" }).getByRole("link");
 
 test("a log that was dropped for one new inspection is not in the next", async () => {
   const page = await served.open();
@@ -56,7 +56,7 @@ test("a log that was taken, cancelled or left unanswered is not offered to the n
   await dropFiles(page, ["unanswered.csv", LOG]);
   await page.getByRole("dialog").waitFor();
   await page.goBack();
-  await messages(page).filter({ hasText: "Not taken in: unanswered.csv." }).waitFor();
+  await messages(page).filter({ hasText: "Not imported: unanswered.csv." }).waitFor();
   await page.getByRole("button", { name: /^Lathe 4/ }).click();
   await position(page, 4).waitFor();
   expect(await page.getByRole("dialog").count()).toBe(0);

@@ -35,7 +35,7 @@ export async function typeReadings(page: Page, readings: readonly Typed[]): Prom
 
 /** Waits until everything that was entered is kept. */
 export async function kept(page: Page): Promise<void> {
-  await page.getByText(/^Kept in this browser, /).waitFor();
+  await page.getByText(/^Saved in this browser, /).waitFor();
 }
 
 /** Drops files on the page, all at once. */

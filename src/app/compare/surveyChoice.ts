@@ -2,7 +2,7 @@ import { html, type LitElement } from "lit";
 import { chooseSurveys, type SurveyChoice } from "../../analysis/comparison/chooseSurveys.ts";
 import { hasReadings, surveysByDate } from "../../analysis/surveysByDate.ts";
 import type { Inspection } from "../../inspection/schema.ts";
-import { surveyName } from "../editing/surveyName.ts";
+import { surveyName } from "../editing/surveys.ts";
 
 /** Which two surveys are compared, to be changed; choosing the other one of the two turns them round. */
 export function surveyChoice(host: LitElement, inspection: Inspection, choice: SurveyChoice) {

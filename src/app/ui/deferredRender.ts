@@ -1,6 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
-import { afterPaint } from "./afterPaint.ts";
 import { BeforePrint } from "./beforePrint.ts";
+import { afterPaint } from "./scheduling.ts";
 
 /**
  * Lets an element come to be in stages, each in a frame of its own, so that what is seen first is seen soon and

@@ -149,7 +149,7 @@ export class LogDialog extends LitElement {
       return this.#button("Take the readings", () => this.#take(csv, editor, "add"), "chief");
     }
     return html`
-      ${this.#button("As a new survey", () => this.#take(csv, editor, "as survey"), "chief")}
+      ${this.#button("As a new survey", () => this.#take(csv, editor, "new survey"), "chief")}
       ${canJoinSurvey(survey, csv) ? this.#button("Add to this survey", () => this.#take(csv, editor, "add")) : nothing}
       ${this.#button("Replace this survey’s readings", () => this.#take(csv, editor, "replace"))}
     `;

@@ -1,8 +1,8 @@
 import { html, LitElement, unsafeCSS } from "lit";
 import { customElement } from "lit/decorators.js";
 import { controls } from "../../ui/sharedStyles.ts";
+import { PASTED } from "../incomingFiles.ts";
 import { requestOpen } from "../openRequest.ts";
-import { PASTED } from "../pastes.ts";
 import logDialogCss from "./logDialog.css?inline";
 import pasteDialogCss from "./pasteDialog.css?inline";
 

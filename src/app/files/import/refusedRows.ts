@@ -4,8 +4,7 @@ import { fileNameFor } from "../../../inspection/fileName.ts";
 import type { Refusal } from "../../../intake/refusal.ts";
 import { refusedCsv } from "../../../intake/refusedCsv.ts";
 import { controls } from "../../ui/sharedStyles.ts";
-import { decimalMark } from "../decimalMark.ts";
-import { download } from "../download.ts";
+import { decimalMark, download } from "../download.ts";
 import refusedRowsCss from "./refusedRows.css?inline";
 
 /** So many are listed; the rest are in the file. */

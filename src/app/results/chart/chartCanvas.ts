@@ -1,6 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
-import { afterPaint } from "../../ui/afterPaint.ts";
 import { NearViewport } from "../../ui/nearViewport.ts";
+import { afterPaint } from "../../ui/scheduling.ts";
 import { chartPalette, watchPalette } from "./chartPalette.ts";
 import type { DrawnProfile, Shown } from "./drawProfile.ts";
 

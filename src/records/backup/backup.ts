@@ -3,9 +3,9 @@ import { bytesOf } from "../../inspection/base64.ts";
 import { type JsonKind, LEAVE, parseJson, recognise } from "../../inspection/jsonFile.ts";
 import { problemOf, readInspection } from "../../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
+import type { StoredPicture } from "../database.ts";
 import type { StoredInspection } from "../editorState.ts";
-import { pendingInputSchema } from "../pendingInputSchema.ts";
-import type { StoredPicture } from "../storedPicture.ts";
+import { pendingInputSchema } from "../storedInspection.ts";
 
 export const BACKUP_KIND: JsonKind = {
   format: "tightspot-bundle",
@@ -13,21 +13,21 @@ export const BACKUP_KIND: JsonKind = {
   called: "a backup of all slides",
 };
 
-/** Everything that a browser keeps, as in a backup. */
+/** All data of this browser's database. */
 export interface Backup {
   /** When it was saved, ISO 8601. */
   readonly saved: string;
-  /** The inspections, each exactly as it was kept. */
+  /** Exactly as they were stored. */
   readonly inspections: readonly StoredInspection[];
-  /** What was kept, and could not be opened any more when the backup was saved, just as it was. */
+  /** Records that could not be opened when the backup was made, exactly as they were stored. */
   readonly damaged: readonly { readonly id: string }[];
   readonly pictures: readonly StoredPicture[];
 }
 
 const id = z.string().check(z.minLength(1, "must not be empty"));
 
-/** What the program has to rely on; all of it is kept as it stands in the file. */
-const bundleSchema = z.looseObject({
+/** The part that the program relies on; further keys are left as they are. */
+const backupSchema = z.looseObject({
   format: z.literal(BACKUP_KIND.format),
   version: z.literal(BACKUP_KIND.version),
   saved: z.string(),
@@ -45,7 +45,7 @@ const bundleSchema = z.looseObject({
   pictures: z.array(z.looseObject({ id, type: z.string(), data: z.string() })),
 });
 
-/** Whether a text is meant to be a backup, sound or not. */
+/** Whether a text is a backup, valid or damaged. */
 export function isBackup(text: string): boolean {
   const data = parseJson(text);
   return data.ok && typeof data.value === "object" && data.value !== null && "format" in data.value
@@ -54,43 +54,43 @@ export function isBackup(text: string): boolean {
 }
 
 /**
- * Opens the text of a backup. One that is newer than this program, or damaged anywhere, is refused as a whole with the
- * place and the reason.
+ * Opens the text of a backup. Fails with the place and the reason if any of it is damaged, or if it is newer than this
+ * program.
  */
 export function openBackup(text: string): Outcome<Backup> {
   const data = parseJson(text);
   const contents = data.ok ? recognise(data.value, BACKUP_KIND) : data;
   if (!contents.ok) return contents;
-  const read = bundleSchema.safeParse(contents.value, { reportInput: true });
+  const read = backupSchema.safeParse(contents.value, { reportInput: true });
   if (!read.success) {
     const { where, what } = problemOf(read.error.issues);
     return damagedAt(where, what);
   }
-  // The schema has looked at them; what is put back is what stands in the file, to the letter.
-  const { inspections, damaged = [], pictures } = contents.value as z.infer<typeof bundleSchema>;
-  const kept = inspections as unknown as readonly StoredInspection[];
-  for (const [index, { inspection }] of kept.entries()) {
+  // Restored is exactly what stands in the file, not the schema's copy of it.
+  const { inspections, damaged = [], pictures } = contents.value as z.infer<typeof backupSchema>;
+  const stored = inspections as unknown as readonly StoredInspection[];
+  for (const [index, { inspection }] of stored.entries()) {
     if (inspection === null) continue;
-    const sound = readInspection(inspection);
-    if (!sound.ok)
-      return damagedAt(`inspections[${index}].inspection.${sound.problem.where}`, sound.problem.what);
+    const valid = readInspection(inspection);
+    if (!valid.ok)
+      return damagedAt(`inspections[${index}].inspection.${valid.problem.where}`, valid.problem.what);
   }
-  const twice = repeated([...kept, ...damaged]) ?? repeated(pictures);
-  if (twice !== undefined) return damagedAt("", `two entries have the id "${twice}"`);
+  const duplicate = duplicateId([...stored, ...damaged]) ?? duplicateId(pictures);
+  if (duplicate !== undefined) return damagedAt("", `two entries have the id "${duplicate}"`);
   const decoded: StoredPicture[] = [];
   for (const [index, picture] of pictures.entries()) {
     const bytes = bytesOf(picture.data);
     if (bytes === null) return damagedAt(`pictures[${index}].data`, "is not base64");
     decoded.push({ id: picture.id, type: picture.type, bytes });
   }
-  return succeeded({ saved: read.data.saved, inspections: kept, damaged, pictures: decoded });
+  return succeeded({ saved: read.data.saved, inspections: stored, damaged, pictures: decoded });
 }
 
 function damagedAt(where: string, what: string): Outcome<never> {
-  return failed(where, what, `Take another backup: nothing was changed here. ${LEAVE}`);
+  return failed(where, what, `Choose another backup: nothing was changed here. ${LEAVE}`);
 }
 
-function repeated(entries: readonly { readonly id: string }[]): string | undefined {
+function duplicateId(entries: readonly { readonly id: string }[]): string | undefined {
   const ids = entries.map((entry) => entry.id);
   return ids.find((each, index) => ids.indexOf(each) !== index);
 }

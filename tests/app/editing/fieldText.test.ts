@@ -1,11 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { EVERY_FIELD } from "../../../src/app/editing/fieldList.ts";
 import { enterField, showField } from "../../../src/app/editing/fieldValues.ts";
-import {
-  describedSlide as described,
-  newPendingInput,
-  withSetupText,
-} from "../../../src/app/editing/slideSetup.ts";
+import { describedSlide, newPendingInput, withSetupText } from "../../../src/app/editing/slideSetup.ts";
 import { type EditorState, NO_PENDING_INPUT } from "../../../src/records/editorState.ts";
 import { crossSlide } from "./crossSlide.ts";
 
@@ -23,13 +19,13 @@ const INSPECTION = crossSlide([
   },
 ]);
 
-const WORK: EditorState = { inspection: INSPECTION, draft: NO_PENDING_INPUT };
+const STATE: EditorState = { inspection: INSPECTION, draft: NO_PENDING_INPUT };
 
 function problemAt(path: string, text: string, survey: string | null = null): string {
-  return showField(enterField(WORK, { survey, path }, text), { survey, path }).problem;
+  return showField(enterField(STATE, { survey, path }, text), { survey, path }).problem;
 }
 
-describe("what is wrong with a field is told in a sentence on it", () => {
+describe("the problem of a field is a sentence", () => {
   test.each([
     [
       "travel.from",
@@ -55,17 +51,17 @@ describe("what is wrong with a field is told in a sentence on it", () => {
     expect(problemAt(path, text, "first")).toBe(words);
   });
 
-  test("or on the one that it does not suit, by its name on the page", () => {
+  test("about the field that it contradicts, by its label", () => {
     expect(problemAt("travel.to", "-5")).toBe("Travel from must be less than Travel to.");
     expect(problemAt("workingRange.from", "20")).toBe("Working range to is needed, too.");
-    const ranged = enterField(WORK, { survey: null, path: "workingRange.from" }, "20");
+    const ranged = enterField(STATE, { survey: null, path: "workingRange.from" }, "20");
     const beyond = { survey: null, path: "workingRange.to" };
     expect(showField(enterField(ranged, beyond, "400"), beyond).problem).toBe(
       "Working range must lie within the travel.",
     );
   });
 
-  test("whichever field it is, and it names no cell", () => {
+  test("about every field, and names no cell", () => {
     const figures = EVERY_FIELD.filter(({ kind }) => ["length", "lengths", "number"].includes(kind));
     expect(figures.length).toBeGreaterThan(20);
     for (const { path, label } of figures) {
@@ -75,19 +71,19 @@ describe("what is wrong with a field is told in a sentence on it", () => {
     }
   });
 
-  test("while a slide is described, too", () => {
+  test("about the setup fields, too", () => {
     const draft = withSetupText(
       withSetupText(newPendingInput("mm"), "travel.from", "10"),
       "travel.to",
       "5 fathoms",
     );
-    const first = described(draft);
+    const first = describedSlide(draft);
     expect(first.ok ? {} : Object.fromEntries(first.problems)).toEqual({
       "travel.to":
         'Travel to is "5 fathoms", and "fathoms" is not a known unit. Write it in mm, µm, in or thou.',
       "screw.lead": "Lead of the screw is needed.",
     });
-    const second = described(withSetupText(withSetupText(draft, "travel.to", "5"), "screw.lead", "4"));
+    const second = describedSlide(withSetupText(withSetupText(draft, "travel.to", "5"), "screw.lead", "4"));
     expect(second.ok ? {} : Object.fromEntries(second.problems)).toEqual({
       "travel.to": "Travel from must be less than Travel to.",
     });

@@ -1,24 +1,25 @@
 import { base64Of } from "../../inspection/base64.ts";
 import { type Outcome, succeeded } from "../../inspection/problem.ts";
 import { PROGRAM_VERSION } from "../../inspection/programVersion.ts";
+import type { StoredPicture } from "../database.ts";
 import { database } from "../database.ts";
 import type { StoredInspection } from "../editorState.ts";
 import { storageError } from "../storageErrors.ts";
 import { canBeOpened } from "../storedInspection.ts";
-import type { StoredPicture } from "../storedPicture.ts";
-import { BACKUP_KIND } from "./bundle.ts";
+import { BACKUP_KIND } from "./backup.ts";
 
-/** A backup, as the parts of its text, and the inspections in it. */
+/** The text of a backup in parts, and what it holds. */
 export interface NewBackup {
   readonly parts: readonly string[];
   readonly inspections: readonly StoredInspection[];
+  /** Number of pictures. */
   readonly pictures: number;
 }
 
 /**
- * Everything that this browser keeps as one backup. Each inspection in it says of itself that there is a file of it.
+ * Makes a backup of everything stored in this browser. Its inspections are marked as being in a file.
  *
- * @param now the time it is
+ * @param now the current time
  */
 export async function createBackup(now: Date): Promise<Outcome<NewBackup>> {
   try {
@@ -27,8 +28,8 @@ export async function createBackup(now: Date): Promise<Outcome<NewBackup>> {
       transaction.objectStore("inspections").getAll(),
       transaction.objectStore("pictures").getAll(),
     ]);
-    const inspections = records.filter(canBeOpened).map((kept) => ({ ...kept, inFile: true }));
-    const damaged = records.filter((kept) => !canBeOpened(kept));
+    const inspections = records.filter(canBeOpened).map((each) => ({ ...each, inFile: true }));
+    const damaged = records.filter((each) => !canBeOpened(each));
     return succeeded({
       parts: partsOf(now, inspections, damaged, pictures),
       inspections,
@@ -39,7 +40,7 @@ export async function createBackup(now: Date): Promise<Outcome<NewBackup>> {
   }
 }
 
-/** Apart, as a browser allows no text as long as many pictures together may be. */
+/** In parts, because many pictures together may exceed the longest string of a browser. */
 function partsOf(
   now: Date,
   inspections: readonly StoredInspection[],
@@ -62,13 +63,13 @@ function partsOf(
   ];
 }
 
-/** Takes note that there is a file of these inspections, but of those that were changed or deleted since. */
+/** Marks these inspections as being in a file, except those changed or deleted since. */
 export async function markInFile(inspections: readonly StoredInspection[]): Promise<Outcome<null>> {
   try {
     const transaction = (await database()).transaction("inspections", "readwrite");
-    for (const kept of inspections) {
-      const there = await transaction.store.get(kept.id);
-      if (there?.revision === kept.revision) await transaction.store.put(kept);
+    for (const each of inspections) {
+      const now = await transaction.store.get(each.id);
+      if (now?.revision === each.revision) await transaction.store.put(each);
     }
     await transaction.done;
     return succeeded(null);

@@ -1,17 +1,15 @@
-import type { ListEntry } from "../../records/editorState.ts";
-import { dayOf } from "./localTime.ts";
-
-const WHEN = new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" });
+import type { ListEntry } from "../../records/inspectionList.ts";
+import { dayOf, momentOf } from "../editing/localTime.ts";
 
 export function listEntryName({ name, isDamaged }: ListEntry): string {
   if (isDamaged) return "Damaged inspection";
   return name ?? "New inspection, slide not described yet";
 }
 
-/** What the list tells of an inspection under its name. */
+/** The line under an inspection's name in the list. */
 export function listEntrySummary(entry: ListEntry): string {
   const { machine, surveys, lastTaken, readings, savedAt, inFile, isDamaged } = entry;
-  if (isDamaged) return "It cannot be opened; what is there can be saved.";
+  if (isDamaged) return "It cannot be opened; its data can be saved.";
   const parts = [
     machine,
     lastTaken === null
@@ -20,7 +18,7 @@ export function listEntrySummary(entry: ListEntry): string {
         ? `${surveys} surveys, the last of ${dayOf(lastTaken)}`
         : `survey of ${dayOf(lastTaken)}`,
     `${readings} ${readings === 1 ? "reading" : "readings"}`,
-    `saved ${WHEN.format(new Date(savedAt))}`,
+    `saved ${momentOf(savedAt)}`,
     inFile ? null : "not in a file yet",
   ];
   return parts.filter((part) => part !== null).join(" · ");
