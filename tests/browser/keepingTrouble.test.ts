@@ -190,7 +190,7 @@ test("the browser is asked to let stay what is kept, once there is something, an
     permissions: ["durableStorage"],
     origin: new URL(served.address).origin,
   });
-  await page.getByText("which may clear it when space runs short").waitFor();
+  await page.getByText("It may clear it when space runs short").waitFor();
   await beginSlide(page);
   await kept(page);
   await goHome(page);

@@ -81,7 +81,7 @@ export class InspectionPage extends LitElement {
   override render() {
     const { editor, editorState, survey, rows, saveStatus, answer } = this;
     const { choice, found, isBusy } = this.#comparing;
-    const { reached } = this.#stages;
+    const { stage } = this.#stages;
     const inspection = editorState?.inspection ?? null;
     const assessment = answer?.ok ? answer.value : null;
     const title = assessment === null ? "" : headline(assessment);
@@ -117,7 +117,7 @@ export class InspectionPage extends LitElement {
           .kept=${this.kept}
         ></tightspot-verdict>
         ${
-          reached < 1
+          stage < 1
             ? nothing
             : html`<tightspot-readings
                 .editor=${editor}
@@ -129,7 +129,7 @@ export class InspectionPage extends LitElement {
               ></tightspot-readings>`
         }
         ${
-          reached < 2
+          stage < 2
             ? nothing
             : html`<tightspot-comparison-section
                   .editor=${editor}
@@ -145,7 +145,7 @@ export class InspectionPage extends LitElement {
         }
       </div>
       ${
-        reached < 2
+        stage < 2
           ? nothing
           : html`<tightspot-history-section
               .editor=${editor}

@@ -169,7 +169,7 @@ export class InspectionSession extends LitElement {
   async #import(log: Log): Promise<void> {
     const [{ readLogInWorker }, { needsAnswers, importLog }] = await Promise.all([
       import("../files/import/readLogInWorker.ts"),
-      import("../files/import/takeLog.ts"),
+      import("../files/import/importLog.ts"),
       import("../files/import/logDialog.ts"),
     ]);
     const { units, content } = log;

@@ -53,7 +53,7 @@ export class VerdictPanel extends LitElement {
     const lengths = lengthsIn(inspection.slide.units, assessment.resolution);
     const isEnough = isReady(assessment);
     return html`<section
-      class="sheet tone-${isEnough ? TONES[assessment.verdict] : "plain"} ${this.#stages.isWhole ? "" : "coming"}"
+      class="sheet tone-${isEnough ? TONES[assessment.verdict] : "plain"} ${this.#stages.isComplete ? "" : "coming"}"
       aria-label="Verdict"
       aria-busy=${this.busy}
     >
@@ -70,7 +70,7 @@ export class VerdictPanel extends LitElement {
         <tightspot-verdict-bar .text=${headline(assessment)}></tightspot-verdict-bar>
       </div>
       ${isEnough ? keyFigures(assessment, lengths) : nothing}
-      ${this.#stages.isWhole ? this.#further(assessment, inspection.slide, isEnough) : nothing}
+      ${this.#stages.isComplete ? this.#further(assessment, inspection.slide, isEnough) : nothing}
     </section>`;
   }
 

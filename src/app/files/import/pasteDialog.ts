@@ -12,7 +12,7 @@ declare global {
   }
 }
 
-/** A field to paste a table into, for devices without a key for that. */
+/** A dialog with a field to paste a table into, for devices without a keyboard. */
 @customElement("tightspot-paste-dialog")
 export class PasteDialog extends LitElement {
   static override styles = [controls, unsafeCSS(logDialogCss), unsafeCSS(pasteDialogCss)];
