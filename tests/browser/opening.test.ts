@@ -158,7 +158,7 @@ test("files that the system opens with the installed page are opened as those th
 
 test("a file that is gone by the time it is opened is told of", async () => {
   const page = await launchedWith(["gone.json", null]);
-  await messages(page).filter({ hasText: "What was to be opened cannot be read" }).waitFor();
+  await messages(page).filter({ hasText: "The file cannot be read: it may have been moved" }).waitFor();
 });
 
 test("the installed page asks for inspections and logs, within its own folder", () => {
