@@ -105,7 +105,7 @@ test("the heading of the readings stands on the page where their table begins", 
 
 test("the profile and the screw are on paper though neither was drawn on the screen", async () => {
   const page = await served.open();
-  const asked = await hold(page, /assets\/(drawProfile|chartWorker)-/);
+  const asked = await hold(page, /assets\/drawProfile-/);
   await openLongTable(page);
   await page.getByRole("heading", { name: "Adjust the nut" }).waitFor();
   await page.evaluate(() => customElements.whenDefined("tightspot-screw"));

@@ -42,7 +42,7 @@ export class InspectionPage extends LitElement {
   @property({ attribute: false }) saveStatus: SaveStatus = { state: "saving" };
 
   @state() private answer: Answer | null = null;
-  @state() private kept: RetainedDraws | null = null;
+  @state() private draws: RetainedDraws | null = null;
   @state() private isBusy = false;
 
   #assessor: Assessor | null = null;
@@ -114,7 +114,7 @@ export class InspectionPage extends LitElement {
           .answer=${answer}
           .busy=${this.isBusy}
           .editor=${editor}
-          .kept=${this.kept}
+          .draws=${this.draws}
         ></tightspot-verdict>
         ${
           stage < 1
@@ -164,9 +164,9 @@ export class InspectionPage extends LitElement {
     if (input === this.#assessed) return;
     this.#assessed = input;
     this.isBusy = true;
-    this.#assessor ??= createAssessor(({ answer, kept }) => {
+    this.#assessor ??= createAssessor(({ answer, draws }) => {
       this.answer = answer;
-      this.kept = kept;
+      this.draws = draws;
       this.isBusy = false;
     });
     this.#assessor.ask({ inspection: editorState.inspection, survey: survey.id });

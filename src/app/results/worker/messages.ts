@@ -5,7 +5,7 @@ import type { RetainedDraws } from "../../../analysis/decide/whatIf.ts";
 import type { Outcome } from "../../../inspection/problem.ts";
 import type { Inspection } from "../../../inspection/schema.ts";
 
-/** What the worker is asked; it answers each question with one reply, in order. */
+/** Asks for the assessment of a survey. The worker answers each question with one reply, in order. */
 export interface Question {
   readonly inspection: Inspection;
   readonly survey: string;
@@ -15,11 +15,11 @@ export type Answer = Outcome<Assessment>;
 
 export interface Reply {
   readonly answer: Answer;
-  /** What it takes to decide anew at other settings; null where there is no assessment. */
-  readonly kept: RetainedDraws | null;
+  /** The draws, for deciding again at other settings; null if there is no assessment. */
+  readonly draws: RetainedDraws | null;
 }
 
-/** Asked which of its surveys to compare. */
+/** Asks for the comparison of two surveys. */
 export interface ComparisonQuestion {
   readonly inspection: Inspection;
   readonly choice: SurveyChoice;

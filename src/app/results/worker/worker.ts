@@ -6,7 +6,7 @@ import type { ComparisonQuestion, ComparisonReply, Question, Reply } from "./mes
 self.onmessage = ({ data }: MessageEvent<Question | ComparisonQuestion>) =>
   self.postMessage("choice" in data ? comparisonOf(data) : replyTo(data));
 
-/** Another two surveys of a slide are compared without assessing any of them anew. */
+/** Assesses each survey once, whatever surveys it is compared with. */
 const assess = cachedAssess();
 
 function comparisonOf({ inspection, choice }: ComparisonQuestion): ComparisonReply {
@@ -21,10 +21,10 @@ function replyTo({ inspection, survey }: Question): Reply {
   try {
     const assessed = assessWithDraws(inspection, survey);
     return assessed.ok
-      ? { answer: succeeded(assessed.value.assessment), kept: assessed.value.retainedDraws() }
-      : { answer: assessed, kept: null };
+      ? { answer: succeeded(assessed.value.assessment), draws: assessed.value.retainedDraws() }
+      : { answer: assessed, draws: null };
   } catch (error) {
-    return { answer: fault("assessment", error), kept: null };
+    return { answer: fault("assessment", error), draws: null };
   }
 }
 
