@@ -1,6 +1,6 @@
 import { openSlide } from "../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
-import type { InspectionPartly } from "../inspection/schema.ts";
+import type { PartialInspection } from "../inspection/schema.ts";
 import { fileKindOf } from "../intake/fileKind.ts";
 import type { Wanted } from "../intake/missing.ts";
 import type { Statement } from "../intake/statements.ts";
@@ -22,7 +22,7 @@ export type FileReader<Made> = (file: string) => Promise<Outcome<FileRead<Made>>
  * @param wanted how much of an inspection each file must hold
  * @returns the reader; a problem where an option or the slide cannot be read
  */
-export async function fileReader<Made extends InspectionPartly>(
+export async function fileReader<Made extends PartialInspection>(
   line: CommandLine,
   wanted: Wanted<Made>,
 ): Promise<Outcome<FileReader<Made>>> {

@@ -1,7 +1,7 @@
 import { basename, extname } from "node:path";
 import { UNDATED } from "../inspection/dates.ts";
 import { failed, type Outcome, type Problem, succeeded } from "../inspection/problem.ts";
-import type { InspectionPartly } from "../inspection/schema.ts";
+import type { PartialInspection } from "../inspection/schema.ts";
 import { fromMillimetres, toMillimetres, type Units } from "../inspection/units.ts";
 import { inspectionFromCsv, type Labels } from "../intake/inspectionFromCsv.ts";
 import { addDataLines, type CureForMissing, type Wanted } from "../intake/missing.ts";
@@ -15,7 +15,7 @@ import { optionsFor } from "./overrides.ts";
 import { sourceName } from "./source.ts";
 
 /** The one survey of a log of readings. */
-export function fromCsv<Made extends InspectionPartly>(
+export function fromCsv<Made extends PartialInspection>(
   text: string,
   file: string,
   outside: StatedOutside,
@@ -55,7 +55,7 @@ const cureByOption: CureForMissing = (keys) => {
 /** The log and the travel, in the unit of the log. */
 function inItsUnits(
   csv: CsvReadings,
-  { units: slideUnits, travel }: InspectionPartly["slide"],
+  { units: slideUnits, travel }: PartialInspection["slide"],
 ): Parameters<typeof unitDoubts> {
   const units = csv.units ?? slideUnits;
   const converted = (length: number): number => fromMillimetres(toMillimetres(length, slideUnits), units);

@@ -1,4 +1,4 @@
-import { withValueAt } from "../inspection/parts.ts";
+import { withValueAt } from "../inspection/plainData.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import { type Method, surveySchema } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";

@@ -3,16 +3,6 @@ const MILLISECONDS_PER_DAY = 86_400_000;
 /** The date of a survey without one: the command reads no clock, and no result depends on it. */
 export const UNDATED = "1970-01-01";
 
-const MONTH_NAMES = {
-  long: new Intl.DateTimeFormat("en", { month: "long", timeZone: "UTC" }),
-  short: new Intl.DateTimeFormat("en", { month: "short", timeZone: "UTC" }),
-};
-
-/** `March` or `Mar`, for a month from 1 to 12. */
-export function monthName(month: number, style: "long" | "short"): string {
-  return MONTH_NAMES[style].format(Date.UTC(2000, month - 1));
-}
-
 /**
  * Days from 1970-01-01 to a date of an inspection, with a fraction if it has a time. A time without a zone counts as UTC,
  * so that a file means the same everywhere.

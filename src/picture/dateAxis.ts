@@ -1,4 +1,4 @@
-import { dateOfDay, dayNumber, monthName } from "../inspection/dates.ts";
+import { dateOfDay, dayNumber } from "../inspection/dates.ts";
 import type { Axis, Tick } from "./axis.ts";
 
 /** Possible steps between ticks: in days, or in months from the first of a month. */
@@ -25,7 +25,7 @@ function everyDays(step: number, from: number, to: number): readonly Tick[] {
   return Array.from({ length: Math.max(0, count) }, (_, index) => {
     const at = first + index * step;
     const [, month, day] = partsOf(at);
-    return { at, label: `${day} ${monthName(month, "short")}` };
+    return { at, label: `${day} ${monthName(month)}` };
   });
 }
 
@@ -38,7 +38,7 @@ function everyMonths(step: number, from: number, to: number): readonly Tick[] {
     const [inYear, inMonth] = [Math.floor(count / 12), (count % 12) + 1];
     const at = dayNumber(`${inYear}-${String(inMonth).padStart(2, "0")}-01`);
     if (at < from) continue;
-    ticks.push({ at, label: step % 12 === 0 ? String(inYear) : `${monthName(inMonth, "short")} ${inYear}` });
+    ticks.push({ at, label: step % 12 === 0 ? String(inYear) : `${monthName(inMonth)} ${inYear}` });
   }
   return ticks;
 }
@@ -46,4 +46,10 @@ function everyMonths(step: number, from: number, to: number): readonly Tick[] {
 function partsOf(at: number): readonly [year: number, month: number, day: number] {
   const [year = 0, month = 1, day = 1] = dateOfDay(at).split("-").map(Number);
   return [year, month, day];
+}
+
+const SHORT_MONTH = new Intl.DateTimeFormat("en", { month: "short", timeZone: "UTC" });
+
+function monthName(month: number): string {
+  return SHORT_MONTH.format(Date.UTC(2000, month - 1));
 }

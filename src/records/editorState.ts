@@ -1,4 +1,4 @@
-import type { Plain } from "../inspection/parts.ts";
+import type { PlainObject } from "../inspection/plainData.ts";
 import type { Inspection, Method, Reading, SlideEvent } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";
 
@@ -25,10 +25,10 @@ export interface WaitingReadings {
   /** The unit of lengths in the log; if missing, the unit that the slide gets. */
   readonly units?: Units;
   /** What the log says besides slide and survey, such as events. */
-  readonly others?: Plain;
+  readonly others?: PlainObject;
   /** What the log says about the slide and the survey, under the names of the schema. */
-  readonly slide: Plain;
-  readonly survey: Plain;
+  readonly slide: PlainObject;
+  readonly survey: PlainObject;
 }
 
 /** A field of the slide, or of one survey: `{ survey: null, path: "screw.lead" }`. */

@@ -1,9 +1,9 @@
 import {
-  carriedBytes,
-  carrying,
-  light,
   type Picture,
+  pictureBytes,
   picturesIn,
+  withBytes,
+  withoutBytes,
   withPictures,
 } from "../inspection/pictures.ts";
 import { type Outcome, succeeded } from "../inspection/problem.ts";
@@ -17,7 +17,7 @@ import { storageError } from "./storageErrors.ts";
  */
 export async function storePictures<Data>(data: Data): Promise<Outcome<Data>> {
   const carried = picturesIn(data).flatMap((picture) => {
-    const bytes = carriedBytes(picture);
+    const bytes = pictureBytes(picture);
     return bytes === null ? [] : [{ picture, stored: { id: picture.id, type: picture.type, bytes } }];
   });
   if (carried.length === 0) return succeeded(data);
@@ -32,7 +32,7 @@ export async function storePictures<Data>(data: Data): Promise<Outcome<Data>> {
     return succeeded(
       withPictures(data, (picture): Picture => {
         const id = idOf.get(picture);
-        return id === undefined ? picture : { ...light(picture), id };
+        return id === undefined ? picture : { ...withoutBytes(picture), id };
       }),
     );
   } catch (error) {
@@ -96,7 +96,7 @@ export async function selfContained<Data>(data: Data): Promise<SelfContained<Dat
     if (picture.data !== undefined) return picture;
     const found = stored.ok ? stored.value.get(picture.id) : undefined;
     if (found === undefined) missing += 1;
-    return found === undefined ? picture : carrying(picture, found.bytes);
+    return found === undefined ? picture : withBytes(picture, found.bytes);
   });
   return { data: whole, missing };
 }

@@ -1,4 +1,4 @@
-import { isPlain } from "../inspection/parts.ts";
+import { isPlainObject } from "../inspection/plainData.ts";
 import { roundTo } from "../inspection/units.ts";
 
 /** Finer than any reading, coarse enough to hide the traces of binary fractions. */
@@ -16,7 +16,7 @@ export function throughout<Source>(source: Source, change: (value: number) => nu
   const changed = (value: unknown): unknown => {
     if (typeof value === "number") return change(value);
     if (Array.isArray(value)) return value.map(changed);
-    if (!isPlain(value)) return value;
+    if (!isPlainObject(value)) return value;
     return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, changed(part)]));
   };
   return changed(source) as Source;

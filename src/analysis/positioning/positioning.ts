@@ -1,5 +1,5 @@
 import { mean, sampleStandardDeviation } from "simple-statistics";
-import { isPlain } from "../../inspection/parts.ts";
+import { isPlainObject } from "../../inspection/plainData.ts";
 import type { Survey } from "../../inspection/schema.ts";
 import { alignmentCosine } from "../correct/corrections.ts";
 import { type Target, type TargetReading, targetsOf } from "../correct/targets.ts";
@@ -99,7 +99,7 @@ export function positioningOf(survey: Survey, resolution: number, random: Random
  * expands more than the scale that positions were read on. Null if either is not stated.
  */
 function temperatureFactor(conditions: unknown): number | null {
-  if (!isPlain(conditions)) return null;
+  if (!isPlainObject(conditions)) return null;
   const { temperature, expansion } = conditions;
   if (typeof temperature !== "number" || typeof expansion !== "number") return null;
   return 1 - expansion * 1e-6 * (temperature - REFERENCE_TEMPERATURE);

@@ -1,4 +1,4 @@
-import { isPlain, type Plain, valueAt, withValueAt } from "../../inspection/parts.ts";
+import { isPlainObject, type PlainObject, valueAt, withValueAt } from "../../inspection/plainData.ts";
 import { type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
 import type { Units } from "../../inspection/units.ts";
 import { readTypedFigure, readTypedFigures } from "../../intake/typedFigure.ts";
@@ -31,15 +31,15 @@ export function fieldText(value: unknown): string {
 }
 
 /** A copy with the value at a dotted name; undefined removes the key, and objects that become empty. */
-export function withValueOrWithout(data: Plain, name: string, value: unknown): Plain {
+export function withValueOrWithout(data: PlainObject, name: string, value: unknown): PlainObject {
   return value === undefined ? without(data, name) : withValueAt(data, name, value);
 }
 
-function without(data: Plain, name: string): Plain {
+function without(data: PlainObject, name: string): PlainObject {
   const [key = "", ...rest] = name.split(".");
   const { [key]: _removed, ...others } = data;
   const below = valueAt(data, key);
-  if (rest.length === 0 || !isPlain(below)) return others;
+  if (rest.length === 0 || !isPlainObject(below)) return others;
   const left = without(below, rest.join("."));
   return Object.keys(left).length === 0 ? others : { ...data, [key]: left };
 }

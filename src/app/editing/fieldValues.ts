@@ -1,5 +1,5 @@
 import { readInspection } from "../../inspection/open.ts";
-import { type Plain, valueAt } from "../../inspection/parts.ts";
+import { type PlainObject, valueAt } from "../../inspection/plainData.ts";
 import type { Outcome } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import type { EditorState, FieldPlace, TypedField } from "../../records/editorState.ts";
@@ -80,7 +80,7 @@ function wrongIn(read: Outcome<unknown>, { path }: FieldPlace): string {
 
 /** The inspection with the fields as typed, or why it is not valid. */
 function withFields(inspection: Inspection, fields: readonly TypedField[]): Outcome<Inspection> {
-  let { slide, surveys }: { slide: Plain; surveys: readonly Plain[] } = inspection;
+  let { slide, surveys }: { slide: PlainObject; surveys: readonly PlainObject[] } = inspection;
   for (const { survey: of, path, text } of fields) {
     const read = readFieldText(fieldAt(path), text, inspection.slide.units);
     if (!read.ok) return read;

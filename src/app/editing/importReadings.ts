@@ -1,5 +1,5 @@
 import { readInspection } from "../../inspection/open.ts";
-import { merged, type Plain, valueAt } from "../../inspection/parts.ts";
+import { merged, type PlainObject, valueAt } from "../../inspection/plainData.ts";
 import type { Reading, Survey } from "../../inspection/schema.ts";
 import type { CsvReadings } from "../../intake/readCsv.ts";
 import type { EditorState, PendingInput } from "../../records/editorState.ts";
@@ -66,7 +66,7 @@ export function withReadingsReplaced(state: EditorState, survey: Survey, csv: Cs
 }
 
 /** The survey's note with the note of a log appended. */
-function noteOf({ note }: Survey, { slideData }: CsvReadings): Plain {
+function noteOf({ note }: Survey, { slideData }: CsvReadings): PlainObject {
   const added = slideData.survey.note;
   if (typeof added !== "string" || note?.includes(added)) return {};
   return { note: note === undefined ? added : `${note} ${added}` };
@@ -98,10 +98,10 @@ function figuresOf({ cells }: Row): string {
 }
 
 /** The state with a log's data on a survey, as far as they are valid; the survey's id stays. */
-function withSurveyData(state: EditorState, survey: Survey, data: Plain): EditorState {
+function withSurveyData(state: EditorState, survey: Survey, data: PlainObject): EditorState {
   const { inspection } = state;
   if (inspection === null) return state;
-  const replaced = (changed: Plain): Plain => ({
+  const replaced = (changed: PlainObject): PlainObject => ({
     ...inspection,
     surveys: inspection.surveys.map((each) => (each.id === survey.id ? changed : each)),
   });

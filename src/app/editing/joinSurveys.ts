@@ -1,5 +1,5 @@
+import { mergeInspections } from "../../inspection/mergeInspections.ts";
 import { surveyInUnits } from "../../inspection/metric.ts";
-import { ofOneSlide } from "../../inspection/oneSlide.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Inspection, Survey } from "../../inspection/schema.ts";
 import type { EditorState } from "../../records/editorState.ts";
@@ -20,7 +20,7 @@ export interface Joined {
 export function withSurveysOf(state: EditorState, other: Inspection): Outcome<Joined> {
   const { inspection } = state;
   if (inspection === null) throw new Error("Surveys can only be added to a described slide.");
-  const one = ofOneSlide([{ ...other, surveys: [] }, inspection]);
+  const one = mergeInspections([{ ...other, surveys: [] }, inspection]);
   if (!one.ok) return one;
   const { slide, surveys, events = [] } = inspection;
   const fresh = notAmong(

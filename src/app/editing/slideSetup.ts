@@ -1,6 +1,6 @@
 import { readingInUnits, slideLengths, surveyLengths } from "../../inspection/metric.ts";
 import { readInspection } from "../../inspection/open.ts";
-import { merged, type Plain, valueAt } from "../../inspection/parts.ts";
+import { merged, type PlainObject, valueAt } from "../../inspection/plainData.ts";
 import type { Outcome } from "../../inspection/problem.ts";
 import { isPositioning } from "../../inspection/readingShapes.ts";
 import { FORMAT, type Inspection, type Reading, VERSION } from "../../inspection/schema.ts";
@@ -88,11 +88,11 @@ export function describedSlide(draft: PendingInput): SlideDescription {
 }
 
 function typedSlide(draft: PendingInput): {
-  readonly slide: Plain;
+  readonly slide: PlainObject;
   readonly problems: ReadonlyMap<string, string>;
 } {
   const problems = new Map<string, string>();
-  let slide: Plain = {};
+  let slide: PlainObject = {};
   for (const { path } of Object.values(SETUP_FIELDS)) {
     const text = setupText(draft, path);
     const read = readFieldText(fieldAt(path), text, setupUnits(draft));
@@ -118,7 +118,7 @@ function waitingIn({ waiting }: PendingInput, units: Units): WaitingReadings | u
 
 function inspectionOf(
   draft: PendingInput,
-  typed: Plain,
+  typed: PlainObject,
   { slide = {}, survey = {}, others = {} }: Partial<WaitingReadings> = {},
 ): Outcome<Inspection> {
   const name = `Slide ${setupText(draft, "travel.from")} to ${setupText(draft, "travel.to")} ${setupUnits(draft)}`;

@@ -1,4 +1,4 @@
-import { openInspection, openPartly } from "../../inspection/open.ts";
+import { openInspection, openPartialInspection } from "../../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Units } from "../../inspection/units.ts";
 import { fileKindOf } from "../../intake/fileKind.ts";
@@ -77,7 +77,7 @@ function readInspectionFile(text: string, name: string, id: string): Outcome<Fil
       },
     });
   }
-  const partly = openPartly(text);
+  const partly = openPartialInspection(text);
   if (!partly.ok || partly.value.surveys.length === 0) return opened;
   const { surveys } = partly.value;
   const logs = surveys.map((survey): Log => {

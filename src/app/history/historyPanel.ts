@@ -13,7 +13,7 @@ import type { EventForm } from "./eventForm.ts";
 import { noteVerdict } from "./noteVerdict.ts";
 import { pictureWords } from "./photograph.ts";
 import "./photographDialog.ts";
-import { type Entry, timelineOf } from "../../inspection/timeline.ts";
+import { type TimelineEntry, timelineOf } from "../../inspection/timeline.ts";
 import historyPanelCss from "./historyPanel.css?inline";
 
 /** Surveys, the verdicts given on them, and what was done to the slide in between. */
@@ -84,7 +84,7 @@ export class HistoryPanel extends LitElement {
     </div>`;
   }
 
-  #entry(entry: Entry) {
+  #entry(entry: TimelineEntry) {
     if (entry.of === "event") return this.#event(entry);
     const { survey, verdicts } = entry;
     const stage = STAGES.find(([value]) => value === survey.stage)?.[1] ?? survey.stage;
@@ -112,7 +112,7 @@ export class HistoryPanel extends LitElement {
     </li>`;
   }
 
-  #event({ event, at }: Extract<Entry, { of: "event" }>) {
+  #event({ event, at }: Extract<TimelineEntry, { of: "event" }>) {
     const { date, kind, note, pictures = [] } = event;
     const photographs = pictures.flatMap((entry) => pictureIn(entry) ?? []);
     const called = `${kindWords(kind).toLowerCase()}, ${dayOf(date)}`;

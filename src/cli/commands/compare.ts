@@ -1,5 +1,5 @@
 import { beforeAndAfter } from "../../analysis/beforeAndAfter.ts";
-import { ofOneSlide } from "../../inspection/oneSlide.ts";
+import { mergeInspections } from "../../inspection/mergeInspections.ts";
 import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import { WHOLE } from "../../intake/missing.ts";
@@ -109,7 +109,7 @@ async function readAll(
   if (first === undefined) {
     return { read: failed("compare", "no file was named", "Name an inspection with both surveys."), refused };
   }
-  const inspection = ofOneSlide([first.inspection, ...others.map((each) => each.inspection)]);
+  const inspection = mergeInspections([first.inspection, ...others.map((each) => each.inspection)]);
   const assumed = [...new Set(files.flatMap(({ surveys }) => surveys.flatMap((each) => each.assumed)))];
   return { read: inspection.ok ? succeeded({ inspection: inspection.value, assumed }) : inspection, refused };
 }

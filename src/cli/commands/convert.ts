@@ -1,9 +1,9 @@
 import { extname } from "node:path";
 import { isDeepStrictEqual } from "node:util";
 import { fileNameFor } from "../../inspection/fileName.ts";
-import { inspectionText, readPartly } from "../../inspection/open.ts";
+import { inspectionText, readPartialInspection } from "../../inspection/open.ts";
 import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
-import type { InspectionPartly, Survey } from "../../inspection/schema.ts";
+import type { PartialInspection, Survey } from "../../inspection/schema.ts";
 import { PARTLY } from "../../intake/missing.ts";
 import type { DecimalMark } from "../../intake/numberText.ts";
 import { surveyCsv } from "../../intake/writeCsv.ts";
@@ -43,7 +43,7 @@ async function run(line: CommandLine): Promise<ExitCode> {
     return refuse({ where: "convert", what: "no file was named", cure: "Name an inspection or a CSV log." });
   }
   let exitCode: ExitCode = 0;
-  const inspections: InspectionPartly[] = [];
+  const inspections: PartialInspection[] = [];
   for (const file of line.operands) {
     const read = await reader.value(file);
     const chosen = read.ok ? withSurvey(read.value.inspection, textOf(line, "survey")) : read;
@@ -65,7 +65,7 @@ function formatFor(asked: string | undefined, out: string | undefined): Outcome<
 }
 
 /** The inspection with only the survey asked for, or with all. */
-function withSurvey(inspection: InspectionPartly, id: string | undefined): Outcome<InspectionPartly> {
+function withSurvey(inspection: PartialInspection, id: string | undefined): Outcome<PartialInspection> {
   if (id === undefined) return succeeded(inspection);
   const surveys = inspection.surveys.filter((survey) => survey.id === id);
   const known = inspection.surveys.map((survey) => survey.id).join(", ");
@@ -75,7 +75,7 @@ function withSurvey(inspection: InspectionPartly, id: string | undefined): Outco
 }
 
 async function toJson(
-  inspections: readonly InspectionPartly[],
+  inspections: readonly PartialInspection[],
   out: string | undefined,
 ): Promise<Outcome<void>> {
   const whole = joined(inspections);
@@ -85,7 +85,7 @@ async function toJson(
 }
 
 /** One inspection of all the surveys, where they are of one slide. */
-function joined(inspections: readonly InspectionPartly[]): Outcome<InspectionPartly> {
+function joined(inspections: readonly PartialInspection[]): Outcome<PartialInspection> {
   const [first, ...others] = inspections;
   if (first === undefined) throw new Error("No inspection to join.");
   const { surveys: _own, ...about } = first;
@@ -98,11 +98,11 @@ function joined(inspections: readonly InspectionPartly[]): Outcome<InspectionPar
       );
     }
   }
-  return readPartly({ ...first, surveys: inspections.flatMap(({ surveys }) => surveys) });
+  return readPartialInspection({ ...first, surveys: inspections.flatMap(({ surveys }) => surveys) });
 }
 
 async function toCsv(
-  inspections: readonly InspectionPartly[],
+  inspections: readonly PartialInspection[],
   out: string | undefined,
   mark: DecimalMark,
 ): Promise<Outcome<void>> {

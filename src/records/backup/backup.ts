@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
-import { bytesOf } from "../../inspection/base64.ts";
-import { type JsonKind, LEAVE, parseJson, recognise } from "../../inspection/jsonFile.ts";
+import { decodeBase64 } from "../../inspection/base64.ts";
+import { checkFormat, FILE_UNCHANGED, type JsonKind, parseJson } from "../../inspection/jsonFile.ts";
 import { problemOf, readInspection } from "../../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { StoredPicture } from "../database.ts";
@@ -59,7 +59,7 @@ export function isBackup(text: string): boolean {
  */
 export function openBackup(text: string): Outcome<Backup> {
   const data = parseJson(text);
-  const contents = data.ok ? recognise(data.value, BACKUP_KIND) : data;
+  const contents = data.ok ? checkFormat(data.value, BACKUP_KIND) : data;
   if (!contents.ok) return contents;
   const read = backupSchema.safeParse(contents.value, { reportInput: true });
   if (!read.success) {
@@ -79,7 +79,7 @@ export function openBackup(text: string): Outcome<Backup> {
   if (duplicate !== undefined) return damagedAt("", `two entries have the id "${duplicate}"`);
   const decoded: StoredPicture[] = [];
   for (const [index, picture] of pictures.entries()) {
-    const bytes = bytesOf(picture.data);
+    const bytes = decodeBase64(picture.data);
     if (bytes === null) return damagedAt(`pictures[${index}].data`, "is not base64");
     decoded.push({ id: picture.id, type: picture.type, bytes });
   }
@@ -87,7 +87,7 @@ export function openBackup(text: string): Outcome<Backup> {
 }
 
 function damagedAt(where: string, what: string): Outcome<never> {
-  return failed(where, what, `Choose another backup: nothing was changed here. ${LEAVE}`);
+  return failed(where, what, `Choose another backup: nothing was changed here. ${FILE_UNCHANGED}`);
 }
 
 function duplicateId(entries: readonly { readonly id: string }[]): string | undefined {

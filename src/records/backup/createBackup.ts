@@ -1,4 +1,4 @@
-import { base64Of } from "../../inspection/base64.ts";
+import { encodeBase64 } from "../../inspection/base64.ts";
 import { type Outcome, succeeded } from "../../inspection/problem.ts";
 import { PROGRAM_VERSION } from "../../inspection/programVersion.ts";
 import type { StoredPicture } from "../database.ts";
@@ -55,7 +55,9 @@ function partsOf(
     inspections,
     damaged,
   };
-  const entries = pictures.map(({ id, type, bytes }) => JSON.stringify({ id, type, data: base64Of(bytes) }));
+  const entries = pictures.map(({ id, type, bytes }) =>
+    JSON.stringify({ id, type, data: encodeBase64(bytes) }),
+  );
   return [
     `${JSON.stringify(head, null, 1).slice(0, -2)},\n "pictures": [`,
     ...entries.map((entry, index) => `${index === 0 ? "" : ","}\n  ${entry}`),

@@ -1,5 +1,5 @@
 import { readingInUnits, slideLengths, surveyLengths } from "../../../inspection/metric.ts";
-import { type Plain, valueAt } from "../../../inspection/parts.ts";
+import { type PlainObject, valueAt } from "../../../inspection/plainData.ts";
 import type { Inspection } from "../../../inspection/schema.ts";
 import { fromMillimetres, toMillimetres, type Units } from "../../../inspection/units.ts";
 import type { CsvReadings } from "../../../intake/readCsv.ts";
@@ -62,7 +62,7 @@ export function unitDoubtsOf(csv: CsvReadings, inspection: Inspection | null): r
   return unitDoubts(csv, { from: inLog(travel.from), to: inLog(travel.to) });
 }
 
-function travelIn(slide: Plain): { readonly from: number; readonly to: number } | undefined {
+function travelIn(slide: PlainObject): { readonly from: number; readonly to: number } | undefined {
   const from = valueAt(slide, "travel.from");
   const to = valueAt(slide, "travel.to");
   return typeof from === "number" && typeof to === "number" && from < to ? { from, to } : undefined;

@@ -1,5 +1,5 @@
 import { type Picture, pictureAddress, picturesIn } from "../../../inspection/pictures.ts";
-import { type Entry, timelineOf } from "../../../inspection/timeline.ts";
+import { type TimelineEntry, timelineOf } from "../../../inspection/timeline.ts";
 import { type MarkupRow, table } from "../../document/pieces.ts";
 import { dateWords, kindWords, STAGE_WORDS } from "../../inspectionWords.ts";
 import { html, type Markup } from "../../markup.ts";
@@ -31,7 +31,7 @@ export const history: SectionMaker = (reported) => {
   };
 };
 
-function rowOf(entry: Entry, { survey }: Reported): MarkupRow {
+function rowOf(entry: TimelineEntry, { survey }: Reported): MarkupRow {
   if (entry.of === "event") {
     const { date, kind, note } = entry.event;
     return { cells: [dateWords(date), kindWords(kind), note] };

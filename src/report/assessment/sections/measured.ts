@@ -1,4 +1,4 @@
-import { isPlain } from "../../../inspection/parts.ts";
+import { isPlainObject } from "../../../inspection/plainData.ts";
 import type { Inspection, Method, Reading, Survey } from "../../../inspection/schema.ts";
 import { toMillimetres } from "../../../inspection/units.ts";
 import type { Fact } from "../../blocks.ts";
@@ -105,7 +105,7 @@ const CONDITIONS: Readonly<Record<string, (value: unknown) => string>> = {
 /** The conditions noted with a survey, of any shape, in words. */
 export function conditionWords(conditions: unknown): string {
   if (conditions === undefined || conditions === null || conditions === "") return "none noted";
-  if (!isPlain(conditions)) return written(conditions);
+  if (!isPlainObject(conditions)) return written(conditions);
   const words = Object.entries(conditions).map(
     ([name, value]) => CONDITIONS[name]?.(value) ?? `${name}: ${written(value)}`,
   );

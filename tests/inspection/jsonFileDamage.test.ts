@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { damagedAt } from "../../src/inspection/jsonDamage.ts";
+import { damagedAt } from "../../src/inspection/jsonFile.ts";
 
 describe("the place where JSON is damaged", () => {
   // The mark ¦ shows the place and is taken out.

@@ -3,10 +3,10 @@ import { failed, type Outcome, succeeded } from "./problem.ts";
 import type { Inspection } from "./schema.ts";
 
 /**
- * Inspections of one slide as one, with the surveys and events of all, in the order given. The slide is as the last
- * of them has it. Fails where one is of another slide, or where two surveys have one id.
+ * Merges inspections of one slide: the surveys and events of all, in the order given, with the slide of the last one.
+ * Fails if one is of another slide, or two surveys have the same id.
  */
-export function ofOneSlide(
+export function mergeInspections(
   inspections: readonly [Inspection, ...(readonly Inspection[])],
 ): Outcome<Inspection> {
   const last = inspections.at(-1) ?? inspections[0];

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { merged, valueAt, withValueAt } from "../../src/inspection/parts.ts";
+import { merged, valueAt, withValueAt } from "../../src/inspection/plainData.ts";
 
 test("a value is found at its dotted name, or nothing is", () => {
   const data = { screw: { lead: 4 }, list: [1] };
