@@ -115,7 +115,7 @@ function asNextReading(
     const spread = 2 * Math.sqrt(variance(centred(question.endFloat)));
     return {
       endFloat: true,
-      why: `The end float is known only to ± ${lengths.lostMotion(spread)}, and it decides what is left for the nut.`,
+      why: `The end float is known only to within ${lengths.lostMotion(spread)}, and it decides what is left for the nut.`,
     };
   }
   const place = best.position;
@@ -133,7 +133,7 @@ function asNextReading(
         : ", and the loosest spot may be here";
   return {
     position: place,
-    why: `Lost motion at ${lengths.spot(place)} is known to ± ${lengths.lostMotion(known)}${role}.`,
+    why: `Lost motion at ${lengths.spot(place)} is known to within ${lengths.lostMotion(known)}${role}.`,
   };
 }
 

@@ -45,7 +45,7 @@ const SECTIONS: readonly SectionMaker[] = [
 ];
 
 /**
- * The report on one survey of an inspection: one self-contained HTML document, to be read, kept and printed. The same
+ * The report on one survey of an inspection: one self-contained HTML document, to read, save and print. The same
  * inspection and assessment give the same document, whoever asks for it and whenever.
  *
  * @param assessment that of a survey of this inspection; throws where it is of another

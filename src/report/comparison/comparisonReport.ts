@@ -35,7 +35,7 @@ const SECTIONS: readonly ComparisonSectionMaker[] = [
 ];
 
 /**
- * The report on two surveys of a slide: one self-contained HTML document, to be read, kept and printed. The same
+ * The report on two surveys of a slide: one self-contained HTML document, to read, save and print. The same
  * surveys give the same document, whoever asks for it and whenever.
  *
  * @param compared surveys of its inspection; throws where one of them is not in it

@@ -39,7 +39,7 @@ export const runningIn: ComparisonPart = ({ history, inspection: { slide } }) =>
 const COURSE: Readonly<Record<TrendKind, string>> = {
   constant: "it does not grow",
   steady: "it grows at a steady rate",
-  settling: "it grew fast at first and is coming to rest",
+  settling: "it grew fast at first and levels off",
   slowing: "it grew fast at first and grows ever more slowly",
   "settling-then-steady": "it grew fast at first and now grows at a steady rate",
 };
@@ -80,8 +80,8 @@ function growthSentence({ growth, surveys, by }: RunningIn, lengths: Lengths): s
 function courseSentence({ chances, likeliest }: RunningIn): string {
   const chance = chances[likeliest];
   return chance >= STATED_FROM
-    ? `As they have it, ${COURSE[likeliest]} (${inAHundred(chance)}).`
-    : `In what way it goes on they do not tell yet; the likeliest is that ${COURSE[likeliest]} (${inAHundred(chance)}).`;
+    ? `According to them, ${COURSE[likeliest]} (${inAHundred(chance)}).`
+    : `They do not show yet how it goes on; most likely ${COURSE[likeliest]} (${inAHundred(chance)}).`;
 }
 
 function limitSentence({ limit, limitReached, by, surveys }: RunningIn, lengths: Lengths): string {
@@ -93,7 +93,7 @@ function limitSentence({ limit, limitReached, by, surveys }: RunningIn, lengths:
     return `The limit of ${words} is reached already, where lost motion is greatest (${inAHundred(chanceAlready)}).`;
   }
   if (low === null) {
-    return `The limit of ${words} is not expected to be reached before ${time(horizon)}; further than that the trend is not carried.`;
+    return `The limit of ${words} is not expected to be reached before ${time(horizon)}; the trend is not extended beyond that.`;
   }
   const earliest = low <= lastAt ? `already (${inAHundred(chanceAlready)})` : `from ${time(low)} on`;
   const likeliest = value === null ? "" : `, most likely about ${time(value)}`;
@@ -108,6 +108,6 @@ function lookAgainSentence({ lookAgain: { at, why }, by }: RunningIn): string {
     case "limit":
       return `Survey again by ${timeWords(at, by)}, when the chance that the limit is reached comes to 5 in 100.`;
     case "watched":
-      return `Survey again by ${timeWords(at, by)}: the trend is worth no more than as long again as it was watched.`;
+      return `Survey again by ${timeWords(at, by)}: the trend reaches no further ahead than it was watched so far.`;
   }
 }

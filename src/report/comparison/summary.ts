@@ -23,7 +23,7 @@ export function changeSummary(comparison: Comparison, lengths: Lengths): string 
   ].join(" ");
 }
 
-/** Which way a quantity has changed, as far as its interval and the figures that are shown tell. */
+/** The direction of a change; "none" where its interval includes zero or the written figure is zero. */
 export type Direction = "less" | "more" | "none";
 
 export function directionOf({ value, low, high }: Estimate, lengths: Lengths): Direction {
@@ -37,7 +37,7 @@ function amount({ value, low, high }: Estimate, lengths: Lengths): string {
   return estimateWords(value < 0 ? { value: -value, low: -high, high: -low } : { value, low, high }, lengths);
 }
 
-/** The interval of a change that is not shown: `by between -0.01 and 0.01 mm`. */
+/** The interval of a change that the readings do not show: `by anything from -0.01 to 0.01 mm`. */
 export function unshown({ low, high }: Estimate, lengths: Lengths): string {
   return `by anything from ${lengths.figure(low)} to ${lengths.lostMotion(high)}`;
 }
@@ -66,7 +66,7 @@ function unevenClause({ change, from, to }: Comparison, lengths: Lengths): strin
     case "less":
       return isUneven
         ? `the uneven part is less by ${by}, and ${left} of it is still there`
-        : `of the uneven ${lengths.lostMotion(from.assessment.uneven.value)} the readings show nothing any more`;
+        : `of the uneven ${lengths.lostMotion(from.assessment.uneven.value)} the readings no longer show anything`;
     case "more":
       return `the uneven part has grown by ${by}, to ${left}`;
     case "none":
@@ -86,7 +86,7 @@ function endFloatSentence({ change: { endFloat } }: Comparison, lengths: Lengths
 }
 
 const WITHHELD: Readonly<Record<Withheld, string>> = {
-  checks: "a check on the readings stands against it",
+  checks: "a check on the readings speaks against it",
   coverage: "its stations are too few or too far apart",
   "spring-loaded": "the nut's spring may hide its wear",
 };

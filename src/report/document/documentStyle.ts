@@ -3,9 +3,9 @@ import { LIGHT_PALETTE as COLOUR } from "../../picture/palette.ts";
 const RULE = "#b9c3cf";
 
 /**
- * The look of a document, in the colours of the pictures. What matters is told by rules, weight and words, never by a
- * ground or a colour alone, so that it reads in black and white and where a browser prints no grounds. The page has no
- * size of its own, so that A4 and US Letter both suit.
+ * The look of a document, in the colours of the pictures. What matters shows by rules, weight and words, never by colour
+ * alone, so that it reads in black and white and where a browser prints no backgrounds. No page size is set: A4 and US
+ * Letter both work.
  */
 export const DOCUMENT_STYLE = `
 @page { font: 8pt/1.2 system-ui, sans-serif; color: ${COLOUR.paleInk}; }

@@ -27,7 +27,7 @@ export function sectionFrom<Source>(
 
 /** The text with every figure on one line with its unit. */
 export function withUnits(text: string): string {
-  return text.replace(/(\d) (?=(?:mm|in|°C|h)\b)/g, "$1\u00a0").replaceAll("± ", "±\u00a0");
+  return text.replace(/(\d) (?=(?:mm|in|°C|h)\b)/g, "$1\u00a0");
 }
 
 /** Blocks as the document shows them, each in an element of its own. */
@@ -75,7 +75,7 @@ export function lines(sentences: readonly string[]): Markup {
   return html`<ul class="lines">${sentences.map((sentence) => html`<li>${withUnits(sentence)}</li>`)}</ul>`;
 }
 
-/** Things by name, each with what is said of it. */
+/** Facts by name. */
 export function facts(rows: readonly Fact[]): Markup {
   return html`<dl class="facts">${rows.map(
     ([name, words]) => html`<div><dt>${name}</dt><dd>${withUnits(words)}</dd></div>`,

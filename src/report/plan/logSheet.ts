@@ -87,7 +87,7 @@ function cautions(slide: PlannableSlide): Markup {
 /** What has to be known of the instruments to make the most of the readings. */
 function instruments({ units }: Plan, method: LostMotionMethod): Markup {
   return html`<div class="lines short">
-    ${line(`Resolution, ${units}`)}${line(`Limit of error, ± ${units}`)}${line(`Hysteresis, ${units}`)}
+    ${line(`Resolution, ${units}`)}${line(`Limit of error either way, ${units}`)}${line(`Hysteresis, ${units}`)}
     ${line("Angle to the travel, °")}${line("Indicator's number")}
     ${method === "push-pull" ? [] : line(`Drive play, ${units}`)}
   </div>

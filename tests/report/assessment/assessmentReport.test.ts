@@ -170,7 +170,7 @@ describe("the report", () => {
       ),
     );
     for (const part of [
-      "No. 4, resolution 0.01 mm, limit of error ± 0.02 mm, hysteresis 0.003 mm, at 10° to the travel, corrected",
+      "No. 4, resolution 0.01 mm, limit of error 0.02 mm either way, hysteresis 0.003 mm, at 10° to the travel, corrected",
       "measured on its own: 0.01 mm, 0.02 mm",
       "21 °C, oil: fresh",
       "1200 h",
@@ -179,7 +179,7 @@ describe("the report", () => {
     ])
       expect(told).toContain(part);
     const untold = textOf(reportOf(inspectionWith({ indicator: undefined })));
-    for (const part of ["nothing stated of it", "End float not measured", "none noted"])
+    for (const part of ["not described", "End float not measured", "none noted"])
       expect(untold).toContain(part);
   });
 

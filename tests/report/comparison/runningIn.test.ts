@@ -14,7 +14,7 @@ describe("running in, in words", () => {
     // 200 days from the first of January are the 20th of July; 300 the 28th of October.
     expect(words()).toBe(
       "Over 5 surveys since the last repair, from 2026-01-01 to 2026-07-20, the uniform part grew by 0.02 mm, " +
-        "give or take 0.01. As they have it, it grows at a steady rate (80 in 100). Where lost motion is greatest, " +
+        "give or take 0.01. According to them, it grows at a steady rate (80 in 100). Where lost motion is greatest, " +
         "the limit of 0.15 mm may be reached from 2027-02-05 on, most likely about 2027-08-24, and by 2028-03-11 " +
         "at the latest. Survey again by 2026-10-28, when the chance that the limit is reached comes to 5 in 100.",
     );
@@ -25,7 +25,7 @@ describe("running in, in words", () => {
       "has not grown as far as the readings show, by 0.01 mm at most",
     );
     expect(words({ chances: { ...chances, steady: 0.5 } })).toContain(
-      "In what way it goes on they do not tell yet",
+      "They do not show yet how it goes on; most likely it grows at a steady rate (50 in 100)",
     );
   });
 
@@ -59,7 +59,7 @@ describe("running in, in words", () => {
 
   it("tells hours of use where the trend goes by them", () => {
     const found = words({ by: "hours", lookAgain: { at: 812.4, why: "watched" } });
-    expect(found).toContain("Survey again by 812 h of use: the trend is worth no more");
+    expect(found).toContain("Survey again by 812 h of use: the trend reaches no further ahead");
   });
 
   it("says why there is too little to tell", () => {

@@ -52,7 +52,7 @@ describe("a comparison in words", () => {
       { value: -0.2, low: -0.22, high: -0.18 },
       from,
       even,
-      /of the uneven 0\.20 mm the readings show nothing any more/,
+      /of the uneven 0\.20 mm the readings no longer show anything/,
     ],
     [
       "more",

@@ -59,11 +59,11 @@ function indicatorWords({ indicator }: Survey, length: LengthWords): string {
   const words = [
     ...(name === undefined || name === "" ? [] : [name]),
     ...(resolution === undefined ? [] : [`resolution ${length(resolution)}`]),
-    ...(error === undefined ? [] : [`limit of error ± ${length(error)}`]),
+    ...(error === undefined ? [] : [`limit of error ${length(error)} either way`]),
     ...(hysteresis === undefined ? [] : [`hysteresis ${length(hysteresis)}`]),
     ...(angleToTravel === undefined ? [] : [`at ${angleToTravel}° to the travel, corrected`]),
   ];
-  return words.length === 0 ? "nothing stated of it" : words.join(", ");
+  return words.length === 0 ? "not described" : words.join(", ");
 }
 
 function dialWords({ dial }: Survey, length: LengthWords): string | undefined {
@@ -87,10 +87,14 @@ function surveys({ inspection, survey }: Reported): Markup {
   return surveyTable(inspection, ({ id }) => (id === survey.id ? "this report" : ""));
 }
 
-/** All surveys of a slide, with what is said of each. */
-export function surveyTable({ surveys }: Inspection, said: (survey: Survey) => string): Markup {
+/**
+ * All surveys of a slide as a table.
+ *
+ * @param note what to write beside a survey
+ */
+export function surveyTable({ surveys }: Inspection, note: (survey: Survey) => string): Markup {
   const rows = surveys.map((each) => ({
-    cells: [each.id, dateWords(each.taken), STAGE_WORDS[each.stage], said(each)],
+    cells: [each.id, dateWords(each.taken), STAGE_WORDS[each.stage], note(each)],
   }));
   const columns = ["Survey", "Date", "Stage", ""].map((name) => ({ name, holds: "words" as const }));
   return html`<h3>All surveys of this slide</h3>${table(columns, rows)}`;
