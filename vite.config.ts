@@ -243,11 +243,13 @@ export default defineConfig(({ mode }) => ({
       },
       // Where a test puts something else in the place of a part of the program, no other may come upon it.
       { extends: true, test: { name: "apart", include: ["tests/**/*.apart.test.ts"] } },
-      // The browser is a program of its own, which a busy machine may hold up: one more try, and vitest tells of it.
-      { extends: true, test: { name: "browser", include: ["tests/browser/**/*.test.ts"], retry: 1 } },
+      // The tests of a worker share one Chromium, too.
+      { extends: true, test: { name: "browser", include: ["tests/browser/**/*.test.ts"], isolate: false } },
     ],
-    globalSetup: ["src/build.ts"],
-    testTimeout: 60_000,
+    globalSetup: ["src/build.ts", "tests/temporaryFolder.ts"],
+    testTimeout: 120_000,
+    // A busy machine may hold up what a test waits for.
+    expect: { poll: { timeout: 30_000 } },
     // On two cores too: a test of the page waits for the browser, and the browser for it.
     maxWorkers: Math.max(2, availableParallelism() - 1),
     hookTimeout: 120_000,

@@ -1,18 +1,12 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { LARGER, SMALL, withPhotographs } from "./photographs.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { backlash, describeSlide, dropFiles, EVEN, goHome, kept, typeReadings } from "./steps.ts";
+import { useServedPage } from "./servedPage.ts";
+import { backlash, dropFiles, EVEN, goHome, kept, openSlide } from "./steps.ts";
 import { everythingIn, held, putRecord, recordsOf } from "./store.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 type File = readonly [name: string, content: string];
 
@@ -50,8 +44,7 @@ async function savedBackup(page: Page): Promise<string> {
 test("a backup restored on an empty browser gives back every byte of every inspection and photograph", async () => {
   const page = await served.open();
   await opened(page, PHOTOGRAPHED, LATHE, KNEE);
-  await describeSlide(page);
-  await typeReadings(page, EVEN.slice(0, 4));
+  await openSlide(page, EVEN.slice(0, 4));
   // What cannot be read is in no inspection, and must not be lost either.
   await backlash(page, 2).fill("0.2x");
   await held(page, "0.2x");

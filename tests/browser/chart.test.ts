@@ -1,15 +1,9 @@
 import type { Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
 import { dropFiles } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 /** A slide worn in the middle: two equal readings every 25 mm, and a struck reading at 75 mm. */
 const INSPECTION = JSON.stringify({

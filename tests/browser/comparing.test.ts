@@ -1,19 +1,13 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { tightspot, workshop } from "../cli/command.ts";
+import { expect, test } from "vitest";
+import { tightspotProcess, workshop } from "../cli/command.ts";
 import { looseNut, wornScrew } from "../cli/inspections.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { useServedPage } from "./servedPage.ts";
 import { dropFiles } from "./steps.ts";
 
-let served: ServedPage;
+const served = useServedPage();
 const { file, path } = workshop();
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
 
 const part = (page: Page) => page.locator("tightspot-comparison-section");
 const before = (page: Page) => part(page).getByLabel("Before", { exact: true });
@@ -139,7 +133,7 @@ test("the report on the comparison that is saved is the one that the command wri
   const [saved] = await Promise.all([page.waitForEvent("download"), link.click()]);
   expect(saved.suggestedFilename()).toBe("Saddle-cross-travel-4-hours-and-610-hours-report.html");
   const sample = "sample-data/running-in-boring-mill-saddle.json";
-  const { code } = await tightspot(["compare", sample, "--report", path("report.html")]);
+  const { code } = await tightspotProcess(["compare", sample, "--report", path("report.html")]);
   expect(code).toBe(0);
   expect(readFileSync(await saved.path(), "utf8")).toBe(readFileSync(path("report.html"), "utf8"));
 });

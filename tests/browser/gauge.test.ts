@@ -1,16 +1,10 @@
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { send, withGauge } from "./fakeGauge.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { beginSlide, describeSlide } from "./steps.ts";
+import { useServedPage } from "./servedPage.ts";
+import { beginSlide, openSlide } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 async function connect(page: Page): Promise<void> {
   await page.getByText("Gauge on a cable").click();
@@ -88,7 +82,7 @@ test("a gauge that sends without being asked fills no stations, and says so", as
 
 test("in the table a value goes where the cursor is, and the cursor goes on", async () => {
   const page = await withGauge(served);
-  await describeSlide(page);
+  await openSlide(page);
   await connect(page);
   await page.getByLabel("Position, next reading").fill("25");
   await page.getByLabel("Backlash, reading that cannot be read yet").focus();

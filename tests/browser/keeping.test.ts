@@ -1,14 +1,8 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
 import { backlash, describeSlide, kept, keptSurvey } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 test("another tab shows what is changed here", async () => {
   const page = await keptSurvey(served);

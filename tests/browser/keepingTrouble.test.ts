@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
 import {
   backlash,
   beginSlide,
@@ -14,13 +14,7 @@ import {
 } from "./steps.ts";
 import { putRecord, recordsOf } from "./store.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const alert = (page: Page, text: string) => page.getByRole("alert").filter({ hasText: text });
 
@@ -48,7 +42,7 @@ test("whatever field is typed in, what was typed is in the database within a sec
 });
 
 test("a full browser is told as not saved; with room made, all of it is saved", async () => {
-  const page = await served.open();
+  const page = await served.openApart();
   const devtools = await page.context().newCDPSession(page);
   const origin = new URL(served.address).origin;
   await devtools.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1 });
@@ -182,7 +176,7 @@ test("an older tab that does not make way is told of, and nothing it keeps is lo
 });
 
 test("the browser is asked to let stay what is kept, once there is something, and its answer is shown", async () => {
-  const page = await served.open();
+  const page = await served.openApart();
   const devtools = await page.context().newCDPSession(page);
   const { targetInfo } = await devtools.send("Target.getTargetInfo");
   await devtools.send("Browser.grantPermissions", {
@@ -199,7 +193,9 @@ test("the browser is asked to let stay what is kept, once there is something, an
 });
 
 test("where the browser promises nothing, that is shown, and it can be asked again", async () => {
-  const page = await keptSurvey(served);
+  const page = await served.open();
+  await beginSlide(page);
+  await kept(page);
   await goHome(page);
   await page.getByRole("button", { name: "Ask the browser to keep it" }).click();
   await page.getByText("The browser does not promise to keep what you enter").waitFor();

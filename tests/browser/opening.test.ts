@@ -1,16 +1,10 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, dropFiles, EVEN, goHome, kept, takeLog, typeReadings } from "./steps.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
+import { dropFiles, EVEN, goHome, kept, openSlide, takeLog } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const LOG = ["Position (mm);Backlash (mm)", "0;0,21", "60;0,20", "120;0,22"].join("\n");
 const NO_LOG = "no table in here";
@@ -44,8 +38,7 @@ test("a log that was dropped for one new inspection is not in the next", async (
 
 test("a log that was taken, cancelled or left unanswered is not offered to the next inspection", async () => {
   const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, EVEN.slice(0, 2));
+  await openSlide(page, EVEN.slice(0, 2));
   await kept(page);
   const address = page.url();
 

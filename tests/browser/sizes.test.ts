@@ -2,25 +2,19 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
 
 const PAGE = "dist/page";
 const KILOBYTE = 1000;
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const gzipped = (path: string) => gzipSync(readFileSync(join(PAGE, path)), { level: 9 }).length;
 
 /** Runs `act` on a new page and returns the scripts and styles loaded by then, workers' too. */
 async function loadedBy(act: (page: Page) => Promise<void>): Promise<readonly string[]> {
-  const page = await served.open();
+  const page = await served.openApart();
   const paths = new Set<string>();
   page.context().on("request", (request) => paths.add(new URL(request.url()).pathname.slice(1)));
   await page.reload();
