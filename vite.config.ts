@@ -239,6 +239,7 @@ export default defineConfig(({ mode }) => ({
           name: "program",
           include: ["tests/!(browser)/**/!(*.apart).test.ts", "tests/*.test.ts"],
           isolate: false,
+          setupFiles: ["tests/propertyRuns.ts"],
         },
       },
       // Where a test puts something else in the place of a part of the program, no other may come upon it.

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
 import { BLANK, BLANKS, cutRow } from "../../src/intake/cut.ts";
+import { propertyRuns } from "../propertyRuns.ts";
 
 /** All rows of a text, cut one after the other. */
 function rowsOf(text: string, separator: string): readonly (readonly string[])[] {
@@ -25,7 +26,7 @@ describe("cutting rows into cells", () => {
         expect(read.errors).toEqual([]);
         expect(rowsOf(text, delimiter)).toEqual(read.data);
       }),
-      { numRuns: 1000 },
+      { numRuns: propertyRuns(200) },
     );
   });
 

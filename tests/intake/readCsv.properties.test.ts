@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Reading } from "../../src/inspection/schema.ts";
 import { readCsv } from "../../src/intake/readCsv.ts";
+import { propertyRuns } from "../propertyRuns.ts";
 
 const length = fc
   .double({ noNaN: true, noDefaultInfinity: true, min: -1e6, max: 1e6 })
@@ -62,7 +63,7 @@ describe("reading a log", () => {
         const outcome = readCsv(text);
         expect(outcome.ok ? outcome.value.readings.length : outcome.problem.cure.length).toBeGreaterThan(0);
       }),
-      { numRuns: 2000 },
+      { numRuns: propertyRuns(200) },
     );
   });
 
@@ -71,7 +72,7 @@ describe("reading a log", () => {
       fc.property(oddText, (text) => {
         expect(() => readCsv(`position (mm),backlash,note\n0,0.2,\n${text}`)).not.toThrow();
       }),
-      { numRuns: 2000 },
+      { numRuns: propertyRuns(200) },
     );
   });
 
@@ -80,7 +81,7 @@ describe("reading a log", () => {
       fc.property(fc.uint8Array({ maxLength: 400 }), (bytes) => {
         expect(() => readCsv(bytes)).not.toThrow();
       }),
-      { numRuns: 1000 },
+      { numRuns: propertyRuns(100) },
     );
   });
 
@@ -127,7 +128,7 @@ describe("reading a log", () => {
           expect(count).toBe(1);
         });
       }),
-      { numRuns: 1000 },
+      { numRuns: propertyRuns(100) },
     );
   });
 

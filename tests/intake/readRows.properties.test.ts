@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { readCsv } from "../../src/intake/readCsv.ts";
+import { propertyRuns } from "../propertyRuns.ts";
 
 const figure = fc.oneof(
   fc.tuple(fc.constantFrom("", "-", "+"), fc.nat(99_999), fc.nat(999_999)).map(([sign, whole, decimals]) => {
@@ -58,6 +59,6 @@ test("rows of plain figures are read alike in the quick way and in the one that 
         );
       },
     ),
-    { numRuns: 1000 },
+    { numRuns: propertyRuns(200) },
   );
 });

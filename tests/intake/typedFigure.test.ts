@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { lengthUnit } from "../../src/intake/lengthUnit.ts";
 import { readTypedFigure, readTypedFigures } from "../../src/intake/typedFigure.ts";
+import { propertyRuns } from "../propertyRuns.ts";
 
 const THOU = lengthUnit("thou");
 const MICROMETRES = lengthUnit("µm");
@@ -155,7 +156,7 @@ describe("any figure", () => {
         if (read.ok) expect(Number.isFinite(read.value)).toBe(true);
         else expect(read.problem.what).not.toBe("");
       }),
-      { numRuns: 2000 },
+      { numRuns: propertyRuns(400) },
     );
   });
 

@@ -7,6 +7,7 @@ import { inspectionFromCsv } from "../../src/intake/inspectionFromCsv.ts";
 import { WHOLE } from "../../src/intake/missing.ts";
 import { readCsv } from "../../src/intake/readCsv.ts";
 import { surveyCsv } from "../../src/intake/writeCsv.ts";
+import { propertyRuns } from "../propertyRuns.ts";
 import { anyInspection } from "./anyInspection.ts";
 
 const LABELS = { id: "a log", name: "a log", taken: "1970-01-01" };
@@ -29,7 +30,7 @@ test("any inspection survives being written as CSV, survey by survey, and read b
         expect(back).toEqual({ ...inspection, surveys: [survey] });
       }
     }),
-    { numRuns: 500 },
+    { numRuns: propertyRuns(50) },
   );
 });
 
@@ -46,6 +47,6 @@ test("no cell of any inspection's CSV is one that a spreadsheet takes for a form
         }
       }
     }),
-    { numRuns: 300 },
+    { numRuns: propertyRuns(50) },
   );
 });

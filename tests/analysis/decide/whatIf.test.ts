@@ -14,6 +14,7 @@ import { lengthsIn } from "../../../src/inspection/lengths.ts";
 import { slideInMillimetres } from "../../../src/inspection/metric.ts";
 import { openInspection } from "../../../src/inspection/open.ts";
 import type { Inspection, Slide } from "../../../src/inspection/schema.ts";
+import { propertyRuns } from "../../propertyRuns.ts";
 import { inspectionOf, pushPull } from "../examples.ts";
 import { ADJUST, SURVEY } from "../knownDraws.ts";
 
@@ -140,7 +141,7 @@ describe("the decision with other settings", () => {
         expect(full).toMatchObject(answer);
         expect(withoutNotes({ checks })).toEqual(withoutNotes(full));
       }),
-      { numRuns: 4, seed: 14253, endOnFailure: true },
+      { numRuns: propertyRuns(4), seed: 14253, endOnFailure: true },
     );
   });
 });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { PlannableSlide } from "../../../src/inspection/plannableSlide.ts";
 import { measuringPlan, type Plan, type PlanOptions } from "../../../src/intake/plan/measuringPlan.ts";
+import { propertyRuns } from "../../propertyRuns.ts";
 
 const BARE: PlannableSlide = { units: "mm", travel: { from: 0, to: 160 }, screw: { lead: 4 } };
 
@@ -339,7 +340,7 @@ describe("what a plan says of its grounds", () => {
           expect(Math.min(...gaps)).toBeGreaterThan(0);
         },
       ),
-      { numRuns: 60 },
+      { numRuns: propertyRuns(20) },
     );
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Assessment } from "../../../src/analysis/assessment.ts";
 import type { SlideOverview } from "../../../src/report/overview/slideOverview.ts";
 import { worstFirst } from "../../../src/report/overview/worstFirst.ts";
+import { propertyRuns } from "../../propertyRuns.ts";
 import { exampleAssessment } from "../exampleAssessment.ts";
 import { exampleInspection } from "../exampleInspection.ts";
 
@@ -34,7 +35,7 @@ describe("the order of an overview", () => {
         const expected = ORDERED.filter((each) => given.includes(each));
         expect(worstFirst(given)).toEqual(expected);
       }),
-      { numRuns: 50 },
+      { numRuns: propertyRuns(50) },
     );
   });
 
