@@ -2,7 +2,8 @@ import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { NearViewport } from "../../ui/nearViewport.ts";
 import { afterPaint } from "../../ui/scheduling.ts";
 import { chartPalette, watchPalette } from "./chartPalette.ts";
-import type { DrawnProfile, Shown } from "./drawProfile.ts";
+import type { Shown } from "./directLabels.ts";
+import type { DrawnProfile } from "./drawProfile.ts";
 
 /** What of the chart follows from the data and the reader, not from the page. */
 export type Wanted = Pick<Shown, "picture" | "at">;

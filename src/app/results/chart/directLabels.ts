@@ -9,7 +9,16 @@ import {
 } from "../../../picture/profileLabels.ts";
 import type { Point, ProfilePicture } from "../../../picture/profilePicture.ts";
 import { struckMarks } from "../../../picture/struckMarks.ts";
-import type { Shown } from "./drawProfile.ts";
+
+/** What the chart shows, in the colours of the page. */
+export interface Shown {
+  readonly picture: ProfilePicture;
+  /** The place that is read off, in the reader's unit; null for none. */
+  readonly at: number | null;
+  readonly palette: Palette;
+  /** Fonts in the order of preference, as in CSS. */
+  readonly fonts: string;
+}
 
 /** Narrower than this, in pixels, the labels of the spots leave their figures to the text beside the picture. */
 const NARROW = 480;

@@ -16,9 +16,9 @@ import type { Interval } from "../../../analysis/decide/settings.ts";
 import type { Axis } from "../../../picture/axis.ts";
 import type { Palette } from "../../../picture/palette.ts";
 import { WORN_BAR_SHARE } from "../../../picture/profileLabels.ts";
-import type { Point, ProfilePicture } from "../../../picture/profilePicture.ts";
+import type { Point } from "../../../picture/profilePicture.ts";
 import { sideBySide } from "../../../picture/sideBySide.ts";
-import { directLabels } from "./directLabels.ts";
+import { directLabels, type Shown } from "./directLabels.ts";
 import { hatching } from "./hatching.ts";
 import { nearestStop, type Stop, stopsAlong } from "./readingOff.ts";
 
@@ -26,16 +26,6 @@ declare module "chart.js" {
   interface InteractionModeMap {
     stop: InteractionModeFunction;
   }
-}
-
-/** What the chart shows, in the colours of the page. */
-export interface Shown {
-  readonly picture: ProfilePicture;
-  /** The place that is read off, in the reader's unit; null for none. */
-  readonly at: number | null;
-  readonly palette: Palette;
-  /** Fonts in the order of preference, as in CSS. */
-  readonly fonts: string;
 }
 
 export interface DrawnProfile {
