@@ -1,5 +1,5 @@
 import { type LengthUnit, lengthUnit, meansDivisions } from "./lengthUnit.ts";
-import { type MarkEvidence, parseNumber, plainNumber } from "./numberText.ts";
+import { type MarkEvidence, parseNumber } from "./numberText.ts";
 import type { Fault } from "./question.ts";
 import { isEmpty } from "./textCell.ts";
 
@@ -31,8 +31,6 @@ export function unitBeside(text: string): LengthUnit | "divisions" | undefined {
 
 /** Reads a cell such as `0.21`, `0,21 mm`, `12 thou` or `3-1/2"`. */
 export function readCell(text: string, evidence: MarkEvidence): Cell {
-  const plain = plainNumber(text, evidence);
-  if (plain !== undefined) return { kind: "number", value: plain };
   const written = text.trim();
   if (isEmpty(written)) return { kind: "empty" };
   const { number: numberText, unit: unitText } = partsOf(written);

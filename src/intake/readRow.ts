@@ -7,6 +7,7 @@ import type { HalfPairer } from "./halves.ts";
 import { columnsOf, type Layout, type ValueColumns } from "./layout.ts";
 import { convertLength, type LengthUnit, plainUnit } from "./lengthUnit.ts";
 import { type Marks, marksRead, withMarks } from "./marks.ts";
+import { plainNumber } from "./numberText.ts";
 import type { Fault } from "./question.ts";
 import { type Refusal, refusal } from "./refusal.ts";
 import { isTenths, TENTHS, type Understanding } from "./understanding.ts";
@@ -24,7 +25,7 @@ export interface RowMemory {
   readonly halves: HalfPairer;
 }
 
-type Value = { readonly value: number } | Fault | "empty";
+type Value = number | Fault | "empty";
 
 /**
  * Reads a row: its reading, or one for each repeat, and a refusal for each cell that gives none but should.
@@ -63,15 +64,15 @@ function readingsOf(row: Row, how: Understanding, memory: RowMemory, into: RowsR
   if (place === "empty") {
     return { fault: `"${nameOf(at, how)}" is empty`, cure: "Write the position on every row." };
   }
-  if ("fault" in place) return place;
+  if (typeof place !== "number") return place;
   const marks = marksRead(how.layout.marks, row.cells);
   if ("fault" in marks) return marks;
   let isEmpty = true;
   for (const columns of way) {
     const values =
       "half" in columns
-        ? halfIn(row, columns, place.value, how, marks, memory)
-        : valuesIn(row, columns, place.value, how, memory);
+        ? halfIn(row, columns, place, how, marks, memory)
+        : valuesIn(row, columns, place, how, memory);
     if (values === "empty") continue;
     isEmpty = false;
     if (values === "waiting") continue;
@@ -106,7 +107,7 @@ function valuesIn(
 ): Read {
   if ("backlash" in columns) {
     const backlash = valueIn(row, columns.backlash, how);
-    return isRead(backlash) ? { reading: { position: place, backlash: backlash.value } } : backlash;
+    return typeof backlash === "number" ? { reading: { position: place, backlash } } : backlash;
   }
   if ("reading" in columns) return positioningIn(row, columns, place, how, memory);
   const advancing = valueIn(row, columns.advancing, how);
@@ -119,13 +120,9 @@ function valuesIn(
       cure: "Write both readings of the pair, or neither.",
     };
   }
-  if ("fault" in advancing) return advancing;
-  if ("fault" in retracting) return retracting;
-  return { reading: { position: place, advancing: advancing.value, retracting: retracting.value } };
-}
-
-function isRead(value: Value): value is { readonly value: number } {
-  return value !== "empty" && "value" in value;
+  if (typeof advancing !== "number") return advancing;
+  if (typeof retracting !== "number") return retracting;
+  return { reading: { position: place, advancing, retracting } };
 }
 
 /** The pair that the half in the row completes. */
@@ -138,10 +135,10 @@ function halfIn(
   { halves }: RowMemory,
 ): Read | "waiting" {
   const value = valueIn(row, half, how);
-  if (!isRead(value)) return value;
+  if (typeof value !== "number") return value;
   const direction = directionIn(row, column, how);
   if (typeof direction !== "string") return direction;
-  const pair = halves.take({ row, column: half, position, direction, value: value.value, marks });
+  const pair = halves.take({ row, column: half, position, direction, value, marks });
   return pair === undefined ? "waiting" : { reading: pair };
 }
 
@@ -153,13 +150,13 @@ function positioningIn(
   { nextRun }: RowMemory,
 ): Read {
   const reading = valueIn(row, columns.reading, how);
-  if (!isRead(reading)) return reading;
+  if (typeof reading !== "number") return reading;
   const direction = directionIn(row, columns.direction, how);
   if (typeof direction !== "string") return direction;
   const run = columns.run === undefined ? undefined : runIn(row, columns.run, how);
   if (typeof run === "object") return run;
   const counted = run ?? columns.repeat ?? nextRun(target, direction);
-  return { reading: { target, direction, reading: reading.value, run: counted } };
+  return { reading: { target, direction, reading, run: counted } };
 }
 
 function directionIn(row: Row, column: number | Direction, how: Understanding): Direction | Fault {
@@ -181,12 +178,16 @@ function runIn(row: Row, column: number, how: Understanding): number | Fault {
 }
 
 function valueIn(row: Row, column: number, how: Understanding): Value {
-  const cell = readCell(row.cells[column] ?? "", how.evidence);
-  if (cell.kind === "empty") return "empty";
-  if (cell.kind === "fault") return faultIn(column, cell, how);
+  const text = row.cells[column] ?? "";
   const ofColumn = how.units.get(column)?.unit;
-  const value = inTarget(cell.value, cell.unit ?? ofColumn, ofColumn, how);
-  return typeof value === "number" ? { value } : faultIn(column, value, how);
+  let value: number | Fault | undefined = plainNumber(text, how.evidence);
+  if (value !== undefined) value = inTarget(value, ofColumn, ofColumn, how);
+  else {
+    const cell = readCell(text, how.evidence);
+    if (cell.kind === "empty") return "empty";
+    value = cell.kind === "fault" ? cell : inTarget(cell.value, cell.unit ?? ofColumn, ofColumn, how);
+  }
+  return typeof value === "number" ? value : faultIn(column, value, how);
 }
 
 function faultIn(column: number, fault: Fault, how: Understanding): Fault {

@@ -1,11 +1,19 @@
+const TAB = 9;
+const FEED = 10;
+const BLANK = 32;
+const QUOTE = 34;
+
 const FIGURE = /^\s*"?\s*[-+−]?(?:\d[\d.,' ]*|[.,]\d+)\s*"?\s*$/;
 
 /** A row whose quotes pair. */
 export interface QuotedRow {
   /** Index of the line feed that ends the row, or of the end of the text. */
   readonly end: number;
-  /** The row without blanks before its opening quotes, as RFC 4180 writes it. */
-  readonly text: string;
+  /**
+   * The row without blanks before its opening quotes, as RFC 4180 writes it; undefined if it is on one line and has
+   * none, as nearly all are.
+   */
+  readonly text: string | undefined;
 }
 
 /**
@@ -15,41 +23,47 @@ export interface QuotedRow {
  * @param separator one character
  */
 export function quotedRow(text: string, start: number, separator: string): QuotedRow | undefined {
+  const between = separator.charCodeAt(0);
+  const feed = text.indexOf("\n", start);
+  const lineEnd = feed === -1 ? text.length : feed;
   let tidied = "";
   let from = start;
   for (let at = start; ; at++) {
     const cell = at;
-    at = afterBlanks(text, at, separator);
-    if (text[at] === '"') {
+    at = afterBlanks(text, at, between);
+    if (text.charCodeAt(at) === QUOTE) {
       if (at > cell) {
         tidied += text.slice(from, cell);
         from = at;
       }
-      const closing = closingQuote(text, at, separator);
+      const closing = closingQuote(text, at, lineEnd, separator);
       if (closing === undefined) return undefined;
-      at = afterBlanks(text, closing + 1, separator);
+      at = afterBlanks(text, closing + 1, between);
     } else {
-      while (at < text.length && text[at] !== separator && text[at] !== "\n") at++;
+      while (at < text.length && text.charCodeAt(at) !== between && text.charCodeAt(at) !== FEED) at++;
     }
-    if (at >= text.length || text[at] === "\n") return { end: at, text: tidied + text.slice(from, at) };
-    if (text[at] !== separator) return undefined;
+    if (at >= text.length || text.charCodeAt(at) === FEED) {
+      const isPlain = at === lineEnd && from === start;
+      return { end: at, text: isPlain ? undefined : tidied + text.slice(from, at) };
+    }
+    if (text.charCodeAt(at) !== between) return undefined;
   }
 }
 
-function afterBlanks(text: string, start: number, separator: string): number {
+function afterBlanks(text: string, start: number, between: number): number {
   let at = start;
-  while (text[at] === " " || (text[at] === "\t" && separator !== "\t")) at++;
+  while (text.charCodeAt(at) === BLANK || (text.charCodeAt(at) === TAB && between !== TAB)) at++;
   return at;
 }
 
 /** The quote that closes the one at `opening`; undefined if what they enclose cannot be one cell. */
-function closingQuote(text: string, opening: number, separator: string): number | undefined {
+function closingQuote(text: string, opening: number, lineEnd: number, separator: string): number | undefined {
   let at = text.indexOf('"', opening + 1);
-  while (at !== -1 && text[at + 1] === '"') at = text.indexOf('"', at + 2);
+  while (at !== -1 && text.charCodeAt(at + 1) === QUOTE) at = text.indexOf('"', at + 2);
   if (at === -1) return undefined;
-  const enclosed = text.slice(opening + 1, at);
-  if (!enclosed.includes("\n")) return at;
-  return enclosed.split("\n").some((line, index) => looksLikeRow(line, index > 0, separator))
+  if (at < lineEnd) return at;
+  const lines = text.slice(opening + 1, at).split("\n");
+  return lines.length > 1 && lines.some((line, index) => looksLikeRow(line, index > 0, separator))
     ? undefined
     : at;
 }

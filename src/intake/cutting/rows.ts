@@ -32,7 +32,7 @@ export interface RowBlock {
 }
 
 /** About so many characters are cut at once; fewer if only the first rows are wanted. */
-const BLOCK_SIZE = 200_000;
+const BLOCK_SIZE = 50_000;
 const FIRST_BLOCK_SIZE = 20_000;
 
 /** Lines that are cut in the same way. */
@@ -160,10 +160,10 @@ function nextLines(text: string, start: number, separator: Separator, size: numb
     const line = within.lastIndexOf("\n", quote) + 1 + start;
     const row = quotedRow(text, line, separator);
     const end = row?.end ?? endOfLine(text, line);
-    const isApart = row !== undefined && (row.text.length < end - line || row.text.includes("\n"));
+    const apart = row?.text;
     const isOther = isQuoted !== undefined && isQuoted !== (row !== undefined);
-    if (line > start && (isApart || isOther)) return upTo(line - 1, isQuoted ?? false);
-    if (isApart) return { start, end, text: row.text, isQuoted: true, isOneRow: true };
+    if (line > start && (apart !== undefined || isOther)) return upTo(line - 1, isQuoted ?? false);
+    if (apart !== undefined) return { start, end, text: apart, isQuoted: true, isOneRow: true };
     if (end >= limit) return upTo(end, row !== undefined);
     isQuoted = row !== undefined;
     at = end + 1;
