@@ -172,7 +172,8 @@ const shared = {
       priority: 1,
     },
     { name: "schema", test: /zod|src.inspection./ },
-    { name: "logs", test: /src.intake./ },
+    // Without PapaParse, which is loaded when a log is read.
+    { name: "logs", test: /src.intake.(?!cutting)/ },
     {
       name: "documents",
       test: /src.(report.(document|comparison|assessment|plan)|picture.(comparison|runningIn|screw))/,

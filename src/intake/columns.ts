@@ -71,7 +71,7 @@ function hasUnreadableUnit(headings: readonly Heading[], layout: Layout, column:
 function commasCutNumbers({ separator, headings, sample }: Table, layout: Layout): boolean {
   if (separator !== ",") return false;
   const columns = new Set(numberColumns(layout));
-  const rows = sample.map(({ row }) => row.cells);
+  const rows = sample.map((row) => row.cells);
   const hasPoint = rows.some((cells) =>
     cells.some((cell, column) => columns.has(column) && cell.includes(".")),
   );

@@ -1,5 +1,4 @@
 import { columnsOf, type Layout } from "./layout.ts";
-import { markColumns } from "./marks.ts";
 import type { Understanding } from "./understanding.ts";
 import type { Role } from "./vocabulary.ts";
 
@@ -83,6 +82,6 @@ function rolesTaken({ ways, marks }: Layout): ReadonlyMap<number, Taken> {
       }
     });
   }
-  for (const { name, column } of markColumns(marks)) take(column, name);
+  for (const { name, column } of marks) take(column, name);
   return taken;
 }

@@ -2,11 +2,11 @@ import { isPlainObject, merged, type PlainObject, valueAt, withValueAt } from ".
 import { type Quantity, SLIDE_QUANTITIES, SURVEY_QUANTITIES } from "../inspection/quantities.ts";
 import type { Units } from "../inspection/units.ts";
 import { readCell, shown } from "./cell.ts";
+import type { Row } from "./cutting/rows.ts";
 import { convertLength, type LengthUnit, lengthUnit, plainUnit } from "./lengthUnit.ts";
 import type { MarkEvidence } from "./numberText.ts";
 import type { Fault } from "./question.ts";
 import { type Refusal, refusal } from "./refusal.ts";
-import type { Row } from "./rows.ts";
 import { textRead } from "./textCell.ts";
 
 /** What a data line may speak of: what an inspection holds beside its slide and surveys, its slide, one survey. */
@@ -29,6 +29,9 @@ export type SlideData = Readonly<Record<DataPart, PlainObject>>;
 /** The name and the value, which a spreadsheet may put in the next cell. */
 const DATA_LINE = /^("?)(inspection|slide|survey)((?:\.[a-z][a-z0-9]*){0,6})("?)\s*[:=,;|\t](.*)$/is;
 
+/** What the first cell of a data line begins with, or nothing: the rows of a long log are many. */
+const MAY_BE_DATA_LINE = /^(?:"?[isu]|$)/i;
+
 /** `units: mm`, as people write it. */
 const UNITS_LINE = /^"?units?"?\s*[:=,;|\t]\s*"?([^\s,;|"]+|")"?[\s,;|"]*$/i;
 
@@ -50,6 +53,7 @@ export function knownQuantity(part: DataPart, key: string): Quantity | undefined
 
 /** The data line that a row is, if it is one. */
 export function dataLineOf(row: Row): DataLine | undefined {
+  if (!MAY_BE_DATA_LINE.test(row.cells[0] ?? "")) return undefined;
   const [first = "", ...others] = row.cells;
   const whole = others.every((cell) => cell === "") ? partsOf(first, false) : undefined;
   const parts = whole ?? partsOf(row.text.trim(), true);

@@ -1,8 +1,8 @@
 import type { Reading } from "../inspection/schema.ts";
+import type { Row } from "./cutting/rows.ts";
 import type { Direction } from "./direction.ts";
 import { type Marks, withMarks } from "./marks.ts";
 import { type Refusal, refusal } from "./refusal.ts";
-import type { Row } from "./rows.ts";
 
 /** Half of a pair, in a row of its own. */
 export interface Half {

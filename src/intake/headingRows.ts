@@ -9,7 +9,7 @@ export function withRowsBelow(table: Table): Table {
 
 /** Takes in a row of nothing but the numbers of repeats, below a heading that stands over all of them. */
 function withNumbersBelow(table: Table): Table {
-  const numbers = table.sample[0]?.row.cells ?? [];
+  const numbers = table.sample[0]?.cells ?? [];
   const repeats = numbers.filter(
     (cell, column) => cell !== "" && table.headings[column]?.role === "backlash",
   );
@@ -20,7 +20,7 @@ function withNumbersBelow(table: Table): Table {
 
 /** Takes in a row of nothing but units under the headings. */
 function withUnitsBelow(table: Table): Table {
-  const cells = table.sample[0]?.row.cells ?? [];
+  const cells = table.sample[0]?.cells ?? [];
   const units = cells.map((cell) => columnUnit(cell.toLowerCase().replace(/^[([]|[)\]]$/g, "")));
   const hasUnits = units.some((unit) => unit !== undefined);
   const onlyUnits = cells.every((cell, column) => cell === "" || units[column] !== undefined);
@@ -35,7 +35,7 @@ function withUnitsBelow(table: Table): Table {
 /** The table without its first row of data, which turned out to be part of the headings. */
 function withoutFirstRow(table: Table): Table {
   const [first, ...sample] = table.sample;
-  return first === undefined ? table : { ...table, dataFrom: first.next, sample };
+  return first === undefined ? table : { ...table, headingsEnd: first.line, sample };
 }
 
 /** A heading over several columns, as spreadsheets merge it: the columns beside it without one are its repeats. */
@@ -44,7 +44,7 @@ function withBlankHeadings(table: Table): Table {
   for (const [column, heading] of table.headings.entries()) {
     const before = headings[column - 1];
     const isBlank = table.written[column] === "" && before?.role === "backlash" && heading.role === undefined;
-    const cells = table.sample.map(({ row }) => row.cells[column] ?? "").filter((cell) => cell !== "");
+    const cells = table.sample.map(({ cells }) => cells[column] ?? "").filter((cell) => cell !== "");
     const figures = cells.filter((cell) => readCell(cell, "none").kind !== "fault").length;
     if (isBlank && before && figures > 0 && figures * 2 > cells.length) headings[column] = before;
   }

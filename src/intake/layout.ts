@@ -18,13 +18,13 @@ export type ValueColumns =
       readonly repeat: number | undefined;
     };
 
-/** Which columns hold what a reading carries beside its figures. */
-export interface MarkColumns {
-  readonly note: number | undefined;
-  readonly date: number | undefined;
-  readonly time: number | undefined;
-  readonly excluded: number | undefined;
-  readonly "other keys": number | undefined;
+/** What a reading carries beside its figures. */
+export const MARK_NAMES = ["date", "time", "note", "excluded", "other keys"] as const;
+
+/** A column of what a reading carries beside its figures. */
+export interface MarkColumn {
+  readonly name: (typeof MARK_NAMES)[number];
+  readonly column: number;
 }
 
 export interface Layout {
@@ -33,7 +33,7 @@ export interface Layout {
    * way that it has anything in.
    */
   readonly ways: readonly [readonly ValueColumns[], ...(readonly ValueColumns[])[]];
-  readonly marks: MarkColumns;
+  readonly marks: readonly MarkColumn[];
 }
 
 /** Why a row of headings cannot be read as one, and what the reader could say to settle it. */
@@ -69,13 +69,10 @@ export function layoutOf(headings: readonly Heading[], method: Method | undefine
   if (first === undefined) return { unclear: missingIn(headings), asks: "columns" };
   if ("unclear" in first) return first;
   const others = inOrder.slice(inOrder.indexOf(first) + 1).flatMap((way) => ("unclear" in way ? [] : [way]));
-  const marks = {
-    note: columnsFor(headings, "note")[0],
-    date: columnsFor(headings, "date")[0],
-    time: columnsFor(headings, "time")[0],
-    excluded: columnsFor(headings, "excluded")[0],
-    "other keys": columnsFor(headings, "other keys")[0],
-  };
+  const marks = MARK_NAMES.flatMap((name) => {
+    const [column] = columnsFor(headings, name);
+    return column === undefined ? [] : [{ name, column }];
+  });
   const rest = method === "push-pull" ? [] : others.filter((way) => way.length > 0);
   return { ways: [first, ...rest], marks };
 }

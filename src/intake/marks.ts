@@ -1,16 +1,8 @@
 import { isPlainObject, type PlainObject } from "../inspection/plainData.ts";
 import type { Reading } from "../inspection/schema.ts";
-import type { MarkColumns } from "./layout.ts";
+import type { MarkColumn } from "./layout.ts";
 import type { Fault } from "./question.ts";
 import { isEmpty, textRead } from "./textCell.ts";
-
-type MarkName = keyof MarkColumns;
-
-/** A column of what a reading carries beside its figures. */
-export interface MarkColumn {
-  readonly name: MarkName;
-  readonly column: number;
-}
 
 /** What a row says of its readings beside their figures. */
 export interface Marks {
@@ -21,28 +13,15 @@ export interface Marks {
   readonly others: PlainObject | undefined;
 }
 
-/** The columns that marks are read from. */
-export function markColumns(marks: MarkColumns): readonly MarkColumn[] {
-  return (["date", "time", "note", "excluded", "other keys"] as const).flatMap((name) => {
-    const column = marks[name];
-    return column === undefined ? [] : [{ name, column }];
-  });
-}
-
 const UNMARKED: Marks = { time: undefined, note: undefined, excluded: undefined, others: undefined };
 
-/**
- * Reads the cells of the columns that marks are in.
- *
- * @param cells those of the columns, in their order
- */
+/** Reads what a row says beside its figures, or why one of the cells cannot be read. */
 export function marksRead(columns: readonly MarkColumn[], cells: readonly string[]): Marks | Fault {
   let marks = UNMARKED;
   let date: string | undefined;
-  for (let index = 0; index < columns.length; index++) {
-    const name = columns[index]?.name;
-    const cell = cells[index] ?? "";
-    if (name === undefined || (cell.length <= 3 && isEmpty(cell))) continue;
+  for (const { name, column } of columns) {
+    const cell = cells[column] ?? "";
+    if (cell.length <= 3 && isEmpty(cell)) continue;
     if (name === "other keys") {
       const others = objectRead(cell);
       if (others === undefined)

@@ -16,6 +16,26 @@ const ONE_MARK = /^(?:\d+([.,])\d*|([.,])\d+)$/;
 /** One mark with three digits after it and one to three before: thousands set off, or thousandths. */
 const GROUP_OR_DECIMALS = /^[1-9]\d{0,2}([.,])\d{3}$/;
 
+const POINT = /^[+-]?(?:\d+(?:\.\d+)?|\.\d+)$/;
+/** Plain digits whose decimal mark, if any, cannot be taken for another. Most cells of a long log hold such. */
+const PLAIN: Readonly<Record<MarkEvidence, RegExp>> = {
+  ".": POINT,
+  none: POINT,
+  ",": /^[+-]?(?:\d+(?:,\d+)?|,\d+)$/,
+  both: /^[+-]?\d+$/,
+};
+
+/** Whether a number is in plain digits, such as `0.21`, with a mark that the evidence settles. */
+export function isPlainNumber(text: string, evidence: MarkEvidence): boolean {
+  return PLAIN[evidence].test(text);
+}
+
+/** The number in plain digits such as `0.21`; undefined if `parseNumber` has to look at it more closely. */
+export function plainNumber(text: string, evidence: MarkEvidence): number | undefined {
+  if (!isPlainNumber(text, evidence)) return undefined;
+  return Number(evidence === "," ? text.replace(",", ".") : text);
+}
+
 /**
  * Reads a number as people and spreadsheets write it: with a decimal point or comma, thousands set off, an exponent,
  * or a binary fraction.

@@ -28,7 +28,7 @@ export function previewOf(source: Uint8Array | string): Outcome<Preview> {
     columns: written.map((heading, column) => ({
       heading,
       as: headings[column]?.role ?? "nothing",
-      cells: sample.slice(0, ROWS_SHOWN).map(({ row }) => row.cells[column] ?? ""),
+      cells: sample.slice(0, ROWS_SHOWN).map(({ cells }) => cells[column] ?? ""),
     })),
   });
 }

@@ -4,15 +4,16 @@ import type { Method, Reading } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";
 import { readCell } from "./cell.ts";
 import { type ColumnTaken, columnsTaken } from "./columnsTaken.ts";
+import type { Row } from "./cutting/rows.ts";
 import { dataLineOf, readDataLines, type SlideData } from "./dataLines.ts";
 import { decodeText } from "./decode.ts";
+import { numberColumns } from "./layout.ts";
 import type { Unsettled } from "./question.ts";
 import { readRows } from "./readRows.ts";
 import { type Refusal, refusal } from "./refusal.ts";
-import type { Row } from "./rows.ts";
 import { findTable } from "./table.ts";
 import type { Table } from "./tableParts.ts";
-import { type CsvOptions, understand } from "./understanding.ts";
+import { type CsvOptions, choose, understand } from "./understanding.ts";
 
 /** A log read: its readings in one unit, what it says of the slide, and what could not be read. */
 export interface CsvReadings {
@@ -26,16 +27,6 @@ export interface CsvReadings {
   readonly columns: readonly ColumnTaken[];
 }
 
-/** How far the reading of a log has come, and the readings since this was last told. */
-export interface Progress {
-  /** From 0 to 1. */
-  readonly done: number;
-  readonly readings: readonly Reading[];
-}
-
-/** A log read, but for its readings, which were told on the way. */
-export type CsvRest = Omit<CsvReadings, "readings">;
-
 /**
  * Reads a log of readings: a text, or the bytes of one in whatever encoding.
  *
@@ -48,42 +39,35 @@ export function readCsv(
   options: CsvOptions = {},
 ): Outcome<CsvReadings> | Unsettled {
   const steps = readingCsv(source, options);
-  const readings: Reading[] = [];
   for (;;) {
     const step = steps.next();
-    if (step.done === true) return step.value.ok ? succeeded({ readings, ...step.value.value }) : step.value;
-    for (const reading of step.value.readings) readings.push(reading);
+    if (step.done === true) return step.value;
   }
 }
 
-/** The same, step by step, for logs so long that it must be told how far it has come. */
+/** The same, step by step, for long logs; yields the share that was read, from 0 to 1. */
 export function* readingCsv(
   source: Uint8Array | string,
   options: CsvOptions,
-): Generator<Progress, Outcome<CsvRest> | Unsettled> {
+): Generator<number, Outcome<CsvReadings> | Unsettled> {
   const text = decodeText(source);
   const found = text.ok ? findTable(text.value) : text;
   if (!found.ok) return found;
   const table = found.value;
   const said = table.above.flatMap((row) => dataLineOf(row) ?? []);
-  // The text is gone through twice: to understand its columns, then to read them.
-  const understanding = understand(table, said, options);
-  let step = understanding.next();
-  for (; step.done !== true; step = understanding.next()) {
-    yield { done: step.value / table.text.length / 2, readings: [] };
-  }
-  if (!step.value.ok) return step.value;
-  const how = step.value.value;
+  const chosen = choose(table, said, options);
+  if (!chosen.ok) return chosen;
+  const read = yield* readRows(table, numberColumns(chosen.value.layout), (seen) =>
+    understand(table, said, options, chosen.value, seen),
+  );
+  if (!read.ok) return read;
+  const { how, readings, refused } = read.value;
   const lines = readDataLines(said, how.unlabelled, how.target, how.evidence);
-  const refused: Refusal[] = [];
-  let count = 0;
-  for (const stretch of readRows(table, how)) {
-    count += stretch.readings.length;
-    for (const each of stretch.refused) refused.push(each);
-    yield { done: (1 + stretch.at / table.text.length) / 2, readings: stretch.readings };
+  if (readings.length === 0 && !isWithoutReadings(refused, lines.data.survey)) {
+    return noReadings(table, refused);
   }
-  if (count === 0 && !isWithoutReadings(refused, lines.data.survey)) return noReadings(table, refused);
   return succeeded({
+    readings,
     method: how.method,
     units: how.target,
     slideData: lines.data,

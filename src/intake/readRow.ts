@@ -1,19 +1,21 @@
 import type { Reading } from "../inspection/schema.ts";
 import { readCell, shown } from "./cell.ts";
+import type { Row } from "./cutting/rows.ts";
 import { dataLineOf } from "./dataLines.ts";
 import { type Direction, directionRead } from "./direction.ts";
 import type { HalfPairer } from "./halves.ts";
-import { columnsOf, type ValueColumns } from "./layout.ts";
+import { columnsOf, type Layout, type ValueColumns } from "./layout.ts";
 import { convertLength, type LengthUnit, plainUnit } from "./lengthUnit.ts";
-import { type Marks, markColumns, marksRead, withMarks } from "./marks.ts";
+import { type Marks, marksRead, withMarks } from "./marks.ts";
+import { plainNumber } from "./numberText.ts";
 import type { Fault } from "./question.ts";
 import { type Refusal, refusal } from "./refusal.ts";
-import type { Row } from "./rows.ts";
 import { isTenths, TENTHS, type Understanding } from "./understanding.ts";
 
-export interface RowRead {
-  readonly readings: readonly Reading[];
-  readonly refused: readonly Refusal[];
+/** What rows gave. */
+export interface RowsRead {
+  readonly readings: Reading[];
+  readonly refused: Refusal[];
 }
 
 /** What reading a row takes from the rows before it. */
@@ -23,59 +25,70 @@ export interface RowMemory {
   readonly halves: HalfPairer;
 }
 
-type Value = { readonly value: number } | Fault | "empty";
+type Value = number | Fault | "empty";
 
-/** Reads a row: its reading, or one for each repeat, and a refusal for each cell that gives none but should. */
-export function readRow(row: Row, how: Understanding, memory: RowMemory): RowRead {
-  const refuse = (fault: string, cure: string): RowRead => ({
-    readings: [],
-    refused: [refusal(row, { fault, cure })],
-  });
+/**
+ * Reads a row: its reading, or one for each repeat, and a refusal for each cell that gives none but should.
+ *
+ * @param into gets what the row gives
+ */
+export function readRow(row: Row, how: Understanding, memory: RowMemory, into: RowsRead): void {
+  const fault = faultOf(row, how) ?? readingsOf(row, how, memory, into);
+  if (fault !== undefined) into.refused.push(refusal(row, fault));
+}
+
+/** Why a row as a whole cannot be read. */
+function faultOf(row: Row, how: Understanding): Fault | undefined {
   const columns = how.written.length;
-  if (row.cells.slice(columns).some((cell) => cell !== "")) {
-    return refuse(
-      `there are more cells than the ${columns} columns`,
-      "Where commas are decimal, separate the columns with semicolons; put a note with commas in quotes.",
-    );
+  if (row.cells.length > columns && row.cells.slice(columns).some((cell) => cell !== "")) {
+    return {
+      fault: `there are more cells than the ${columns} columns`,
+      cure: "Where commas are decimal, separate the columns with semicolons; put a note with commas in quotes.",
+    };
   }
   if (how.needsEveryCell && row.cells.length < columns) {
-    return refuse(
-      `there are fewer cells than the ${columns} columns, and blanks do not show which are missing`,
-      "Put a dash where a cell is empty, or separate the columns with tabs or semicolons.",
-    );
+    return {
+      fault: `there are fewer cells than the ${columns} columns, and blanks do not show which are missing`,
+      cure: "Put a dash where a cell is empty, or separate the columns with tabs or semicolons.",
+    };
   }
-  if (dataLineOf(row) !== undefined) {
-    return refuse("it says something of the slide or survey", "Move it above the headings.");
-  }
-  const way =
-    how.layout.ways.find((values) => values.some((value) => hasSomething(row, value))) ?? how.layout.ways[0];
+  return dataLineOf(row) === undefined
+    ? undefined
+    : { fault: "it says something of the slide or survey", cure: "Move it above the headings." };
+}
+
+function readingsOf(row: Row, how: Understanding, memory: RowMemory, into: RowsRead): Fault | undefined {
+  const way = wayOf(row, how.layout.ways);
   const at = way[0]?.at ?? 0;
   const place = valueIn(row, at, how);
-  if (place === "empty") return refuse(`"${nameOf(at, how)}" is empty`, "Write the position on every row.");
-  if ("fault" in place) return { readings: [], refused: [refusal(row, place)] };
-  const names = markColumns(how.layout.marks);
-  const marks = marksRead(
-    names,
-    names.map(({ column }) => row.cells[column] ?? ""),
-  );
-  if ("fault" in marks) return { readings: [], refused: [refusal(row, marks)] };
-  const readings: Reading[] = [];
-  const refused: Refusal[] = [];
-  let isWaiting = false;
+  if (place === "empty") {
+    return { fault: `"${nameOf(at, how)}" is empty`, cure: "Write the position on every row." };
+  }
+  if (typeof place !== "number") return place;
+  const marks = marksRead(how.layout.marks, row.cells);
+  if ("fault" in marks) return marks;
+  let isEmpty = true;
   for (const columns of way) {
     const values =
       "half" in columns
-        ? halfIn(row, columns, place.value, how, marks, memory)
-        : valuesIn(row, columns, place.value, how, memory);
+        ? halfIn(row, columns, place, how, marks, memory)
+        : valuesIn(row, columns, place, how, memory);
     if (values === "empty") continue;
-    isWaiting ||= values === "waiting";
+    isEmpty = false;
     if (values === "waiting") continue;
-    if ("fault" in values) refused.push(refusal(row, values));
-    else readings.push("half" in columns ? values.reading : withMarks(values.reading, marks));
+    if ("fault" in values) into.refused.push(refusal(row, values));
+    else into.readings.push("half" in columns ? values.reading : withMarks(values.reading, marks));
   }
-  return readings.length === 0 && refused.length === 0 && !isWaiting
-    ? refuse("it has a position but no reading", "Write the reading, or take the row out.")
-    : { readings, refused };
+  return isEmpty
+    ? { fault: "it has a position but no reading", cure: "Write the reading, or take the row out." }
+    : undefined;
+}
+
+/** The first way of giving readings that the row has anything in. */
+function wayOf(row: Row, ways: Layout["ways"]): readonly ValueColumns[] {
+  const [first, ...others] = ways;
+  if (others.length === 0) return first;
+  return ways.find((values) => values.some((value) => hasSomething(row, value))) ?? first;
 }
 
 function hasSomething(row: Row, value: ValueColumns): boolean {
@@ -94,7 +107,7 @@ function valuesIn(
 ): Read {
   if ("backlash" in columns) {
     const backlash = valueIn(row, columns.backlash, how);
-    return isRead(backlash) ? { reading: { position: place, backlash: backlash.value } } : backlash;
+    return typeof backlash === "number" ? { reading: { position: place, backlash } } : backlash;
   }
   if ("reading" in columns) return positioningIn(row, columns, place, how, memory);
   const advancing = valueIn(row, columns.advancing, how);
@@ -107,13 +120,9 @@ function valuesIn(
       cure: "Write both readings of the pair, or neither.",
     };
   }
-  if ("fault" in advancing) return advancing;
-  if ("fault" in retracting) return retracting;
-  return { reading: { position: place, advancing: advancing.value, retracting: retracting.value } };
-}
-
-function isRead(value: Value): value is { readonly value: number } {
-  return value !== "empty" && "value" in value;
+  if (typeof advancing !== "number") return advancing;
+  if (typeof retracting !== "number") return retracting;
+  return { reading: { position: place, advancing, retracting } };
 }
 
 /** The pair that the half in the row completes. */
@@ -126,10 +135,10 @@ function halfIn(
   { halves }: RowMemory,
 ): Read | "waiting" {
   const value = valueIn(row, half, how);
-  if (!isRead(value)) return value;
+  if (typeof value !== "number") return value;
   const direction = directionIn(row, column, how);
   if (typeof direction !== "string") return direction;
-  const pair = halves.take({ row, column: half, position, direction, value: value.value, marks });
+  const pair = halves.take({ row, column: half, position, direction, value, marks });
   return pair === undefined ? "waiting" : { reading: pair };
 }
 
@@ -141,13 +150,13 @@ function positioningIn(
   { nextRun }: RowMemory,
 ): Read {
   const reading = valueIn(row, columns.reading, how);
-  if (!isRead(reading)) return reading;
+  if (typeof reading !== "number") return reading;
   const direction = directionIn(row, columns.direction, how);
   if (typeof direction !== "string") return direction;
   const run = columns.run === undefined ? undefined : runIn(row, columns.run, how);
   if (typeof run === "object") return run;
   const counted = run ?? columns.repeat ?? nextRun(target, direction);
-  return { reading: { target, direction, reading: reading.value, run: counted } };
+  return { reading: { target, direction, reading, run: counted } };
 }
 
 function directionIn(row: Row, column: number | Direction, how: Understanding): Direction | Fault {
@@ -169,13 +178,20 @@ function runIn(row: Row, column: number, how: Understanding): number | Fault {
 }
 
 function valueIn(row: Row, column: number, how: Understanding): Value {
-  const name = nameOf(column, how);
-  const cell = readCell(row.cells[column] ?? "", how.evidence);
-  if (cell.kind === "empty") return "empty";
-  if (cell.kind === "fault") return { ...cell, fault: `"${name}" ${cell.fault}` };
-  const unit = cell.unit ?? how.units.get(column)?.unit;
-  const value = inTarget(cell.value, unit, how.units.get(column)?.unit, how);
-  return typeof value === "number" ? { value } : { ...value, fault: `"${name}" ${value.fault}` };
+  const text = row.cells[column] ?? "";
+  const ofColumn = how.units.get(column)?.unit;
+  let value: number | Fault | undefined = plainNumber(text, how.evidence);
+  if (value !== undefined) value = inTarget(value, ofColumn, ofColumn, how);
+  else {
+    const cell = readCell(text, how.evidence);
+    if (cell.kind === "empty") return "empty";
+    value = cell.kind === "fault" ? cell : inTarget(cell.value, cell.unit ?? ofColumn, ofColumn, how);
+  }
+  return typeof value === "number" ? value : faultIn(column, value, how);
+}
+
+function faultIn(column: number, fault: Fault, how: Understanding): Fault {
+  return { ...fault, fault: `"${nameOf(column, how)}" ${fault.fault}` };
 }
 
 /** A figure as a length in the unit that all are brought to, or as divisions in a column of divisions. */

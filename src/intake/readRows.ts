@@ -1,46 +1,50 @@
-import type { Reading } from "../inspection/schema.ts";
+import { type Outcome, succeeded } from "../inspection/problem.ts";
+import { carriesNothing, cutRows, type Row } from "./cutting/rows.ts";
 import { halfPairer } from "./halves.ts";
-import { columnsOf, type ValueColumns } from "./layout.ts";
-import { convertLength, plainUnit } from "./lengthUnit.ts";
-import { ROWS_AT_ONCE } from "./lookThrough.ts";
-import { markColumns, marksRead, withMarks } from "./marks.ts";
-import type { DecimalMark, MarkEvidence } from "./numberText.ts";
-import { type PlainColumn, plainRows } from "./plainRow.ts";
-import { type RowMemory, readRow } from "./readRow.ts";
-import type { Refusal } from "./refusal.ts";
-import { carriesNothing, goThrough, type Row } from "./rows.ts";
+import type { Unsettled } from "./question.ts";
+import { type RowMemory, type RowsRead, readRow } from "./readRow.ts";
+import { type Seen, SeenCells } from "./seenCells.ts";
 import type { Table } from "./tableParts.ts";
 import type { Understanding } from "./understanding.ts";
 
-/** What a stretch of rows came to. */
-export interface RowRange {
-  /** Where in the text it ends. */
-  readonly at: number;
-  readonly readings: readonly Reading[];
-  readonly refused: readonly Refusal[];
+/** The rows of a log, and how they were understood. */
+export interface LogRows extends RowsRead {
+  readonly how: Understanding;
 }
 
-/** Reads the rows of data, stretch by stretch. */
-export function* readRows(table: Table, how: Understanding): Generator<RowRange, void> {
-  const { text, separator } = table;
-  const memory: RowMemory = { nextRun: runCounter(), halves: halfPairer() };
-  let readings: Reading[] = [];
-  let refused: Refusal[] = [];
-  const takesPlain = plainReader(table, how, (reading) => readings.push(reading)) ?? (() => false);
-  const take = (row: Row): void => {
-    if (carriesNothing(row) || isHeadingsAgain(row, table)) return;
-    const read = readRow(row, how, memory);
-    readings.push(...read.readings);
-    refused.push(...read.refused);
-  };
-  let cursor = table.dataFrom;
-  while (cursor.at < text.length) {
-    cursor = goThrough(text, cursor, separator, ROWS_AT_ONCE, { takesPlain, take });
-    yield { at: cursor.at, readings, refused };
-    readings = [];
-    refused = [];
+/**
+ * Reads the rows of data as the first of them are understood. If later cells show another decimal mark or unit, reads
+ * all rows again as all cells together are understood.
+ *
+ * @param columns the columns of figures, counted from 0
+ * @param understood how the rows are to be read, from what their cells show
+ * @returns yields, block by block, the share of the text that was read, from 0 to 1
+ */
+export function* readRows(
+  table: Table,
+  columns: readonly number[],
+  understood: (seen: Seen) => Outcome<Understanding> | Unsettled,
+): Generator<number, Outcome<LogRows> | Unsettled> {
+  const seen = new SeenCells(columns);
+  for (const row of table.sample) seen.add(row);
+  for (;;) {
+    const before = seen.found;
+    const how = understood(seen);
+    const read: RowsRead = { readings: [], refused: [] };
+    const memory: RowMemory = { nextRun: runCounter(), halves: halfPairer() };
+    for (const { rows, end } of cutRows(table.text, table.separator)) {
+      for (const row of rows) {
+        if (row.line <= table.headingsEnd || carriesNothing(row)) continue;
+        seen.add(row);
+        if (how.ok && !isHeadingsAgain(row, table)) readRow(row, how.value, memory, read);
+      }
+      yield end / table.text.length;
+    }
+    if (seen.found > before) continue;
+    if (!how.ok) return how;
+    for (const refusal of memory.halves.left()) read.refused.push(refusal);
+    return succeeded({ ...read, how: how.value });
   }
-  yield { at: text.length, readings, refused: memory.halves.left() };
 }
 
 /** Logs put together from several files carry their headings more than once. */
@@ -56,67 +60,4 @@ function runCounter(): RowMemory["nextRun"] {
     runs.set(place, run);
     return run;
   };
-}
-
-/** What reads rows of plain figures at once, or nothing where that cannot be done. It agrees with `readRow`. */
-function plainReader(
-  { separator }: Table,
-  how: Understanding,
-  tell: (reading: Reading) => void,
-): ((text: string, start: number, end: number) => boolean) | undefined {
-  const [way] = how.layout.ways;
-  const columns = way.flatMap(columnsIn);
-  const isUnsettled =
-    columns.some((column) => how.units.get(column)?.unit === undefined) && how.target !== undefined;
-  const hasDirections = way.some((value) => "direction" in value);
-  if (isUnsettled || hasDirections || how.needsEveryCell || how.evidence === "both") return undefined;
-  const names = markColumns(how.layout.marks).toSorted((a, b) => a.column - b.column);
-  const wanted = new Set(columns);
-  const texts = new Set(names.map(({ column }) => column));
-  const kinds = how.written.map((_, column): PlainColumn => {
-    if (wanted.has(column)) return "figure";
-    return texts.has(column) ? "text" : "skipped";
-  });
-  const rows = plainRows(kinds, separator, marksOf(how.evidence));
-  const order = [...wanted].toSorted((a, b) => a - b);
-  const figureAt = (column: number): (() => number) =>
-    figureReader(rows.figures, order.indexOf(column), column, how);
-  const composers = way.map((value) => composer(value, figureAt));
-  return (text, start, end) => {
-    if (!rows.read(text, start, end)) return false;
-    const marks = marksRead(names, rows.texts);
-    if ("fault" in marks) return false;
-    for (const compose of composers) tell(withMarks(compose(), marks));
-    return true;
-  };
-}
-
-function marksOf(evidence: MarkEvidence): readonly DecimalMark[] {
-  return evidence === "," ? [","] : ["."];
-}
-
-function columnsIn(value: ValueColumns): readonly number[] {
-  return [value.at, ...columnsOf(value)];
-}
-
-function composer(value: ValueColumns, figureAt: (column: number) => () => number): () => Reading {
-  const position = figureAt(value.at);
-  if ("backlash" in value) {
-    const backlash = figureAt(value.backlash);
-    return () => ({ position: position(), backlash: backlash() });
-  }
-  if ("direction" in value) throw new Error("Readings with a direction are not read as plain rows.");
-  const advancing = figureAt(value.advancing);
-  const retracting = figureAt(value.retracting);
-  return () => ({ position: position(), advancing: advancing(), retracting: retracting() });
-}
-
-/** Gives the figure of a slot, in the unit that lengths are brought to. */
-function figureReader(figures: Float64Array, slot: number, column: number, how: Understanding): () => number {
-  const unit = how.units.get(column)?.unit;
-  const read = (): number => figures[slot] ?? 0;
-  if (unit === undefined || unit === "divisions" || how.target === undefined) return read;
-  const target = plainUnit(how.target);
-  if (unit.base === target.base && unit.scale === target.scale) return read;
-  return () => convertLength(read(), unit, target);
 }

@@ -1,6 +1,6 @@
 import { shown } from "./cell.ts";
+import type { Row } from "./cutting/rows.ts";
 import type { Asks, Fault } from "./question.ts";
-import type { Row } from "./rows.ts";
 
 /** A row, or a cell of one, that could not be read. */
 export interface Refusal {

@@ -1,11 +1,10 @@
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import { readCell, shown } from "./cell.ts";
-import { BLANK, BLANKS, type Separator } from "./cut.ts";
+import { BLANK, BLANKS, carriesNothing, firstRows, type Row, type Separator } from "./cutting/rows.ts";
 import { dataLineOf } from "./dataLines.ts";
 import { parseHeading } from "./heading.ts";
 import { withRowsBelow } from "./headingRows.ts";
 import { isHeadingRow } from "./layout.ts";
-import { carriesNothing, firstRows, type PlacedRow, type Row } from "./rows.ts";
 import type { Table } from "./tableParts.ts";
 
 const SEPARATORS: readonly Separator[] = [",", ";", "\t", "|", BLANKS, BLANK];
@@ -14,7 +13,7 @@ const SEPARATORS: readonly Separator[] = [",", ";", "\t", "|", BLANKS, BLANK];
 const ROWS_LOOKED_AT = 1000;
 
 /** A first line that spreadsheet programs write and read: `sep=;`. */
-const STATED_SEPARATOR = /^"?sep=(\\t|.)[^\n]*(?=\n|$)/i;
+const STATED_SEPARATOR = /^"?sep=(\\t|[^"\n])[^\n]*(?=\n|$)/i;
 
 /**
  * Finds the row of headings, and with it what separates the columns: only the right separator cuts the headings so
@@ -27,13 +26,13 @@ export function findTable(source: string): Outcome<Table> {
   const separators = stated === undefined ? SEPARATORS : [stated === "\\t" ? "\t" : stated];
   const cuts = separators.map((separator) => ({
     separator,
-    rows: firstRows(text, separator, ROWS_LOOKED_AT).filter(({ row }) => !carriesNothing(row)),
+    rows: firstRows(text, separator, ROWS_LOOKED_AT).filter((row) => !carriesNothing(row)),
   }));
   const headed = cuts.flatMap(({ separator, rows }) => headedTable(text, separator, rows) ?? []);
   const best = mostBy(headed, plausibility);
   if (best !== undefined) return succeeded(best);
   const ofFigures = cuts.flatMap(({ separator, rows }) => tableOfFigures(text, separator, rows) ?? []);
-  const fullest = mostBy(ofFigures, ({ sample }) => sample.filter(({ row }) => hasFigures(row)).length);
+  const fullest = mostBy(ofFigures, ({ sample }) => sample.filter(hasFigures).length);
   // Words of a sentence are no columns.
   const columns = cuts.filter(({ separator }) => separator !== BLANK);
   return fullest === undefined ? noHeadings(columns.map(({ rows }) => rows)) : succeeded(fullest);
@@ -42,7 +41,7 @@ export function findTable(source: string): Outcome<Table> {
 /** How many headings are known, where the rows below hold figures; where they do not, they are cut wrongly. */
 function plausibility({ headings, sample }: Table): number {
   const known = headings.filter(({ role }) => role !== undefined).length;
-  return sample.filter(({ row }) => hasFigures(row)).length * 2 > sample.length ? known * 100 : known;
+  return sample.filter(hasFigures).length * 2 > sample.length ? known * 100 : known;
 }
 
 /** The first of those with the most. */
@@ -52,9 +51,9 @@ function mostBy<Item>(items: readonly Item[], count: (item: Item) => number): It
   return others.reduce((best, item) => (count(item) > count(best) ? item : best), first);
 }
 
-function headedTable(text: string, separator: Separator, rows: readonly PlacedRow[]): Table | undefined {
+function headedTable(text: string, separator: Separator, rows: readonly Row[]): Table | undefined {
   const index = rows.findIndex(
-    ({ row }) => isHeadingRow(row.cells.map(parseHeading)) && dataLineOf(row) === undefined,
+    (row) => isHeadingRow(row.cells.map(parseHeading)) && dataLineOf(row) === undefined,
   );
   if (index === -1) return undefined;
   const table = tableAt(text, separator, rows, index, true);
@@ -63,7 +62,7 @@ function headedTable(text: string, separator: Separator, rows: readonly PlacedRo
 
 /** Whether most rows have as many cells as there are headings: words of a title are no headings. */
 function isEven({ headings, sample }: Table): boolean {
-  const even = sample.filter(({ row }) => row.cells.length === headings.length).length;
+  const even = sample.filter(({ cells }) => cells.length === headings.length).length;
   return even > 0 && even * 2 > sample.length;
 }
 
@@ -71,20 +70,20 @@ function isEven({ headings, sample }: Table): boolean {
 function tableAt(
   text: string,
   separator: Separator,
-  rows: readonly PlacedRow[],
+  rows: readonly Row[],
   index: number,
   isHeaded: boolean,
 ): Table {
-  const at = rows[index];
-  const headings = at?.row.cells.map(parseHeading) ?? [];
+  const headingRow = rows[index];
+  const written = headingRow?.cells ?? [];
   const table = {
     text,
     separator,
-    above: rows.slice(0, index).map(({ row }) => row),
-    headingRow: at?.row,
-    written: at?.row.cells ?? [],
-    headings,
-    dataFrom: at?.next ?? { at: text.length, line: 1 },
+    above: rows.slice(0, index),
+    headingRow,
+    written,
+    headings: written.map(parseHeading),
+    headingsEnd: headingRow?.line ?? 0,
     sample: rows.slice(index + 1),
     isHeaded,
   };
@@ -92,11 +91,11 @@ function tableAt(
 }
 
 /** A table without headings that are known: what stands right above the figures is taken for them. */
-function tableOfFigures(text: string, separator: Separator, rows: readonly PlacedRow[]): Table | undefined {
-  const index = rows.findIndex(({ row }) => hasFigures(row));
-  const first = rows[index]?.row;
+function tableOfFigures(text: string, separator: Separator, rows: readonly Row[]): Table | undefined {
+  const index = rows.findIndex(hasFigures);
+  const first = rows[index];
   if (first === undefined) return undefined;
-  const above = rows[index - 1]?.row;
+  const above = rows[index - 1];
   if (above !== undefined && above.cells.length === first.cells.length && looksLikeHeadings(above)) {
     return tableAt(text, separator, rows, index - 1, false);
   }
@@ -104,11 +103,11 @@ function tableOfFigures(text: string, separator: Separator, rows: readonly Place
   return {
     text,
     separator,
-    above: rows.slice(0, index).map(({ row }) => row),
+    above: rows.slice(0, index),
     headingRow: undefined,
     written: numbered,
     headings: numbered.map((words) => ({ rank: 0, words })),
-    dataFrom: rows[index - 1]?.next ?? { at: 0, line: 1 },
+    headingsEnd: above?.line ?? 0,
     sample: rows.slice(index),
     isHeaded: false,
   };
@@ -119,8 +118,8 @@ function hasFigures({ cells }: Row): boolean {
   return cells.filter((cell) => cell !== "" && readCell(cell, "none").kind === "number").length >= 2;
 }
 
-function noHeadings(cuts: readonly (readonly PlacedRow[])[]): Outcome<never> {
-  const wordy = cuts.flatMap((rows) => rows.map(({ row }) => row).filter(looksLikeHeadings));
+function noHeadings(cuts: readonly (readonly Row[])[]): Outcome<never> {
+  const wordy = cuts.flatMap((rows) => rows.filter(looksLikeHeadings));
   const row = mostBy(
     wordy,
     ({ cells }) => cells.filter((cell) => parseHeading(cell).role !== undefined).length,

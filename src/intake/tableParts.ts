@@ -1,6 +1,5 @@
-import type { Separator } from "./cut.ts";
+import type { Row, Separator } from "./cutting/rows.ts";
 import type { Heading } from "./heading.ts";
-import type { Cursor, PlacedRow, Row } from "./rows.ts";
 
 /** A log cut into its parts. Blank lines, comments and rules among them are left out. */
 export interface Table {
@@ -13,10 +12,10 @@ export interface Table {
   /** The headings as written, a number for a column that has none. */
   readonly written: readonly string[];
   readonly headings: readonly Heading[];
-  /** Where the rows of data begin. */
-  readonly dataFrom: Cursor;
+  /** The line after which rows of data begin; 0 if the first line may be one. */
+  readonly headingsEnd: number;
   /** The first rows of data. */
-  readonly sample: readonly PlacedRow[];
+  readonly sample: readonly Row[];
   /** Whether the headings name what is needed. */
   readonly isHeaded: boolean;
 }

@@ -2,16 +2,16 @@ import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import type { Method } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";
 import type { ColumnSaid } from "./columnSaid.ts";
-import { chooseColumns } from "./columns.ts";
-import { isBlank } from "./cut.ts";
+import { type Columns, chooseColumns } from "./columns.ts";
+import { isBlank } from "./cutting/rows.ts";
 import { type DataLine, statedUnits, unitsWritten } from "./dataLines.ts";
 import type { Heading } from "./heading.ts";
 import { columnsOf, type Layout, numberColumns, placeColumns } from "./layout.ts";
 import type { LengthUnit } from "./lengthUnit.ts";
-import { lookThrough, type Seen } from "./lookThrough.ts";
 import { settleMethod, statedMethod } from "./method.ts";
 import type { DecimalMark, MarkEvidence } from "./numberText.ts";
 import { asking, type Unsettled } from "./question.ts";
+import type { Seen } from "./seenCells.ts";
 import type { Table } from "./tableParts.ts";
 import { settleUnits, type UnitsFound, type UnitTold } from "./units.ts";
 
@@ -42,43 +42,41 @@ export interface Understanding {
   readonly needsEveryCell: boolean;
 }
 
-/** Settles columns, method, decimal mark and units, from what the log and the caller say. */
-export function* understand(
+/** Which columns of a log are read, before their cells are. */
+export interface Chosen extends Columns {
+  /** The method that the log or the caller gives. */
+  readonly stated: Method | undefined;
+}
+
+/** Chooses the columns from what the log and the caller say. */
+export function choose(
   table: Table,
   lines: readonly DataLine[],
   options: CsvOptions,
-): Generator<number, Outcome<Understanding> | Unsettled> {
+): Outcome<Chosen> | Unsettled {
   const stated = options.method === undefined ? statedMethod(lines) : succeeded(options.method);
   if (!stated.ok) return stated;
   const chosen = chooseColumns(table, stated.value, options.columns ?? []);
-  if (!chosen.ok) return chosen;
-  const { layout, headings } = chosen.value;
-  const seen = yield* lookThrough(table, numberColumns(layout));
-  const found = new Map(
-    numberColumns(layout).map((column) => [column, unitsFound(headings[column], column, seen)]),
-  );
-  const method = settleMethod(stated.value, layout, found);
-  if (!method.ok) {
-    const { what, cure } = method.problem;
-    return failed(`line ${table.headingRow?.line ?? 1}`, what, cure);
-  }
-  return settled(table, lines, options, { layout, headings, seen, found, method: method.value });
+  return chosen.ok ? succeeded({ ...chosen.value, stated: stated.value }) : chosen;
 }
 
-interface Known {
-  readonly layout: Layout;
-  readonly headings: readonly Heading[];
-  readonly seen: Seen;
-  readonly found: ReadonlyMap<number, UnitsFound>;
-  readonly method: Method;
-}
-
-function settled(
+/** Settles method, decimal mark and units, from what the log, its cells and the caller say. */
+export function understand(
   table: Table,
   lines: readonly DataLine[],
   options: CsvOptions,
-  { layout, headings, seen, found, method }: Known,
+  { stated, layout, headings }: Chosen,
+  seen: Seen,
 ): Outcome<Understanding> | Unsettled {
+  const found = new Map(
+    numberColumns(layout).map((column) => [column, unitsFound(headings[column], column, seen)]),
+  );
+  const settled = settleMethod(stated, layout, found);
+  if (!settled.ok) {
+    const { what, cure } = settled.problem;
+    return failed(`line ${table.headingRow?.line ?? 1}`, what, cure);
+  }
+  const method = settled.value;
   const lengths = lengthColumns(layout, method);
   const units = settleUnits(
     lengths.flatMap((column) => found.get(column) ?? []),

@@ -1,5 +1,6 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { markEvidence, parseNumber } from "../../src/intake/numberText.ts";
+import { markEvidence, parseNumber, plainNumber } from "../../src/intake/numberText.ts";
 
 describe("a number as people write it", () => {
   test.each([
@@ -83,4 +84,20 @@ describe("the decimal mark that numbers show", () => {
   ] as const)("%j: %s", (texts, evidence) => {
     expect(markEvidence(texts)).toBe(evidence);
   });
+});
+
+test("a plain number is read as any number is, or left to be read as such", () => {
+  const digits = fc.string({ unit: fc.constantFrom(..."0123456789"), maxLength: 5 });
+  const text = fc
+    .tuple(fc.constantFrom("", "-", "+"), digits, fc.constantFrom("", ".", ","), digits)
+    .map((parts) => parts.join(""));
+  fc.assert(
+    fc.property(text, fc.constantFrom(".", ",", "both", "none"), (written, evidence) => {
+      const value = plainNumber(written, evidence);
+      expect(value === undefined ? parseNumber(written, evidence) : { value }).toEqual(
+        parseNumber(written, evidence),
+      );
+    }),
+    { numRuns: 2000 },
+  );
 });

@@ -1,7 +1,7 @@
 import { readCell } from "../../../intake/cell.ts";
+import { firstRows } from "../../../intake/cutting/rows.ts";
 import { decodeText } from "../../../intake/decode.ts";
 import { markEvidence, parseNumber } from "../../../intake/numberText.ts";
-import { firstRows } from "../../../intake/rows.ts";
 import type { ColumnName } from "../../editing/columns.ts";
 import { blankRow, type Row } from "../../editing/rows.ts";
 
@@ -13,7 +13,7 @@ export function blockOf(text: string): readonly (readonly string[])[] | null {
   const decoded = decodeText(text);
   if (!decoded.ok) return null;
   const cells = firstRows(decoded.value, "\t", Number.POSITIVE_INFINITY)
-    .map(({ row: { cells } }) => cells.slice(0, cells.findLastIndex((cell) => cell !== "") + 1))
+    .map(({ cells }) => cells.slice(0, cells.findLastIndex((cell) => cell !== "") + 1))
     .filter((row) => row.length > 0);
   const hasFigure = cells[0]?.some((cell) => readCell(cell, "none").kind === "number") ?? false;
   const isAmbiguous = (cell: string): boolean => {
