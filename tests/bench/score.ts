@@ -1,4 +1,4 @@
-import type { Action, Assessment, Estimate } from "../../src/analysis/assessment.ts";
+import type { Action, Assessment, Conformance, Estimate } from "../../src/analysis/assessment.ts";
 import type { Truth } from "../simulator/simulatedSlide.ts";
 
 /** What one way of judging said of one slide. */
@@ -10,7 +10,13 @@ export interface Judgement {
   readonly chance?: number;
   readonly uniform?: Estimate;
   readonly uneven?: Estimate;
+  readonly greatest?: Estimate;
+  /** What adjusting leaves where it is greatest. */
+  readonly left?: Estimate;
   readonly unevenChance?: number;
+  /** Whether it says that no screw can pass through the readings. */
+  readonly misfit?: boolean;
+  readonly conformance?: Conformance;
   /** Lost motion that is really there at the place it calls the tight spot. */
   readonly tightSpot?: number;
   readonly profile?: Assessment["profile"];
@@ -114,7 +120,8 @@ export const HEADINGS = [
   "false claim",
 ];
 
-function holds(estimate: Estimate, value: number): boolean {
+/** Whether the interval holds the value. */
+export function holds(estimate: Estimate, value: number): boolean {
   return estimate.low - 1e-9 <= value && value <= estimate.high + 1e-9;
 }
 

@@ -6,20 +6,22 @@ import { decide } from "../../src/analysis/decide/decision.ts";
 import { settingsOf } from "../../src/analysis/decide/settings.ts";
 import type { ProfileModel } from "../../src/analysis/profile/draws.ts";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
-import { slideInMillimetres } from "../../src/inspection/metric.ts";
+import { inMillimetres, slideInMillimetres } from "../../src/inspection/metric.ts";
 import type { SimulatedSlide } from "../simulator/simulatedSlide.ts";
 import type { Judgement } from "./score.ts";
 
 /** A spreadsheet's way: the largest and the smallest mean reading are taken for the truth. */
 export function bySpreadsheet({ inspection }: SimulatedSlide): Judgement {
-  const [survey] = inspection.surveys;
-  const means = stationsOf(correct(survey, inspection.slide.screw.lead).readings).map(
-    (station) => station.mean,
-  );
+  const { slide, surveys } = inMillimetres(inspection);
+  const [survey] = surveys;
+  const { readings, asPairs } = correct(survey, slide.screw.lead);
+  const means = stationsOf(readings).map((station) => station.mean);
   const endFloat = mean([...(survey.endFloat ?? [0])]);
-  const { settings } = settingsOf(slideInMillimetres(inspection.slide), lengthsIn("mm"));
+  const drivePlay = asPairs ? (survey.drivePlay ?? 0) : 0;
+  const elsewhere = endFloat + drivePlay;
+  const { settings } = settingsOf(slideInMillimetres(slide), lengthsIn("mm"));
   const decided = decide(
-    { worst: Math.max(...means) - endFloat, tight: Math.min(...means) - endFloat, endFloat, drivePlay: 0 },
+    { worst: Math.max(...means) - elsewhere, tight: Math.min(...means) - elsewhere, endFloat, drivePlay },
     settings,
   );
   return { decided, bestGuess: decided };
@@ -30,7 +32,8 @@ export function byModel(model: ProfileModel) {
   return ({ inspection, truth }: SimulatedSlide): Judgement => {
     const outcome = assessSurvey(inspection, inspection.surveys[0].id, model);
     if (!outcome.ok) throw new Error(outcome.problem.what);
-    const { verdict, likeliest, chances, uniform, uneven, unevenChance, profile, tightSpot } = outcome.value;
+    const { verdict, likeliest, chances, uniform, uneven, greatest, unevenChance, profile, tightSpot } =
+      outcome.value;
     if (likeliest === null || chances === null) throw new Error("A simulated slide always has chances.");
     return {
       decided: verdict === "measure-more" || verdict === "no-verdict" ? undefined : verdict,
@@ -38,8 +41,12 @@ export function byModel(model: ProfileModel) {
       chance: chances[likeliest],
       uniform,
       uneven,
+      greatest,
+      left: outcome.value.afterAdjusting.worst,
       unevenChance,
       profile,
+      misfit: outcome.value.checks.some(({ check }) => check === "readings fit no worn screw"),
+      conformance: outcome.value.conformance,
       tightSpot: truth.backlash(tightSpot.position),
     };
   };

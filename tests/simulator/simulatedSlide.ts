@@ -6,8 +6,9 @@ import { lengthsIn } from "../../src/inspection/lengths.ts";
 import { slideInMillimetres } from "../../src/inspection/metric.ts";
 import type { Inspection } from "../../src/inspection/schema.ts";
 import { type Fault, NO_FAULT } from "./faults.ts";
+import { leastEngaged } from "./leastEngaged.ts";
 import { takeSurvey } from "./takeSurvey.ts";
-import { between, SHAPES } from "./wear.ts";
+import { between, logBetween, SHAPES } from "./wear.ts";
 
 /** What is true of a simulated slide, which no survey knows. */
 export interface Truth {
@@ -27,7 +28,6 @@ export interface SimulatedSlide {
   readonly truth: Truth;
 }
 
-const STEPS = 1500;
 /** Apart from the seeds of slides, so that a fault changes nothing else of a slide. */
 const FAULT_SEED = 0x5eed;
 
@@ -56,8 +56,7 @@ export function simulateSlide(seed: number, fault: Fault = NO_FAULT): SimulatedS
   const endFloat = random() < 0.5 ? 0 : between(random, 0, 0.12);
   const profile = leastEngaged(
     [firstFlank, 1 - firstFlank].map((share) => (at: number) => share * depth * wear(at / travel)),
-    travel,
-    engaged,
+    { travel, engaged },
     clearance + endFloat,
   );
   const runningClearance = between(random, 0.005, 0.025);
@@ -116,52 +115,4 @@ function limitNear(left: number, random: Random): number {
     }
   }
   return logBetween(random, 0.05, 0.4);
-}
-
-function logBetween(random: Random, low: number, high: number): number {
-  return low * (high / low) ** random();
-}
-
-/** The least of every so many neighbouring values. */
-function leastInWindows(values: Float64Array, length: number): Float64Array {
-  const least = new Float64Array(values.length + 1 - length);
-  // Places of values that no later one within the window undercuts, least first.
-  const waiting: number[] = [];
-  let first = 0;
-  for (let i = 0; i < values.length; i++) {
-    while (waiting.length > first && values[waiting[waiting.length - 1]] >= values[i]) waiting.pop();
-    waiting.push(i);
-    if (waiting[first] <= i - length) first++;
-    if (i >= length - 1) least[i + 1 - length] = values[waiting[first]];
-  }
-  return least;
-}
-
-/** Lost motion along the travel: a stiff nut is stopped by the least worn thread it engages, on each flank. */
-function leastEngaged(
-  flanks: readonly ((at: number) => number)[],
-  travel: number,
-  engaged: number,
-  elsewhere: number,
-) {
-  const thread = (travel + engaged) / STEPS;
-  const worn = flanks.map((flank) =>
-    Float64Array.from({ length: STEPS + 1 }, (_, i) => flank(i * thread - engaged / 2)),
-  );
-  const window = Math.round(engaged / thread);
-  const met = worn.map((flank) => leastInWindows(flank, window + 1));
-  const values = met[0].map((_, i) => met.reduce((sum, least) => sum + least[i], elsewhere));
-  const step = travel / (values.length - 1);
-  const least = Math.min(...values);
-  return {
-    least,
-    greatest: Math.max(...values),
-    leastAt: values.indexOf(least) * step,
-    at: (position: number): number => {
-      const place = Math.min(values.length - 1, Math.max(0, position / step));
-      const before = Math.floor(place);
-      const after = Math.min(values.length - 1, before + 1);
-      return values[before] + (place - before) * (values[after] - values[before]);
-    },
-  };
 }

@@ -29,13 +29,18 @@ export function between(random: Random, low: number, high: number): number {
   return low + (high - low) * random();
 }
 
+/** Evenly spread on a logarithmic scale. */
+export function logBetween(random: Random, low: number, high: number): number {
+  return low * (high / low) ** random();
+}
+
 /** A bell of the given standard deviation. */
 function bump(centre: number, width: number): Wear {
   return (at) => Math.exp(-0.5 * ((at - centre) / width) ** 2);
 }
 
 /** From 0 at 0 to 1 at 1 with level ends (Hermite's cubic). */
-function step(share: number): number {
+export function step(share: number): number {
   const t = Math.min(1, Math.max(0, share));
   return t * t * (3 - 2 * t);
 }
