@@ -1,0 +1,71 @@
+import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
+import { identificationResult, identificationText } from "../../report/thread/identificationWords.ts";
+import { threadResult } from "../../report/thread/threadResult.ts";
+import type { ThreadSaid } from "../../report/thread/threadSaid.ts";
+import { threadText } from "../../report/thread/threadText.ts";
+import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
+import { readSlide } from "../fileReader.ts";
+import { asksToIdentify, identifySaid } from "../identifyRequest.ts";
+import { complain, write, writeOut } from "../output.ts";
+import { THREAD_OPTIONS, WORK_OPTIONS, WORN_OPTIONS } from "../threadOptions.ts";
+import { type SlideOfThread, threadSaid } from "../threadRequest.ts";
+
+/** A replacement thread: every dimension to cut and check screw and nut, or what a worn one is. */
+export const thread: Command = {
+  name: "thread",
+  operands: "[SLIDE.json]",
+  summary: "a replacement thread: its dimensions and how to check it",
+  options: [{ name: "json", help: "one JSON object" }, ...THREAD_OPTIONS, ...WORK_OPTIONS, ...WORN_OPTIONS],
+  run,
+};
+
+async function run(line: CommandLine): Promise<ExitCode> {
+  if (asksToIdentify(line)) return identified(line);
+  const slide = await slideSaid(line);
+  if (!slide.ok) return refuse(slide.problem);
+  const said = threadSaid(line, slide.value);
+  if (!said.ok) return refuse(said.problem);
+  await write(
+    line.options.json === true ? `${JSON.stringify(threadResult(said.value))}\n` : threadText(said.value),
+  );
+  return writeFiles(line, said.value);
+}
+
+/** The files that can be made of a thread, by the options that name them. */
+const OUTPUTS: readonly (readonly [option: string, contents: (said: ThreadSaid) => string])[] = [];
+
+async function writeFiles(line: CommandLine, said: ThreadSaid): Promise<ExitCode> {
+  let exitCode: ExitCode = 0;
+  for (const [option, contents] of OUTPUTS) {
+    const file = textOf(line, option);
+    const written = file === undefined ? succeeded(undefined) : await writeOut(file, contents(said));
+    if (!written.ok) exitCode = refuse(written.problem);
+  }
+  return exitCode;
+}
+
+async function identified(line: CommandLine): Promise<ExitCode> {
+  const said = identifySaid(line);
+  if (!said.ok) return refuse(said.problem);
+  const { found, units, assumed } = said.value;
+  await write(
+    line.options.json === true
+      ? `${JSON.stringify(identificationResult(found, units, assumed))}\n`
+      : identificationText(found, units, assumed),
+  );
+  return 0;
+}
+
+async function slideSaid({ operands }: CommandLine): Promise<Outcome<SlideOfThread | null>> {
+  const [file, another] = operands;
+  if (another !== undefined) return failed(another, "this is a second slide", "Name one slide at a time.");
+  if (file === undefined) return succeeded(null);
+  const slide = await readSlide(file);
+  // Its parts were checked against the schema when the file was read.
+  return slide.ok ? succeeded({ ...slide.value.slide, units: slide.value.units } as SlideOfThread) : slide;
+}
+
+function refuse(problem: Problem): ExitCode {
+  complain(problem);
+  return 2;
+}
