@@ -43,6 +43,7 @@ const DEFAULTS = {
 /** Everything that options and file say of a replacement thread, worked out. Options stand before the file. */
 export function threadSaid(line: CommandLine, slide: SlideOfThread | null): Outcome<ThreadSaid> {
   const assumed: string[] = [];
+  const assumedOfTools: string[] = [];
   const form = formSaid(line, slide);
   if (!form.ok) return form;
   const units = unitsSaid(line, slide, form.value);
@@ -51,7 +52,7 @@ export function threadSaid(line: CommandLine, slide: SlideOfThread | null): Outc
   assumed.push(...units.value.assumed);
   const size = sizeSaid(line, read, slide, assumed);
   if (!size.ok) return size;
-  const rest = workSaid(line, read, slide, assumed);
+  const rest = workSaid(line, read, slide, assumed, assumedOfTools);
   if (!rest.ok) return rest;
   const tolerance = textOf(line, "class");
   const thread = replacementOf({
@@ -74,6 +75,7 @@ export function threadSaid(line: CommandLine, slide: SlideOfThread | null): Outc
     material: textOf(line, "material") ?? null,
     holdsLoad: slide?.holdsLoad === true,
     assumed,
+    assumedOfTools,
   });
 }
 
@@ -155,6 +157,7 @@ function workSaid(
   read: OptionReader,
   slide: SlideOfThread | null,
   assumed: string[],
+  assumedOfTools: string[],
 ): Outcome<Work> {
   const clearance = clearanceSaid(line, read, slide, assumed);
   if (!clearance.ok) return clearance;
@@ -179,7 +182,7 @@ function workSaid(
   };
   const orDefault = (name: keyof typeof numbers, fallback: number, words: string): number => {
     const given = value(name);
-    if (given === undefined) assumed.push(words);
+    if (given === undefined) (name === "workingClearance" ? assumed : assumedOfTools).push(words);
     return given ?? fallback;
   };
   if (stands.value === undefined) assumed.push("The tool stands square to the axis of the screw.");

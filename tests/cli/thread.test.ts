@@ -1,8 +1,9 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { tightspot, workshop } from "./command.ts";
 import { wornScrew } from "./inspections.ts";
 
-const { file } = workshop();
+const { file, path } = workshop();
 const inspection = wornScrew();
 
 async function result(...args: readonly string[]) {
@@ -163,6 +164,17 @@ describe("the command thread", () => {
       expect(out).toContain(part);
     expect(out.replace(/\s+/g, " ")).toContain("more axial clearance than a slide can use");
     for (const line of out.split("\n")) expect(line.length).toBeLessThanOrEqual(80);
+  });
+
+  it("draws the thread and writes the slip for the lathe", async () => {
+    const [drawing, sheet] = [path("thread.svg"), path("slip.html")];
+    const { code, err } = await tightspot(["thread", ...TR, "--drawing", drawing, "--sheet", sheet]);
+    expect([code, err]).toEqual([0, ""]);
+    expect(readFileSync(drawing, "utf8")).toMatch(/^<svg [\s\S]*Tr 24 × 5/);
+    expect(readFileSync(sheet, "utf8")).toMatch(/^<!doctype html>[\s\S]*Slip for the lathe/);
+    const away = await tightspot(["thread", ...TR, "--sheet", path("no/such/slip.html")]);
+    expect(away.code).toBe(2);
+    expect(away.err).toMatch(/it cannot be written \(ENOENT\)/);
   });
 
   it("lists its options, no line too long", async () => {

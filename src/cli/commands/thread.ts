@@ -1,7 +1,10 @@
 import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
+import { threadPicture } from "../../picture/thread/threadPicture.ts";
+import { threadSvg } from "../../picture/thread/threadSvg.ts";
 import { identificationResult, identificationText } from "../../report/thread/identificationWords.ts";
 import { threadResult } from "../../report/thread/threadResult.ts";
 import type { ThreadSaid } from "../../report/thread/threadSaid.ts";
+import { threadSlip } from "../../report/thread/threadSlip.ts";
 import { threadText } from "../../report/thread/threadText.ts";
 import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
 import { readSlide } from "../fileReader.ts";
@@ -15,7 +18,14 @@ export const thread: Command = {
   name: "thread",
   operands: "[SLIDE.json]",
   summary: "a replacement thread: its dimensions and how to check it",
-  options: [{ name: "json", help: "one JSON object" }, ...THREAD_OPTIONS, ...WORK_OPTIONS, ...WORN_OPTIONS],
+  options: [
+    { name: "json", help: "one JSON object" },
+    { name: "drawing", value: "OUT.svg", help: "screw and nut to scale, with a wire in place" },
+    { name: "sheet", value: "OUT.html", help: "the slip for the lathe, one page to print" },
+    ...THREAD_OPTIONS,
+    ...WORK_OPTIONS,
+    ...WORN_OPTIONS,
+  ],
   run,
 };
 
@@ -32,7 +42,10 @@ async function run(line: CommandLine): Promise<ExitCode> {
 }
 
 /** The files that can be made of a thread, by the options that name them. */
-const OUTPUTS: readonly (readonly [option: string, contents: (said: ThreadSaid) => string])[] = [];
+const OUTPUTS: readonly (readonly [option: string, contents: (said: ThreadSaid) => string])[] = [
+  ["drawing", ({ thread: made, units }) => threadSvg(threadPicture(made, units))],
+  ["sheet", threadSlip],
+];
 
 async function writeFiles(line: CommandLine, said: ThreadSaid): Promise<ExitCode> {
   let exitCode: ExitCode = 0;

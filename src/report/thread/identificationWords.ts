@@ -1,10 +1,11 @@
 import { MILLIMETRES_PER_INCH, roundTo, type Units } from "../../inspection/units.ts";
+import { threadLengths } from "../../picture/thread/threadLengths.ts";
 import type { Identification, Ranked } from "../../thread/identify/identify.ts";
 import type { TellApart } from "../../thread/identify/tellApart.ts";
 import { columns, items, wrapped } from "../plainText.ts";
 import { inAHundred } from "../words.ts";
 import { inUnits } from "./threadResult.ts";
-import { pitchWords, threadLengths } from "./threadWords.ts";
+import { pitchWords } from "./threadWords.ts";
 
 const WIDTH = 80;
 /** More to one than this is not told in figures. */

@@ -22,7 +22,7 @@ export function inUnits(units: Units): InUnits {
 const angle = (value: number): number => roundTo(value, ANGLE_DECIMALS);
 
 /** A replacement thread as the object that `tightspot thread --json` writes; lengths in the reader's unit. */
-export function threadResult({ thread, units, wear, holdsLoad, assumed }: ThreadSaid) {
+export function threadResult({ thread, units, wear, holdsLoad, assumed, assumedOfTools }: ThreadSaid) {
   const to = inUnits(units);
   const { form, size, lead, designation, tolerance, dimensions, fit, leadAngle } = thread;
   const clearance = ({ from, to: most }: { readonly from: number; readonly to: number }) => ({
@@ -73,7 +73,7 @@ export function threadResult({ thread, units, wear, holdsLoad, assumed }: Thread
     wear: wear && wearResult(wear, to),
     notes: thread.notes,
     cautions: threadCautions(holdsLoad),
-    assumed,
+    assumed: [...assumed, ...assumedOfTools],
   };
 }
 

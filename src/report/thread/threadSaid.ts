@@ -14,6 +14,8 @@ export interface ThreadSaid {
   readonly length: number | null;
   readonly material: string | null;
   readonly holdsLoad: boolean;
-  /** What defaults decided, in sentences. */
+  /** What defaults decided of thread and cutting, in sentences. */
   readonly assumed: readonly string[];
+  /** What they decided of making the tools. */
+  readonly assumedOfTools: readonly string[];
 }

@@ -1,11 +1,12 @@
-import type { Lengths } from "../../inspection/lengths.ts";
+import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
+import { threadLengths } from "../../picture/thread/threadLengths.ts";
 import type { Limits } from "../../thread/form.ts";
 import type { Tool } from "../../thread/make/tool.ts";
 import type { OverWires, WireReading } from "../../thread/measure/overWiresFor.ts";
 import type { ThreadWear } from "../../thread/measure/wear.ts";
 import type { GrindingSetUp, Replacement } from "../../thread/replacement.ts";
 import type { ThreadSaid } from "./threadSaid.ts";
-import { between, degrees, pitchWords, threadLengths } from "./threadWords.ts";
+import { between, degrees, pitchWords } from "./threadWords.ts";
 
 type Fact = readonly [name: string, words: string];
 
@@ -53,7 +54,7 @@ export function threadSections({ thread, units, wear }: ThreadSaid): readonly Fa
     { title: "Grinding the tool", facts: thread.grinding.map((each) => grindingFact(each, lengths)) },
     { title: "Tool for the nut", facts: toolFacts(thread.nutTool, thread, lengths) },
     { title: "Or a tap for the nut", facts: tapFacts(thread, lengths) },
-    { title: "Passes, from the first touch", facts: passFacts(thread, lengths) },
+    { title: "Passes, from the first touch", facts: passFacts(thread, lengthsIn(units)) },
     wear && { title: "The worn screw", facts: wearFacts(wear, lengths) },
   ];
   return sections.filter((each) => each !== null);

@@ -8,14 +8,14 @@ const WIDTH = 80;
 
 /** A replacement thread as text for a terminal: the running fit first, then what it takes to cut and check it. */
 export function threadText(said: ThreadSaid): string {
-  const { thread, units, holdsLoad, assumed } = said;
+  const { thread, units, holdsLoad, assumed, assumedOfTools } = said;
   const title = threadTitle(thread.form, thread.size, thread.designation, units);
   const sections: readonly (readonly string[])[] = [
     wrapped(`Replacement thread: ${title}`, WIDTH),
     ...threadSections(said).map(({ title: heading, facts }) => [heading, ...columns(facts, WIDTH)]),
     listed("What to know", thread.notes),
     listed("Cautions", threadCautions(holdsLoad)),
-    listed("Assumed", assumed),
+    listed("Assumed", [...assumed, ...assumedOfTools]),
   ];
   const text = sections.filter((lines) => lines.length > 0).map((lines) => lines.join("\n"));
   return `${text.join("\n\n")}\n`;

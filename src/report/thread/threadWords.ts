@@ -1,23 +1,9 @@
-import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
-import {
-  fromMillimetres,
-  MILLIMETRES_PER_INCH,
-  roundTo,
-  toMillimetres,
-  type Units,
-} from "../../inspection/units.ts";
+import type { Lengths } from "../../inspection/lengths.ts";
+import { fromMillimetres, MILLIMETRES_PER_INCH, roundTo, type Units } from "../../inspection/units.ts";
 import type { ThreadForm } from "../../thread/form.ts";
 import type { ThreadSize } from "../../thread/size.ts";
 import { HOLDS_LOAD, ISOLATE, MAKER_FIRST } from "../cautions.ts";
 import { capitalised } from "../words.ts";
-
-/** What a thread is measured to: thousandths of a millimetre, tenths of a thousandth of an inch. */
-const FINEST: Readonly<Record<Units, number>> = { mm: 0.001, in: 0.0001 };
-
-/** Lengths as they are written on a drawing of a thread. */
-export function threadLengths(units: Units): Lengths {
-  return lengthsIn(units, toMillimetres(FINEST[units], units));
-}
 
 /** An angle in degrees: `14.50°`. */
 export function degrees(angle: number): string {
