@@ -10,6 +10,7 @@ import { type ThreadPlace, thicknessFromWires, threadWear } from "../thread/meas
 import { grooveOf } from "../thread/measure/wires.ts";
 import { type Replacement, replacementOf, type ThreadRequest } from "../thread/replacement.ts";
 import type { ThreadSize } from "../thread/size.ts";
+import { USUAL_CLEARANCE, usualWork } from "../thread/usualWork.ts";
 import { type CommandLine, textOf } from "./command.ts";
 import {
   choiceOf,
@@ -32,13 +33,6 @@ export type SlideOfThread = {
   readonly runningClearance?: number | undefined;
   readonly holdsLoad?: boolean | undefined;
 };
-
-const DEFAULTS = {
-  clearance: 0.025,
-  workingClearance: 3,
-  sineBar: { mm: 100, in: 127 },
-  tap: { chip: 0.05, flutes: 4, leadInTurns: 2, fullTurns: 4 },
-} as const;
 
 /** Everything that options and file say of a replacement thread, worked out. Options stand before the file. */
 export function threadSaid(line: CommandLine, slide: SlideOfThread | null): Outcome<ThreadSaid> {
@@ -159,6 +153,7 @@ function workSaid(
   assumed: string[],
   assumedOfTools: string[],
 ): Outcome<Work> {
+  const usual = usualWork(read.units);
   const clearance = clearanceSaid(line, read, slide, assumed);
   if (!clearance.ok) return clearance;
   const stands = read.choice("tool");
@@ -189,29 +184,29 @@ function workSaid(
   const [wire, overWires, steps] = [value("wire"), value("overWires"), value("steps")];
   return succeeded({
     clearance: clearance.value,
-    toolStands: stands.value ?? "axial",
+    toolStands: stands.value ?? usual.toolStands,
     workingClearance: orDefault(
       "workingClearance",
-      DEFAULTS.workingClearance,
-      `The sides of the tool have ${DEFAULTS.workingClearance}° of working clearance beyond the lead angle.`,
+      usual.workingClearance,
+      `The sides of the tool have ${usual.workingClearance}° of working clearance beyond the lead angle.`,
     ),
     sineBar: orDefault(
       "sineBar",
-      DEFAULTS.sineBar[read.units],
+      usual.sineBar,
       `The sine bar is ${read.units === "mm" ? "100 mm" : "5 in"} long.`,
     ),
     ...heldSaid(value("pitched"), value("rolled")),
     ...(wire === undefined ? {} : { wire }),
     ...(overWires === undefined ? {} : { overWires }),
     tap: {
-      chip: orDefault("chip", DEFAULTS.tap.chip, "A tooth of the tap takes a chip of at most 0.05 mm."),
-      flutes: orDefault("flutes", DEFAULTS.tap.flutes, `The tap has ${DEFAULTS.tap.flutes} flutes.`),
+      chip: orDefault("chip", usual.tap.chip, "A tooth of the tap takes a chip of at most 0.05 mm."),
+      flutes: orDefault("flutes", usual.tap.flutes, `The tap has ${usual.tap.flutes} flutes.`),
       leadInTurns: orDefault(
         "leadIn",
-        DEFAULTS.tap.leadInTurns,
-        `Each step of the tap has ${DEFAULTS.tap.leadInTurns} turns of lead-in taper, the last one ${DEFAULTS.tap.fullTurns} turns of full form.`,
+        usual.tap.leadInTurns,
+        `Each step of the tap has ${usual.tap.leadInTurns} turns of lead-in taper, the last one ${usual.tap.fullTurns} turns of full form.`,
       ),
-      fullTurns: DEFAULTS.tap.fullTurns,
+      fullTurns: usual.tap.fullTurns,
       ...(steps === undefined ? {} : { steps }),
     },
   });
@@ -240,8 +235,7 @@ function clearanceSaid(
     return succeeded({ from: from.value, to: to?.value ?? 2 * from.value });
   }
   const ofFile = slide?.runningClearance;
-  const least =
-    ofFile === undefined || slide === null ? DEFAULTS.clearance : toMillimetres(ofFile, slide.units);
+  const least = ofFile === undefined || slide === null ? USUAL_CLEARANCE : toMillimetres(ofFile, slide.units);
   assumed.push(
     ofFile === undefined
       ? "The running clearance is 0.025 mm (0.001 in) along the screw, and up to twice that."

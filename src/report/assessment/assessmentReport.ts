@@ -24,6 +24,7 @@ import { numbers } from "./sections/numbers.ts";
 import { positioning } from "./sections/positioning.ts";
 import { profile } from "./sections/profile.ts";
 import { readings } from "./sections/readings.ts";
+import { replacementThread } from "./sections/replacementThread.ts";
 import { screw } from "./sections/screw.ts";
 import { slideAndMachine } from "./sections/slideAndMachine.ts";
 import { uncertainty } from "./sections/uncertainty.ts";
@@ -35,6 +36,7 @@ const SECTIONS: readonly SectionMaker[] = [
   screw,
   nextReadings,
   alternatives,
+  replacementThread,
   numbers,
   positioning,
   slideAndMachine,

@@ -60,7 +60,8 @@ export function threadSections({ thread, units, wear }: ThreadSaid): readonly Fa
   return sections.filter((each) => each !== null);
 }
 
-function fitFacts({ fit, wires }: Replacement, lengths: Lengths): readonly Fact[] {
+/** What the running fit asks of screw and nut. */
+export function fitFacts({ fit, wires }: Replacement, lengths: Lengths): readonly Fact[] {
   const { clearance, screwPitch, nutPitch, thickness } = fit;
   return [
     ["Axial clearance", `${between(lengths, clearance.from, clearance.to)} on both flanks together`],
@@ -83,7 +84,8 @@ function fitFacts({ fit, wires }: Replacement, lengths: Lengths): readonly Fact[
   ];
 }
 
-function partFacts(
+/** The diameters of the screw or of the nut. */
+export function partFacts(
   { dimensions, tolerance }: Replacement,
   part: "screw" | "nut",
   lengths: Lengths,
@@ -182,7 +184,8 @@ function grindingFact(
   ];
 }
 
-function tapFacts({ tap }: Replacement, lengths: Lengths): readonly Fact[] {
+/** The tap that is made for a nut. */
+export function tapFacts({ tap }: Replacement, lengths: Lengths): readonly Fact[] {
   const { bore, core, steps, leadIn, full, length } = tap;
   const thickest = Math.max(...steps.map(({ chip }) => chip));
   return [
