@@ -1,13 +1,13 @@
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
-import type { Slide } from "../inspection/schema.ts";
+import type { ThreadSlide } from "../inspection/threadSlide.ts";
 import { toMillimetres, type Units } from "../inspection/units.ts";
 import type { ThreadSaid } from "../report/thread/threadSaid.ts";
 import type { ThreadForm } from "../thread/form.ts";
 import { formNamed } from "../thread/forms/index.ts";
 import type { Clearance } from "../thread/make/fit.ts";
 import type { Held } from "../thread/make/grinding.ts";
-import { type ThreadPlace, thicknessFromWires, threadWear } from "../thread/measure/wear.ts";
-import { grooveOf } from "../thread/measure/wires.ts";
+import { type PlaceRead, placesMeasured } from "../thread/measure/placesMeasured.ts";
+import { threadWear } from "../thread/measure/wear.ts";
 import { type Replacement, replacementOf, type ThreadRequest } from "../thread/replacement.ts";
 import type { ThreadSize } from "../thread/size.ts";
 import { USUAL_CLEARANCE, usualWork } from "../thread/usualWork.ts";
@@ -25,17 +25,8 @@ import {
   WHOLE,
 } from "./threadOptions.ts";
 
-/** As much of a slide as a thread takes from its file. */
-export type SlideOfThread = {
-  readonly units: Units;
-  readonly name?: string | undefined;
-  readonly screw?: Partial<Slide["screw"]> | undefined;
-  readonly runningClearance?: number | undefined;
-  readonly holdsLoad?: boolean | undefined;
-};
-
 /** Everything that options and file say of a replacement thread, worked out. Options stand before the file. */
-export function threadSaid(line: CommandLine, slide: SlideOfThread | null): Outcome<ThreadSaid> {
+export function threadSaid(line: CommandLine, slide: ThreadSlide | null): Outcome<ThreadSaid> {
   const assumed: string[] = [];
   const assumedOfTools: string[] = [];
   const form = formSaid(line, slide);
@@ -56,7 +47,7 @@ export function threadSaid(line: CommandLine, slide: SlideOfThread | null): Outc
     ...rest.value,
   });
   if (!thread.ok) return asOption(thread.problem.where, thread.problem);
-  const wear = wearSaid(line, read, thread.value);
+  const wear = wearSaid(line, read, slide, thread.value);
   if (!wear.ok) return wear;
   const length = read.length("length");
   if (!length.ok) return length;
@@ -73,7 +64,7 @@ export function threadSaid(line: CommandLine, slide: SlideOfThread | null): Outc
   });
 }
 
-function formSaid(line: CommandLine, slide: SlideOfThread | null): Outcome<ThreadForm> {
+function formSaid(line: CommandLine, slide: ThreadSlide | null): Outcome<ThreadForm> {
   const name = textOf(line, "form") ?? slide?.screw?.form;
   if (name === undefined)
     return failed(
@@ -91,7 +82,7 @@ interface UnitsFound {
 }
 
 /** The unit stated, else the file's, else the one beside the diameter, else the one that the form is made in. */
-function unitsSaid(line: CommandLine, slide: SlideOfThread | null, form: ThreadForm): Outcome<UnitsFound> {
+function unitsSaid(line: CommandLine, slide: ThreadSlide | null, form: ThreadForm): Outcome<UnitsFound> {
   const stated = choiceOf(line, "units");
   if (!stated.ok) return stated;
   const known = stated.value ?? slide?.units ?? unitBesideOption(line, "diameter");
@@ -109,7 +100,7 @@ function unitsSaid(line: CommandLine, slide: SlideOfThread | null, form: ThreadF
 function sizeSaid(
   line: CommandLine,
   read: OptionReader,
-  slide: SlideOfThread | null,
+  slide: ThreadSlide | null,
   assumed: string[],
 ): Outcome<ThreadSize> {
   const starts = read.number("starts", WHOLE);
@@ -149,7 +140,7 @@ type Work = Omit<ThreadRequest, "form" | "size" | "tolerance">;
 function workSaid(
   line: CommandLine,
   read: OptionReader,
-  slide: SlideOfThread | null,
+  slide: ThreadSlide | null,
   assumed: string[],
   assumedOfTools: string[],
 ): Outcome<Work> {
@@ -221,7 +212,7 @@ function heldSaid(pitched: number | undefined, rolled: number | undefined): { re
 function clearanceSaid(
   line: CommandLine,
   read: OptionReader,
-  slide: SlideOfThread | null,
+  slide: ThreadSlide | null,
   assumed: string[],
 ): Outcome<Clearance> {
   const text = textOf(line, "clearance");
@@ -244,41 +235,41 @@ function clearanceSaid(
   return succeeded({ from: least, to: 2 * least });
 }
 
-/** The worn screw as it was measured at several places, if it was. */
+/** The worn screw as it was measured at several places, if it was: by the options, else by the file. */
 function wearSaid(
   line: CommandLine,
   read: OptionReader,
+  slide: ThreadSlide | null,
   { form, size, wires }: Replacement,
 ): Outcome<ThreadSaid["wear"]> {
   const overWires = placesSaid(line, read, "wires-along");
   if (!overWires.ok) return overWires;
   const thicknesses = placesSaid(line, read, "thickness-along");
   if (!thicknesses.ok) return thicknesses;
-  const groove = grooveOf(form, size);
-  if (overWires.value.length > 0 && (groove === null || wires === null))
-    return failed(
-      "--wires-along",
-      "a square thread has no measurement over wires",
-      "Give --thickness-along instead.",
-    );
-  const places: readonly ThreadPlace[] = [
-    ...overWires.value.map(({ position, value }) => ({
-      position,
-      thickness:
-        groove === null || wires === null
-          ? Number.NaN
-          : thicknessFromWires(form, size, groove, value, wires.chosen, wires.rule),
-    })),
+  const ofOptions: readonly PlaceRead[] = [
+    ...overWires.value.map(({ position, value }) => ({ position, overWires: value, wire: wires?.chosen })),
     ...thicknesses.value.map(({ position, value }) => ({ position, thickness: value })),
   ];
-  const wrong = places.find(({ thickness }) => !(thickness > 0 && thickness < 0.75 * size.pitch));
-  if (wrong !== undefined)
-    return failed(
-      overWires.value.length > 0 ? "--wires-along" : "--thickness-along",
-      "a thread of this pitch cannot be so thick or thin",
-      "Check the readings, their unit, and the wire.",
-    );
-  return succeeded(places.length === 0 ? null : threadWear(size.pitch, places));
+  const isOfFile = ofOptions.length === 0;
+  const reads = isOfFile ? placesOf(slide) : ofOptions;
+  if (reads.length === 0) return succeeded(null);
+  const places = placesMeasured(form, size, reads);
+  if (places.ok) return succeeded(threadWear(size.pitch, places.value));
+  const { where, what, cure } = places.problem;
+  const option = overWires.value.length > 0 ? "--wires-along" : "--thickness-along";
+  return failed(isOfFile ? where : option, what, cure);
+}
+
+function placesOf(slide: ThreadSlide | null): readonly PlaceRead[] {
+  if (slide === null) return [];
+  const inMillimetres = (length: number | undefined): number | undefined =>
+    length === undefined ? undefined : toMillimetres(length, slide.units);
+  return slide.measured.map(({ position, thickness, overWires, wire }) => ({
+    position: toMillimetres(position, slide.units),
+    thickness: inMillimetres(thickness),
+    overWires: inMillimetres(overWires),
+    wire: inMillimetres(wire),
+  }));
 }
 
 /** A problem of the thread as a problem of the option that says it. */

@@ -130,6 +130,24 @@ describe("the command thread", () => {
     expect(over.wear.deepest.worn).toBeCloseTo(0.5 * Math.tan(Math.PI / 12), 3);
   });
 
+  it("takes the thread measured in a survey from the file", async () => {
+    const screw = { lead: 5, form: "trapezoidal-30", nominalDiameter: 24 };
+    const thread = [
+      { position: 0, thickness: 2.48 },
+      { position: 150, thickness: 2.38 },
+    ];
+    const surveys = inspection.surveys.map((survey) => ({ ...survey, thread }));
+    const slide = { ...inspection.slide, screw };
+    const measured = file("measured.json", JSON.stringify({ ...inspection, slide, surveys }));
+    const { wear } = await result(measured);
+    expect(wear.deepest).toMatchObject({ position: 150, worn: 0.1 });
+    const wrong = surveys.map((survey) => ({ ...survey, thread: [{ position: 0, thickness: 24 }] }));
+    const path = file("wrong.json", JSON.stringify({ ...inspection, slide, surveys: wrong }));
+    const { code, err } = await tightspot(["thread", path]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/thread\[0\]: a thread of this pitch cannot be so thick/);
+  });
+
   it("sets up the grinder for a blank that is pitched, and a sine bar of any length", async () => {
     const { grinding } = await result(...TR, "--pitched", "10", "--sine-bar", "200");
     const plate = (Math.atan(Math.tan(Math.PI / 12) / Math.cos(Math.PI / 18)) * 180) / Math.PI;
@@ -217,6 +235,17 @@ describe("the command thread", () => {
     [[...TR, "--chip", "0.0001"], /--chip: more than 200 steps/, /thicker chip/],
     [["--outside", "24"], /--turns, --over: is missing/, /--over LENGTH/],
     [["--outside", "24", "--turns", "1", "--over", "50"], /--over: a thread from one turn/, /units/],
+    [[file("log.csv", "position,backlash\n0,0.2\n")], /log\.csv: this is a log/, /options/],
+    [
+      [
+        file(
+          "lead.json",
+          JSON.stringify({ ...inspection, slide: { ...inspection.slide, screw: { lead: "5" } } }),
+        ),
+      ],
+      /lead\.json: slide\.screw\.lead/,
+      /file/,
+    ],
     [["no.json"], /no\.json: there is no such file/, /name/],
   ] as const)("refuses %o with its cure", async (args, reason, cure) => {
     const { code, out, err } = await tightspot(["thread", ...args]);

@@ -1,4 +1,6 @@
 import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
+import { openThreadSlide, type ThreadSlide } from "../../inspection/threadSlide.ts";
+import { fileKindOf } from "../../intake/fileKind.ts";
 import { threadPicture } from "../../picture/thread/threadPicture.ts";
 import { threadSvg } from "../../picture/thread/threadSvg.ts";
 import { identificationResult, identificationText } from "../../report/thread/identificationWords.ts";
@@ -7,11 +9,11 @@ import type { ThreadSaid } from "../../report/thread/threadSaid.ts";
 import { threadSlip } from "../../report/thread/threadSlip.ts";
 import { threadText } from "../../report/thread/threadText.ts";
 import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
-import { readSlide } from "../fileReader.ts";
 import { asksToIdentify, identifySaid } from "../identifyRequest.ts";
 import { complain, write, writeOut } from "../output.ts";
+import { readSource, sourceName } from "../source.ts";
 import { THREAD_OPTIONS, WORK_OPTIONS, WORN_OPTIONS } from "../threadOptions.ts";
-import { type SlideOfThread, threadSaid } from "../threadRequest.ts";
+import { threadSaid } from "../threadRequest.ts";
 
 /** A replacement thread: every dimension to cut and check screw and nut, or what a worn one is. */
 export const thread: Command = {
@@ -69,13 +71,22 @@ async function identified(line: CommandLine): Promise<ExitCode> {
   return 0;
 }
 
-async function slideSaid({ operands }: CommandLine): Promise<Outcome<SlideOfThread | null>> {
+async function slideSaid({ operands }: CommandLine): Promise<Outcome<ThreadSlide | null>> {
   const [file, another] = operands;
   if (another !== undefined) return failed(another, "this is a second slide", "Name one slide at a time.");
   if (file === undefined) return succeeded(null);
-  const slide = await readSlide(file);
-  // Its parts were checked against the schema when the file was read.
-  return slide.ok ? succeeded({ ...slide.value.slide, units: slide.value.units } as SlideOfThread) : slide;
+  const bytes = await readSource(file);
+  const found = bytes.ok ? fileKindOf(bytes.value) : bytes;
+  if (found.ok && found.value.kind === "log")
+    return failed(
+      sourceName(file),
+      "this is a log or another text, not an inspection",
+      "Name an inspection file (JSON), or say the thread with options.",
+    );
+  const slide = found.ok ? openThreadSlide(found.value.text) : found;
+  if (slide.ok) return slide;
+  const { where, what, cure } = slide.problem;
+  return failed([sourceName(file), where].filter((place) => place !== "").join(": "), what, cure);
 }
 
 function refuse(problem: Problem): ExitCode {

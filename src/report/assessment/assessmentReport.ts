@@ -27,6 +27,7 @@ import { readings } from "./sections/readings.ts";
 import { replacementThread } from "./sections/replacementThread.ts";
 import { screw } from "./sections/screw.ts";
 import { slideAndMachine } from "./sections/slideAndMachine.ts";
+import { threadMeasured } from "./sections/threadMeasured.ts";
 import { uncertainty } from "./sections/uncertainty.ts";
 import { verdictBlock } from "./verdictBlock.ts";
 
@@ -35,6 +36,7 @@ const SECTIONS: readonly SectionMaker[] = [
   profile,
   screw,
   nextReadings,
+  threadMeasured,
   alternatives,
   replacementThread,
   numbers,

@@ -17,6 +17,30 @@ const reportOf = (
     " ",
   );
 
+describe("the section on the thread as measured", () => {
+  const measured = (screw: Slide["screw"], thread: unknown): string => {
+    const inspection = exampleInspection({ screw });
+    const surveys = inspection.surveys.map((survey) => ({ ...survey, thread }));
+    return assessmentReport({ ...inspection, surveys } as typeof inspection, exampleAssessment());
+  };
+
+  it("tells wear at each place, and how it stands to the verdict", () => {
+    const report = measured(TR, [
+      { position: 0, thickness: 1.99 },
+      { position: 110, thickness: 1.79 },
+    ]);
+    expect(report).toContain("<h2>The thread as measured</h2>");
+    expect(report).toContain('<td class="figures">0.200</td><td class="figures">90</td>');
+    expect(report).toContain("It agrees with a worn screw");
+  });
+
+  it("says what is missing or wrong where nothing can be worked out", () => {
+    expect(measured({ lead: 4 }, [{ position: 0, thickness: 1.99 }])).toContain("nominal diameter in the");
+    expect(measured(TR, [{ position: 0, thickness: 19 }])).toContain("Not worked out: thread[0]");
+    expect(measured(TR, undefined)).not.toContain("The thread as measured");
+  });
+});
+
 describe("the section on the replacement thread", () => {
   it("gives what to cut where the screw is to be remade, drawn and with its running fit", () => {
     const report = reportOf(TR, "remake-screw");

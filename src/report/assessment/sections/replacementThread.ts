@@ -1,13 +1,12 @@
-import { toMillimetres } from "../../../inspection/units.ts";
 import { threadLengths } from "../../../picture/thread/threadLengths.ts";
 import { threadPicture } from "../../../picture/thread/threadPicture.ts";
 import { threadSvg } from "../../../picture/thread/threadSvg.ts";
-import { formNamed } from "../../../thread/forms/index.ts";
 import { type Replacement, replacementOf } from "../../../thread/replacement.ts";
 import { usualWork } from "../../../thread/usualWork.ts";
 import { facts } from "../../document/facts.ts";
 import { figure } from "../../document/figure.ts";
 import { lines } from "../../document/lines.ts";
+import { threadOfSlide } from "../../thread/threadOfSlide.ts";
 import { fitFacts, partFacts, tapFacts } from "../../thread/threadSections.ts";
 import { threadTitle } from "../../thread/threadWords.ts";
 import type { Reported, SectionMaker } from "../reported.ts";
@@ -20,21 +19,13 @@ export const replacementThread: SectionMaker = (reported) => {
   return thread === null ? null : sectionFor(thread, reported, verdict);
 };
 
-/** Null where the file does not give form, diameter and lead of a thread that can be made. */
+/** Null where the file does not name a thread that can be made. */
 function threadOf({ slide, assessment }: Reported): Replacement | null {
-  const { form: name, nominalDiameter, lead, starts = 1, hand = "right" } = slide.screw;
-  if (name === undefined || nominalDiameter === undefined) return null;
-  const form = formNamed(name);
-  if (!form.ok) return null;
+  const named = threadOfSlide(slide);
+  if (named === null) return null;
   const clearance = assessment.settings.runningClearance;
   const thread = replacementOf({
-    form: form.value,
-    size: {
-      diameter: toMillimetres(nominalDiameter, slide.units),
-      pitch: toMillimetres(lead, slide.units) / starts,
-      starts,
-      hand,
-    },
+    ...named,
     clearance: { from: clearance, to: 2 * clearance },
     ...usualWork(slide.units),
   });
