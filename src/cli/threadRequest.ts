@@ -27,7 +27,7 @@ import {
 
 /** Everything that options and file say of a replacement thread, worked out. Options stand before the file. */
 export function threadSaid(line: CommandLine, slide: ThreadSlide | null): Outcome<ThreadSaid> {
-  const assumed: string[] = [];
+  const assumed = [...overridden(line, slide)];
   const assumedOfTools: string[] = [];
   const form = formSaid(line, slide);
   if (!form.ok) return form;
@@ -61,6 +61,28 @@ export function threadSaid(line: CommandLine, slide: ThreadSlide | null): Outcom
     holdsLoad: slide?.holdsLoad === true,
     assumed,
     assumedOfTools,
+  });
+}
+
+/** A sentence for each option that stands before what the file says. */
+function overridden(line: CommandLine, slide: ThreadSlide | null): readonly string[] {
+  const screw = slide?.screw;
+  const said = [
+    ["form", "form", screw?.form],
+    ["diameter", "diameter", screw?.nominalDiameter],
+    ["pitch", "pitch", screw?.lead],
+    ["per-inch", "pitch", screw?.lead],
+    ["lead", "lead", screw?.lead],
+    ["starts", "number of starts", screw?.starts],
+    ["hand", "hand", screw?.hand],
+    ["clearance", "running clearance", slide?.runningClearance],
+    ["units", "unit of lengths", slide?.units],
+  ] as const;
+  return said.flatMap(([option, name, ofFile]) => {
+    const text = textOf(line, option);
+    return text === undefined || ofFile === undefined || text === String(ofFile)
+      ? []
+      : [`The ${name} is as the command says, --${option} ${text}, and not as the file does.`];
   });
 }
 

@@ -1,14 +1,7 @@
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import { basicDimensions, type Dimensions, type ThreadForm } from "./form.ts";
 import { type Clearance, clearanceAtLimits, type RunningFit, runningFit } from "./make/fit.ts";
-import {
-  type GroundFlank,
-  groundFlank,
-  type Held,
-  heldFor,
-  plateAngle,
-  sineBarHeight,
-} from "./make/grinding.ts";
+import { type GroundFlank, groundFlank, type Held, plateAngle, sineBarHeight } from "./make/grinding.ts";
 import { type Pass, passTable } from "./make/passes.ts";
 import { grooveSection } from "./make/section.ts";
 import { type Tap, type TapPlan, tapFor } from "./make/tap.ts";
@@ -186,7 +179,7 @@ function fitTool(
 function setUps({ form, held, sineBar }: ThreadRequest, tool: Tool): readonly GrindingSetUp[] {
   return (["leading", "trailing"] as const).map((edge) => {
     const clearance = edge === "leading" ? tool.leadingClearance : tool.trailingClearance;
-    const position = held ?? heldFor(form.halfAngle, clearance, "rolled");
+    const position = held ?? { pitched: 0, rolled: clearance };
     const plate = plateAngle(form.halfAngle, position);
     const tilt = position.rolled !== 0 ? position.rolled : position.pitched;
     return {

@@ -114,6 +114,9 @@ describe("the command thread", () => {
     const found = await result(path, "--diameter", "26");
     expect(found).toMatchObject({ pitch: 5, lead: 10, starts: 2, hand: "left", diameter: 26 });
     expect(found.fit.clearance).toEqual({ from: 0.03, to: 0.06 });
+    expect(found.assumed).toContain(
+      "The diameter is as the command says, --diameter 26, and not as the file does.",
+    );
   });
 
   it("has no wires for a square thread, but a thickness to cut to", async () => {

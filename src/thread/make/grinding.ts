@@ -43,16 +43,6 @@ export function groundFlank(plate: number, held: Held): GroundFlank {
   };
 }
 
-/** How far to roll a blank for a side clearance, or to pitch it for one square to the edge; degrees. */
-export function heldFor(halfAngle: number, clearance: number, way: "rolled" | "pitched"): Held {
-  return way === "rolled"
-    ? { pitched: 0, rolled: clearance }
-    : {
-        pitched: inDegrees(Math.atan(tangent(clearance) / Math.sin(inRadians(halfAngle)))),
-        rolled: 0,
-      };
-}
-
 /** Height of the blocks under one end of a sine bar, in the unit of its length. */
 export function sineBarHeight(length: number, angle: number): number {
   return length * Math.sin(inRadians(angle));

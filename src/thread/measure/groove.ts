@@ -16,12 +16,3 @@ export function threadThickness(
 ): number {
   return pitch / 2 - (basicPitchDiameter - pitchDiameter) * tangent(halfAngle);
 }
-
-/** The pitch diameter as made that a thread has which is so thick at the basic pitch diameter; lengths in millimetres. */
-export function pitchDiameterOfThickness(
-  { halfAngle, pitch }: Groove,
-  basicPitchDiameter: number,
-  thickness: number,
-): number {
-  return basicPitchDiameter - (pitch / 2 - thickness) / tangent(halfAngle);
-}
