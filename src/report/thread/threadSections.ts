@@ -6,7 +6,7 @@ import type { OverWires, WireReading } from "../../thread/measure/overWiresFor.t
 import type { ThreadWear } from "../../thread/measure/wear.ts";
 import type { GrindingSetUp, Replacement } from "../../thread/replacement.ts";
 import type { ThreadSaid } from "./threadSaid.ts";
-import { between, degrees, pitchWords } from "./threadWords.ts";
+import { between, degrees, leadingEdge, pitchWords } from "./threadWords.ts";
 
 type Fact = readonly [name: string, words: string];
 
@@ -150,7 +150,6 @@ function readingFacts(reading: WireReading, lengths: Lengths): readonly Fact[] {
 
 function toolFacts(tool: Tool, { size }: Replacement, lengths: Lengths): readonly Fact[] {
   const { tipWidth, tipRadius, depth, leadingClearance, trailingClearance } = tool;
-  const [left, right] = size.hand === "right" ? ["leading", "trailing"] : ["trailing", "leading"];
   return [
     tipWidth === null
       ? ["Tip", `radius ${lengths.lostMotion(tipRadius ?? 0)}`]
@@ -160,10 +159,7 @@ function toolFacts(tool: Tool, { size }: Replacement, lengths: Lengths): readonl
       "Side clearance",
       `${degrees(leadingClearance)} on the leading edge, ${degrees(Math.abs(trailingClearance))}${trailingClearance < 0 ? ", leaning the other way," : ""} on the trailing edge`,
     ],
-    [
-      "Edges",
-      `fed towards the headstock, the left edge is the ${left} one and the right edge the ${right} one`,
-    ],
+    ["Leading edge", leadingEdge(size)],
   ];
 }
 

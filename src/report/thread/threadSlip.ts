@@ -5,6 +5,7 @@ import { threadPicture } from "../../picture/thread/threadPicture.ts";
 import { threadSvg } from "../../picture/thread/threadSvg.ts";
 import type { Limits } from "../../thread/form.ts";
 import type { Tool } from "../../thread/make/tool.ts";
+import type { ThreadSize } from "../../thread/size.ts";
 import { documentShell } from "../document/documentShell.ts";
 import { facts } from "../document/facts.ts";
 import { figure } from "../document/figure.ts";
@@ -39,8 +40,8 @@ export function threadSlip(said: ThreadSaid): string {
 </section>
 <section><h2>Diameters, ${units}</h2>${diameters(said, lengths)}</section>
 <section class="pair">
-<div><h2>Tool for the screw</h2>${facts(toolFacts(thread.fitTool, lengths))}</div>
-<div><h2>Tool for the nut</h2>${facts(toolFacts(thread.nutTool, lengths))}</div>
+<div><h2>Tool for the screw</h2>${facts(toolFacts(thread.fitTool, thread.size, lengths))}</div>
+<div><h2>Tool for the nut</h2>${facts(toolFacts(thread.nutTool, thread.size, lengths))}</div>
 </section>
 <section><h2>Passes on the screw, ${units}: straight infeed${thread.form.halfAngle === 0 ? "" : `, and infeed along the flank with the compound at ${thread.form.halfAngle}°`}</h2>${passes(said)}</section>
 ${written()}
@@ -121,17 +122,17 @@ function diameters({ thread }: ThreadSaid, lengths: Lengths): Markup {
   );
 }
 
-function toolFacts(
-  { tipWidth, tipRadius, depth, leadingClearance, trailingClearance }: Tool,
-  lengths: Lengths,
-) {
+function toolFacts(tool: Tool, { hand }: ThreadSize, lengths: Lengths) {
+  const { tipWidth, tipRadius, depth, leadingClearance, trailingClearance } = tool;
+  const [towards, away] =
+    hand === "right" ? [leadingClearance, trailingClearance] : [trailingClearance, leadingClearance];
   return [
     tipWidth === null
       ? (["Tip", `radius ${lengths.lostMotion(tipRadius ?? 0)}`] as const)
       : (["Tip", `flat ${lengths.lostMotion(tipWidth)} or narrower`] as const),
     ["Depth", lengths.lostMotion(depth)] as const,
-    ["Leading edge", `${degrees(leadingClearance)} side clearance`] as const,
-    ["Trailing edge", `${degrees(trailingClearance)} side clearance`] as const,
+    ["Edge at headstock side", `${degrees(towards)} side clearance`] as const,
+    ["Edge at the other side", `${degrees(away)} side clearance`] as const,
   ];
 }
 

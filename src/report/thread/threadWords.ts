@@ -39,6 +39,13 @@ export function threadTitle(
   return [capitalised(name), startsWords(starts), `${hand} hand`].join(", ");
 }
 
+/** Which edge of an upright tool leads: the groove below it, cut before, leans away from that side. */
+export function leadingEdge({ hand }: Pick<ThreadSize, "hand">): string {
+  return hand === "right"
+    ? "the one towards the headstock, for a right-hand thread"
+    : "the one away from the headstock, for a left-hand thread";
+}
+
 export function startsWords(starts: number): string {
   return starts === 1 ? "single start" : `${starts} starts`;
 }

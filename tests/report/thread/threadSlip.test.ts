@@ -23,6 +23,19 @@ describe("the slip for the lathe", () => {
       expect(slip).toContain(part);
   });
 
+  it("gives the greater side clearance to the edge that leads, by the hand of the thread", () => {
+    const clearances = (hand: string): readonly string[] =>
+      [
+        ...threadSlip(saidBy(`--form trapezoidal-30 --diameter 24 --pitch 5 --hand ${hand}`)).matchAll(
+          /<dd>(-?[\d.]+)° side clearance/g,
+        ),
+      ].map(([, degrees]) => degrees ?? "");
+    const [right, left] = [clearances("right"), clearances("left")];
+    // 3° of working clearance: atan(5 ÷ 18.5 π) = 4.92° more on the leading edge, 3.79° less on the other.
+    expect(right.slice(0, 2)).toEqual(["7.92", "-0.79"]);
+    expect(left.slice(0, 2)).toEqual(["-0.79", "7.92"]);
+  });
+
   it("leaves a line to write on for what is not known", () => {
     const slip = threadSlip(saidBy("--form square --diameter 24 --pitch 5"));
     expect(slip).toMatch(/Length of thread<\/dt><dd>_+</);
