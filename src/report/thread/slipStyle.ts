@@ -5,7 +5,7 @@ export const SLIP_STYLE = `
 .slip .kicker { margin: 0 0 0.5mm; font-size: 7.8pt; }
 .slip section { margin-top: 2mm; break-inside: avoid; }
 .slip h2 { margin-bottom: 1mm; padding-bottom: 0.5mm; font-size: 9.5pt; }
-.slip .drawing svg { max-height: 50mm; margin: 0; }
+.slip .drawing svg { max-height: 46mm; margin: 0; }
 .slip .pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 7mm; }
 .slip .facts div { grid-template-columns: 34mm 1fr; gap: 2mm; padding: 0.3mm 0; }
 .slip th, .slip td { padding-block: 0.3mm; }

@@ -131,8 +131,8 @@ function toolFacts(tool: Tool, { hand }: ThreadSize, lengths: Lengths) {
       ? (["Tip", `radius ${lengths.lostMotion(tipRadius ?? 0)}`] as const)
       : (["Tip", `flat ${lengths.lostMotion(tipWidth)} or narrower`] as const),
     ["Depth", lengths.lostMotion(depth)] as const,
-    ["Edge at headstock side", `${degrees(towards)} side clearance`] as const,
-    ["Edge at the other side", `${degrees(away)} side clearance`] as const,
+    ["Headstock side", `${degrees(towards)} side clearance`] as const,
+    ["Other side", `${degrees(away)} side clearance`] as const,
   ];
 }
 
