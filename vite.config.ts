@@ -157,17 +157,27 @@ const toPage = { outDir: "../../dist/page", target: "es2022", license: { fileNam
 const treeshake = { propertyReadSideEffects: false } as const;
 
 /**
- * What several parts of the served page share, by its place in the house: left to itself, the bundler makes dozens of
- * parts of it, which are larger together. The first screen needs the first group alone, so that stands by itself.
+ * Chunks of modules that several entry points share. Left to itself, the bundler makes dozens of them, which are
+ * larger together. The first screen loads none but `problem`; no worker loads the schema and its library.
  */
 const shared = {
   minShareCount: 2,
+  includeDependenciesRecursively: false,
   groups: [
-    { name: "problem", test: /src.inspection.problem/, priority: 2 },
-    // Apart from the schema, which no worker needs.
-    { name: "figures", test: /src.(analysis|inspection.(?!schema|open)[a-zA-Z]+\.ts)/, priority: 1 },
+    { name: "problem", test: /src.inspection.problem/, priority: 3 },
+    { name: "analysis", test: /src.analysis.|simple-statistics/, priority: 2 },
+    {
+      name: "quantities",
+      test: /src.inspection.(?!schema|open|pictures|plannableSlide|jsonFile|jsonDamage)/,
+      priority: 1,
+    },
     { name: "schema", test: /zod|src.inspection./ },
     { name: "logs", test: /src.intake./ },
+    {
+      name: "documents",
+      test: /src.(report.(document|comparison|assessment|plan)|picture.(comparison|runningIn|screw))/,
+      priority: 1,
+    },
     { name: "words", test: /src.(report|picture)./ },
   ],
 };
@@ -233,11 +243,13 @@ export default defineConfig(({ mode }) => ({
       },
       // Where a test puts something else in the place of a part of the program, no other may come upon it.
       { extends: true, test: { name: "apart", include: ["tests/**/*.apart.test.ts"] } },
-      // The browser is a program of its own, which a busy machine may hold up: one more try, and vitest tells of it.
-      { extends: true, test: { name: "browser", include: ["tests/browser/**/*.test.ts"], retry: 1 } },
+      // The tests of a worker share one Chromium, too.
+      { extends: true, test: { name: "browser", include: ["tests/browser/**/*.test.ts"], isolate: false } },
     ],
-    globalSetup: ["src/build.ts"],
-    testTimeout: 60_000,
+    globalSetup: ["src/build.ts", "tests/temporaryFolder.ts"],
+    testTimeout: 120_000,
+    // A busy machine may hold up what a test waits for.
+    expect: { poll: { timeout: 30_000 } },
     // On two cores too: a test of the page waits for the browser, and the browser for it.
     maxWorkers: Math.max(2, availableParallelism() - 1),
     hookTimeout: 120_000,

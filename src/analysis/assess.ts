@@ -2,50 +2,43 @@ import { type Lengths, lengthsIn } from "../inspection/lengths.ts";
 import { slideInMillimetres, surveyInMillimetres } from "../inspection/metric.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import type { Inspection, Survey } from "../inspection/schema.ts";
-import type { Assessment, Finding, ProfilePoint, Spot } from "./assessment.ts";
-import { findingsOf } from "./checks/index.ts";
+import type { Assessment, Spot } from "./assessment.ts";
+import { runChecks } from "./checks/index.ts";
 import { condenseLog } from "./correct/condenseLog.ts";
-import { type Corrected, correct, type LostMotion } from "./correct/corrections.ts";
+import { type Corrected, correct, type LostMotion, struckReadings } from "./correct/corrections.ts";
 import { type EndFloat, endFloatEstimate } from "./correct/endFloat.ts";
-import { struckReadings } from "./correct/struckReadings.ts";
-import { decidingMargin } from "./decide/chooseVerdict.ts";
+import { stationsOf } from "./correct/stations.ts";
+import { leastCertainMargin } from "./decide/chooseVerdict.ts";
 import { type Coverage, coverageOf } from "./decide/coverage.ts";
+import { chancesOf, marginsOf } from "./decide/decision.ts";
 import { nextReadingsOf } from "./decide/nextReadings.ts";
 import {
   type DecisionResult,
   decideFromPosterior,
   type PosteriorSummary,
+  summarisePosterior,
 } from "./decide/posteriorSummary.ts";
 import {
-  checkInputOf,
+  fitAtStations,
   type PosteriorSample,
   type SamplingInput,
   samplePosterior,
 } from "./decide/samplePosterior.ts";
 import { type Settings, settingsOf } from "./decide/settings.ts";
-import { budgetOf } from "./decide/uncertainty.ts";
-import { keyOf, type RetainedDraws } from "./decide/whatIf.ts";
+import { type RetainedDraws, readingsKey } from "./decide/whatIf.ts";
 import { wornZonesOf } from "./decide/wornZones.ts";
-import { partsToJudge, withStops } from "./outliers/decisiveOutliers.ts";
-import { findOutliers } from "./outliers/singleReadingOutliers.ts";
-import { positioningOf } from "./positioning.ts";
+import { stopDecisiveOutliers, subsetsToSample } from "./outliers/decisiveOutliers.ts";
+import { findOutliers } from "./outliers/findOutliers.ts";
+import { positioningOf } from "./positioning/positioning.ts";
 import type { ProfileDraws, ProfileModel } from "./profile/draws.ts";
 import { screwProfile } from "./profile/screw.ts";
-import { estimateOf, estimatesAlong } from "./statistics/estimate.ts";
+import { estimateOf } from "./statistics/estimate.ts";
 import { seededRandom } from "./statistics/random.ts";
 
-/** A seed of its own, so that what positions say does not move the verdict. */
+/** A separate seed, so that positioning readings do not change the verdict. */
 const POSITIONING_SEED = 2302;
 
-/** A survey ready to be judged, with what is said about it. */
-interface Prepared extends SamplingInput {
-  readonly inspection: Inspection;
-  readonly survey: Survey;
-  readonly lengths: Lengths;
-  readonly assumed: readonly string[];
-}
-
-/** An assessment with what it was made from, for what is worked out of several surveys. Millimetres. */
+/** An assessment with the draws behind it, for comparing surveys. Millimetres. */
 export interface AssessedSurvey {
   readonly assessment: Assessment;
   readonly survey: Survey;
@@ -56,17 +49,19 @@ export interface AssessedSurvey {
   readonly endFloat: EndFloat;
 }
 
-/** The same, from which to decide anew at other settings. */
-export interface Redecidable extends AssessedSurvey {
-  /** Worked out when it is asked for: some of the readings may have to be judged by themselves. */
-  readonly keptDraws: () => RetainedDraws;
+/** An assessed survey that can be decided again with other settings. */
+export interface AssessedForWhatIf extends AssessedSurvey {
+  /** Computed on demand: subsets of the readings may have to be sampled first. */
+  readonly retainedDraws: () => RetainedDraws;
 }
 
+/** Assesses one survey of an inspection. */
+export type Assess = (inspection: Inspection, surveyId: string) => Outcome<AssessedSurvey>;
+
 /**
- * The assessment of one survey of an inspection: readings → corrected stations → draws of the profile → decision.
- * Fails where there is no such survey or where it holds no readings.
+ * Assesses one survey of an inspection. Fails if there is no such survey or it has no readings.
  *
- * @param model how readings become draws of the profile; another than the usual one serves comparison
+ * @param model turns readings into draws of the profile; another model than the usual one serves comparison
  */
 export function assessSurvey(
   inspection: Inspection,
@@ -77,39 +72,83 @@ export function assessSurvey(
   return assessed.ok ? succeeded(assessed.value.assessment) : assessed;
 }
 
-/** The same with the draws that it rests on. */
+/**
+ * Assesses one survey and returns the draws with the assessment. The steps: correct the readings, group them into
+ * stations, sample the posterior, find outliers, run the checks, decide.
+ */
 export function assessWithDraws(
   inspection: Inspection,
   surveyId: string,
   model: ProfileModel = screwProfile,
-): Outcome<Redecidable> {
-  const prepared = prepare(inspection, surveyId);
-  if (!prepared.ok) return prepared;
-  const { settings, corrected, lengths, survey } = prepared.value;
-  const judged = remembering((readings) => samplePosterior(readings, prepared.value, model));
-  const judgement = judged(corrected.readings);
-  const coverage = coverageOf(judgement.stations, settings);
-  const { toConfirm: lone, ...doubts } = findOutliers(judgement, corrected, settings, judged);
-  const seen = { ...checkInputOf(judgement), ...doubts, survey, corrected, settings, coverage, lengths };
-  const findings = findingsOf(seen);
-  const checks = withStops(findings, judgement, lone, lengths, judged);
-  const grounds = groundsOf(prepared.value, judgement, coverage);
+): Outcome<AssessedForWhatIf> {
+  const input = correctSurvey(inspection, surveyId);
+  if (!input.ok) return input;
+  const { survey, settings, corrected, lengths } = input.value;
+  const stations = stationsOf(corrected.readings);
+  const sample = sampledOnce((readings) => samplePosterior(stationsOf(readings), input.value, model));
+  const posterior = sample(corrected.readings);
+  const { toConfirm, ...outliers } = findOutliers(posterior, corrected, settings, sample);
+  const coverage = coverageOf(stations, settings);
+  const fit = fitAtStations(posterior);
+  const findings = runChecks({
+    survey,
+    corrected,
+    stations,
+    settings,
+    coverage,
+    lengths,
+    ...outliers,
+    ...fit,
+  });
+  const chances = ({ extremes }: PosteriorSample) => chancesOf(extremes, settings);
+  const reviewed = { findings, stations, toConfirm };
+  const checks = stopDecisiveOutliers(
+    reviewed,
+    chances(posterior),
+    (subset) => chances(sample(subset)),
+    lengths,
+  );
+  const summary = summarisePosterior(posterior, survey, corrected, settings, coverage);
+  const decision = decideFromPosterior(summary, settings, checks);
   return succeeded({
-    assessment: assessmentOf(prepared.value, judgement, grounds, checks),
-    keptDraws: () => {
-      const parts = partsToJudge(findings, judgement.stations, lone);
-      const judgedParts = new Map(parts.map((part) => [keyOf(part), judged(part).extremes]));
-      return { ...grounds, settings, findings, stations: judgement.stations, lone, parts: judgedParts };
+    assessment: assessmentOf(input.value, posterior, summary, decision),
+    retainedDraws: () => {
+      const subsets = subsetsToSample(reviewed);
+      const extremes = subsets.map((subset) => [readingsKey(subset), sample(subset).extremes] as const);
+      return { ...summary, settings, ...reviewed, subsets: new Map(extremes) };
     },
     survey,
     asPairs: corrected.asPairs,
     coverage,
-    profile: judgement.profile,
-    endFloat: judgement.endFloat,
+    profile: posterior.profile,
+    endFloat: posterior.endFloat,
   });
 }
 
-function prepare(inspection: Inspection, surveyId: string): Outcome<Prepared> {
+/** Assesses like `assessWithDraws`, and repeats a survey only if it or the slide has changed. */
+export function cachedAssess(): (inspection: Inspection, surveyId: string) => Outcome<AssessedForWhatIf> {
+  const cache = new Map<string, { readonly key: string; readonly assessed: Outcome<AssessedForWhatIf> }>();
+  return (inspection, surveyId) => {
+    const survey = inspection.surveys.find(({ id }) => id === surveyId);
+    for (const id of cache.keys()) if (inspection.surveys.every((each) => each.id !== id)) cache.delete(id);
+    const key = JSON.stringify([inspection.slide, survey]);
+    const cached = cache.get(surveyId);
+    if (cached?.key === key) return cached.assessed;
+    const assessed = assessWithDraws(inspection, surveyId);
+    if (survey !== undefined) cache.set(surveyId, { key, assessed });
+    return assessed;
+  };
+}
+
+/** A survey with corrected readings, and the settings and assumptions to assess it by. */
+interface CorrectedSurvey extends SamplingInput {
+  readonly inspection: Inspection;
+  readonly survey: Survey;
+  readonly lengths: Lengths;
+  readonly assumed: readonly string[];
+}
+
+function correctSurvey(inspection: Inspection, surveyId: string): Outcome<CorrectedSurvey> {
   const found = inspection.surveys.find((each) => each.id === surveyId);
   if (found === undefined) {
     const known = inspection.surveys.map((each) => each.id).join(", ") || "none";
@@ -117,8 +156,8 @@ function prepare(inspection: Inspection, surveyId: string): Outcome<Prepared> {
   }
   const survey = surveyInMillimetres(found, inspection.slide.units);
   const slide = slideInMillimetres(inspection.slide);
-  const asRead = correct(survey, slide.screw.lead);
-  if (asRead.readings.length === 0) {
+  const allReadings = correct(survey, slide.screw.lead);
+  if (allReadings.readings.length === 0) {
     return failed(
       `survey "${surveyId}"`,
       "there are no readings to assess",
@@ -127,9 +166,15 @@ function prepare(inspection: Inspection, surveyId: string): Outcome<Prepared> {
         : "Add readings; struck ones do not count.",
     );
   }
-  const lengths = lengthsIn(inspection.slide.units, asRead.resolution.step);
+  const lengths = lengthsIn(inspection.slide.units, allReadings.resolution.step);
   const { settings, assumed } = settingsOf(slide, lengths);
-  const corrected = condenseLog(asRead, settings);
+  const corrected = condenseLog(allReadings, settings);
+  const condensed =
+    corrected === allReadings
+      ? []
+      : [
+          `The ${allReadings.readings.length} readings of the log count as ${corrected.readings.length}, one for each short stretch: neighbouring readings of a log are not independent.`,
+        ];
   return succeeded({
     inspection,
     survey,
@@ -138,66 +183,27 @@ function prepare(inspection: Inspection, surveyId: string): Outcome<Prepared> {
     corrected,
     endFloat: survey.endFloat,
     drivePlay: corrected.asPairs ? (survey.drivePlay ?? 0) : 0,
-    assumed: [
-      ...assumed,
-      ...assumedOfResolution(corrected, lengths),
-      ...(corrected === asRead
-        ? []
-        : [
-            `The ${asRead.readings.length} readings of the log count as ${corrected.readings.length}, one for each short stretch: neighbouring readings of a log are not independent.`,
-          ]),
-    ],
+    assumed: [...assumed, ...assumedResolution(corrected, lengths), ...condensed],
   });
 }
 
-function assumedOfResolution({ resolution }: Corrected, lengths: Lengths): readonly string[] {
+function assumedResolution({ resolution }: Corrected, lengths: Lengths): readonly string[] {
   if (resolution.stated) return [];
   return [
     `The indicator's resolution is ${lengths.lostMotion(resolution.step)}, the graduation that all readings lie on.`,
   ];
 }
 
-function groundsOf(
-  { survey, settings, corrected }: Prepared,
-  judgement: PosteriorSample,
-  coverage: Coverage,
-): PosteriorSummary {
-  const { profile, extremes, endFloat, stations, repeatability } = judgement;
-  const points = pointsOf(profile);
-  const most = estimateOf(profile.draws.map((draw) => draw.loose.backlash));
-  // Peaks between stations and a wobble stand above the middle of the curve: the spot is told by the same figure as they.
-  const loosestSpot = { position: highest(points, settings), backlash: most.value };
-  return {
-    extremes,
-    endFloat: { measured: endFloat.measured },
-    coverage,
-    repeatability,
-    rounding: corrected.resolution.step * Math.sqrt(corrected.roundings / 12),
-    budget: budgetOf(profile, loosestSpot, stations, corrected, survey),
-    greatest: most,
-    profile: points,
-    loosestSpot,
-  };
-}
-
 function assessmentOf(
-  { inspection, survey, settings, corrected, drivePlay, lengths, assumed }: Prepared,
-  judgement: PosteriorSample,
-  grounds: PosteriorSummary,
-  checks: readonly Finding[],
+  input: CorrectedSurvey,
+  posterior: PosteriorSample,
+  summary: PosteriorSummary,
+  decision: DecisionResult,
 ): Assessment {
-  const { profile, endFloat, stations, repeatability } = judgement;
-  const { budget, coverage } = grounds;
+  const { inspection, survey, settings, corrected, drivePlay, assumed } = input;
+  const { profile, endFloat, stations, repeatability } = posterior;
   const resolution = corrected.resolution.step;
-  const decision = decideFromPosterior(grounds, settings, checks);
   const positioning = positioningOf(survey, resolution, seededRandom(POSITIONING_SEED));
-  const question = {
-    margin: decidingMargin(judgement.margins, settings),
-    endFloat: endFloat.draws,
-    endFloatMeasured: endFloat.measured,
-    endFloatNeeded: decision.reasons.includes("end-float-unmeasured"),
-    noise: repeatability ** 2 + grounds.rounding ** 2,
-  };
   return {
     survey: survey.id,
     ...decision,
@@ -210,12 +216,12 @@ function assessmentOf(
         : assumed,
     uniform: estimateOf(profile.draws.map((draw) => draw.tight.backlash)),
     uneven: estimateOf(profile.draws.map((draw) => draw.loose.backlash - draw.tight.backlash)),
-    greatest: grounds.greatest,
+    greatest: summary.greatest,
     unevenChance: profile.unevenChance,
     endFloat: endFloatEstimate(endFloat),
-    tightSpot: least(grounds.profile),
-    loosestSpot: grounds.loosestSpot,
-    // A nut of two halves shares a rise between two windows, so no bound can be given place by place.
+    tightSpot: tightSpotOf(summary),
+    loosestSpot: summary.loosestSpot,
+    // A nut of two halves shares a rise between two windows, so there is no bound for a single place.
     wornZones:
       inspection.slide.nut?.kind === "two-halves"
         ? []
@@ -223,57 +229,53 @@ function assessmentOf(
     resolution,
     drivePlay,
     repeatability,
-    uncertainty: { lines: budget.lines, expanded: budget.expanded },
-    profile: grounds.profile,
-    nextReadings: asksForMore(decision) ? nextReadingsOf(profile, question, coverage, settings, lengths) : [],
+    uncertainty: { lines: summary.budget.lines, expanded: summary.budget.expanded },
+    profile: summary.profile,
+    nextReadings: nextReadingsFor(input, posterior, summary, decision),
     stations,
     struck: struckReadings(survey, settings.lead),
     positioning,
   };
 }
 
-/** At the pitch line, in millimetres: half the pitch in every form that is as thick as it is wide. */
+/** No readings where the verdict is given, or further readings cannot be expected to settle it. */
+function nextReadingsFor(
+  { settings, lengths }: CorrectedSurvey,
+  { profile, endFloat, extremes, repeatability }: PosteriorSample,
+  { coverage, rounding }: PosteriorSummary,
+  { verdict, reasons }: DecisionResult,
+): Assessment["nextReadings"] {
+  if (verdict !== "measure-more" || reasons.includes("at-the-limit")) return [];
+  const margins = extremes.map((each) => marginsOf(each, settings));
+  const question = {
+    margin: leastCertainMargin(margins, settings),
+    endFloat: endFloat.draws,
+    endFloatMeasured: endFloat.measured,
+    endFloatNeeded: reasons.includes("end-float-unmeasured"),
+    noise: repeatability ** 2 + rounding ** 2,
+  };
+  return nextReadingsOf(profile, question, coverage, settings, lengths);
+}
+
+function tightSpotOf({ profile }: PosteriorSummary): Spot {
+  const { position, backlash } = profile.reduce((a, b) => (b.backlash < a.backlash ? b : a));
+  return { position, backlash };
+}
+
+/** At the pitch line, in millimetres: half the pitch in every form whose thread is as thick as its groove is wide. */
 function threadThickness({ slide }: Inspection, { pitch }: Settings): number | undefined {
   return slide.screw.form === undefined ? undefined : pitch / 2;
 }
 
-/** The same, with what was judged before taken from memory. */
-function remembering(
-  judged: (readings: readonly LostMotion[]) => PosteriorSample,
+/** Samples each set of readings once: the sampler with a cache. */
+function sampledOnce(
+  sample: (readings: readonly LostMotion[]) => PosteriorSample,
 ): (readings: readonly LostMotion[]) => PosteriorSample {
-  const known = new Map<string, PosteriorSample>();
+  const cache = new Map<string, PosteriorSample>();
   return (readings) => {
-    const key = keyOf(readings);
-    const judgement = known.get(key) ?? judged(readings);
-    known.set(key, judgement);
-    return judgement;
+    const key = readingsKey(readings);
+    const posterior = cache.get(key) ?? sample(readings);
+    cache.set(key, posterior);
+    return posterior;
   };
-}
-
-function asksForMore({ verdict, reasons }: DecisionResult): boolean {
-  return verdict === "measure-more" && !reasons.includes("at-the-limit");
-}
-
-function pointsOf(profile: ProfileDraws): readonly ProfilePoint[] {
-  const { positions, draws } = profile;
-  const curves = draws.map(({ backlash }) => backlash);
-  return estimatesAlong(curves, positions.length).map(({ value, low, high }, i) => ({
-    position: positions[i],
-    backlash: value,
-    low,
-    high,
-  }));
-}
-
-function least(points: readonly ProfilePoint[]): Spot {
-  const { position, backlash } = points.reduce((a, b) => (b.backlash < a.backlash ? b : a));
-  return { position, backlash };
-}
-
-/** The position of the highest point in the working range. */
-function highest(points: readonly ProfilePoint[], { workingRange }: Settings): number {
-  const within = points.filter(
-    ({ position }) => position >= workingRange.from && position <= workingRange.to,
-  );
-  return within.reduce((a, b) => (b.backlash > a.backlash ? b : a)).position;
 }

@@ -1,7 +1,7 @@
 import type { LostMotion } from "./correct/corrections.ts";
 import type { Station } from "./correct/stations.ts";
 import type { Settings } from "./decide/settings.ts";
-import type { Positioning } from "./positioning.ts";
+import type { Positioning } from "./positioning/positioning.ts";
 
 /** A quantity with its uncertainty: median and equal-tailed 95 % interval of the draws. */
 export interface Estimate {
@@ -10,7 +10,7 @@ export interface Estimate {
   readonly high: number;
 }
 
-/** What a survey may lead to, from least to most work. */
+/** The actions that a verdict may recommend, from least to most work. */
 export const ACTIONS = [
   "leave-alone",
   "correct-end-float",
@@ -35,16 +35,16 @@ export interface ProfilePoint extends Spot {
   readonly high: number;
 }
 
-/** A stretch of the screw, in slide positions, that has worn by at least so much, both flanks together. */
+/** An interval of the screw, in slide positions, that has worn by at least `atLeast`, both flanks together. */
 export interface WornZone {
   readonly from: number;
   readonly to: number;
   readonly atLeast: number;
-  /** The same bound where it is greatest within the stretch, from draw to draw. */
+  /** Estimate of the bound where it is greatest within the zone. */
   readonly deepest: Estimate;
   /**
-   * Share of the thread's thickness, half the pitch at the pitch line, that is left at most where the wear is
-   * deepest; null where the thread's form is not stated.
+   * Upper bound on the share of the thread's thickness (half the pitch at the pitch line) left where the wear is
+   * deepest; null if the thread form is not stated.
    */
   readonly thicknessLeft: Estimate | null;
 }
@@ -55,7 +55,7 @@ export type NextReading =
 
 export type Severity = "note" | "warning" | "stop";
 
-/** Something about the readings that the reader should know, with the readings concerned, 0-based in file order. */
+/** The result of a check, with the readings concerned (0-based, file order). */
 export interface Finding {
   readonly check: string;
   readonly severity: Severity;
@@ -67,11 +67,11 @@ export interface UncertaintyLine {
   readonly source: string;
   /** Standard uncertainty. */
   readonly standard: number;
-  /** False for what only an indicator's maker or certificate can tell, and nobody said. */
+  /** False if only the indicator's maker or certificate can state it, and nobody did. */
   readonly stated: boolean;
 }
 
-/** Why a slide gets no verdict, or why more must be measured first. */
+/** Why there is no verdict, or why more must be measured first. */
 export type Reason =
   | "holds-load"
   | "spring-loaded"
@@ -88,11 +88,11 @@ export interface Assessment {
   readonly survey: string;
   readonly settings: Settings;
   readonly verdict: Verdict;
-  /** Why it is measure-more or no-verdict; empty otherwise. The first is the chief one. */
+  /** Why the verdict is measure-more or no-verdict, the main reason first; empty otherwise. */
   readonly reasons: readonly Reason[];
-  /** Share of the draws in each class; null where no verdict may be given. */
+  /** Share of the draws in each class; null for no-verdict. */
   readonly chances: Chances | null;
-  /** The class with the greatest chance, for the words "most likely"; null where no verdict may be given. */
+  /** The class with the greatest chance; null for no-verdict. */
   readonly likeliest: Action | null;
   readonly conformance: Conformance;
   readonly assumed: readonly string[];
@@ -106,32 +106,31 @@ export interface Assessment {
   readonly endFloat: Estimate | null;
   readonly tightSpot: Spot;
   /**
-   * Where the profile is highest over the working range, and the greatest lost motion, which is told of it. That is
-   * somewhat more than the profile's middle there: it is of each draw's greatest wherever that lies, with the crest of a
-   * wobble once per turn, which no one position has for sure.
+   * Where the median profile is highest over the working range, with the greatest lost motion. That exceeds the median
+   * profile there: it is the median of each draw's greatest, wherever that lies, crest of a wobble included.
    */
   readonly loosestSpot: Spot;
-  /** Lost motion that is left where it is greatest when the nut is taken up as far as it goes. */
+  /** Greatest lost motion after taking up the nut as far as possible. */
   readonly afterAdjusting: { readonly worst: Estimate; readonly position: number };
-  /** The same when new nuts are fitted to this screw instead. */
+  /** The same with new nuts fitted to this screw instead. */
   readonly afterNewNuts: { readonly worst: Estimate; readonly position: number };
   readonly wornZones: readonly WornZone[];
   /** The graduation that readings were rounded to. */
   readonly resolution: number;
-  /** Drive play that is part of every reading; 0 where readings do not carry it or none was stated. */
+  /** Drive play in every reading; 0 if readings do not carry it or none was stated. */
   readonly drivePlay: number;
   /** One standard deviation of a single reading. */
   readonly repeatability: number;
   readonly uncertainty: { readonly lines: readonly UncertaintyLine[]; readonly expanded: number };
   readonly profile: readonly ProfilePoint[];
-  /** What adjusting would leave along the travel: the profile's positions with the median that is left. */
+  /** Median profile that adjusting would leave. */
   readonly profileAfterAdjusting: readonly Spot[];
   readonly nextReadings: readonly NextReading[];
   readonly canBeSettled: boolean;
   readonly checks: readonly Finding[];
   readonly stations: readonly Station[];
-  /** What struck readings come to. They count for nothing. */
+  /** Struck readings, corrected. They do not count. */
   readonly struck: readonly LostMotion[];
-  /** What ISO 230-2 makes of a survey's positioning readings; undefined where it has none from both sides. */
+  /** The quantities of ISO 230-2; undefined if the survey has no positioning readings from both sides. */
   readonly positioning?: Positioning | undefined;
 }

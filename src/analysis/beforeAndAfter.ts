@@ -1,23 +1,23 @@
 import { type Outcome, succeeded } from "../inspection/problem.ts";
 import type { Inspection } from "../inspection/schema.ts";
-import { type Assess, assessOnce } from "./assessOnce.ts";
-import type { Choice } from "./comparison/choice.ts";
+import { type Assess, cachedAssess } from "./assess.ts";
+import type { SurveyChoice } from "./comparison/chooseSurveys.ts";
 import { compareSurveys } from "./comparison/compareSurveys.ts";
 import type { Comparison } from "./comparison/comparison.ts";
-import type { RunningIn, TooLittle } from "./runningIn/runningIn.ts";
+import type { RunningIn, TooFewSurveys } from "./runningIn/runningIn.ts";
 import { runningInOf } from "./runningIn/runningInOf.ts";
 
-/** Two surveys of a slide against each other, and what all since the last repair show of running in. */
+/** The comparison of two surveys of a slide, and the running-in of all surveys since the last repair. */
 export interface BeforeAndAfter {
   readonly comparison: Comparison;
-  readonly history: RunningIn | TooLittle;
+  readonly history: RunningIn | TooFewSurveys;
 }
 
-/** Both of an inspection, every survey assessed once. Fails as `compareSurveys` and `runningInOf` do. */
+/** Comparison and running-in, with every survey assessed once. Fails as `compareSurveys` and `runningInOf` do. */
 export function beforeAndAfter(
   inspection: Inspection,
-  choice: Choice = {},
-  assess: Assess = assessOnce(),
+  choice: SurveyChoice = {},
+  assess: Assess = cachedAssess(),
 ): Outcome<BeforeAndAfter> {
   const comparison = compareSurveys(inspection, choice, assess);
   if (!comparison.ok) return comparison;

@@ -1,6 +1,6 @@
 import { openSlide } from "../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
-import type { InspectionPartly } from "../inspection/schema.ts";
+import type { PartialInspection } from "../inspection/schema.ts";
 import { fileKindOf } from "../intake/fileKind.ts";
 import type { Wanted } from "../intake/missing.ts";
 import type { Statement } from "../intake/statements.ts";
@@ -15,12 +15,14 @@ import { readSource } from "./source.ts";
 export type FileReader<Made> = (file: string) => Promise<Outcome<FileRead<Made>>>;
 
 /**
- * What reads a file, an inspection or a log, together with what the command line says of it: an option stands before
- * the slide named with --slide, and that before the file.
+ * Makes what reads a file, an inspection or a log. An option overrides the slide named with --slide, which overrides
+ * the file.
  *
- * @param wanted how much of an inspection has to come of each file
+ * @param line the command line
+ * @param wanted how much of an inspection each file must hold
+ * @returns the reader; a problem where an option or the slide cannot be read
  */
-export async function fileReader<Made extends InspectionPartly>(
+export async function fileReader<Made extends PartialInspection>(
   line: CommandLine,
   wanted: Wanted<Made>,
 ): Promise<Outcome<FileReader<Made>>> {
@@ -43,7 +45,7 @@ export async function fileReader<Made extends InspectionPartly>(
   });
 }
 
-/** What a slide file says; any part but the unit may be missing. */
+/** The slide in a file; any part but the unit may be missing. */
 export async function readSlide(file: string): Promise<Outcome<Statement>> {
   const bytes = await readSource(file);
   const found = bytes.ok ? fileKindOf(bytes.value) : bytes;
@@ -58,7 +60,7 @@ export async function readSlide(file: string): Promise<Outcome<Statement>> {
 function notASlide(file: string): Outcome<never> {
   return failed(
     `--slide ${file}`,
-    "this is a log or another text, not an inspection",
-    "Name an inspection file (JSON). A log's own lines, such as slide.screw.lead: 4, are read with the log.",
+    "this is a log or other text, not an inspection",
+    "Name an inspection file (JSON). Lines of a log such as slide.screw.lead: 4 are read with the log itself.",
   );
 }

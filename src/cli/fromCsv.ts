@@ -1,7 +1,7 @@
 import { basename, extname } from "node:path";
 import { UNDATED } from "../inspection/dates.ts";
 import { failed, type Outcome, type Problem, succeeded } from "../inspection/problem.ts";
-import type { InspectionPartly } from "../inspection/schema.ts";
+import type { PartialInspection } from "../inspection/schema.ts";
 import { fromMillimetres, toMillimetres, type Units } from "../inspection/units.ts";
 import { inspectionFromCsv, type Labels } from "../intake/inspectionFromCsv.ts";
 import { addDataLines, type CureForMissing, type Wanted } from "../intake/missing.ts";
@@ -9,22 +9,22 @@ import type { Asks } from "../intake/question.ts";
 import { type CsvReadings, readCsv } from "../intake/readCsv.ts";
 import type { Refusal } from "../intake/refusal.ts";
 import { type UnitDoubt, unitDoubts } from "../intake/unitDoubts.ts";
-import { type FileRead, optionsLine, type SaidElsewhere, statementsOf } from "./fileRead.ts";
+import { type FileRead, optionsLine, type StatedOutside, statementsOf } from "./fileRead.ts";
 import { optionFor } from "./logOptions.ts";
 import { optionsFor } from "./overrides.ts";
 import { sourceName } from "./source.ts";
 
 /** The one survey of a log of readings. */
-export function fromCsv<Made extends InspectionPartly>(
+export function fromCsv<Made extends PartialInspection>(
   text: string,
   file: string,
-  elsewhere: SaidElsewhere,
+  outside: StatedOutside,
   wanted: Wanted<Made>,
 ): Outcome<FileRead<Made>> {
-  const { method, units } = elsewhere.command;
-  const csv = readCsv(text, { ...elsewhere.log, ...(method && { method }), ...(units && { units }) });
+  const { method, units } = outside.command;
+  const csv = readCsv(text, { ...outside.log, ...(method && { method }), ...(units && { units }) });
   if (!csv.ok) return { ok: false, problem: withOption(csv.problem, "asks" in csv ? csv.asks : undefined) };
-  const made = inspectionFromCsv(csv.value, labelsFor(file), wanted, statementsOf(elsewhere), cureByOption);
+  const made = inspectionFromCsv(csv.value, labelsFor(file), wanted, statementsOf(outside), cureByOption);
   if (!made.ok) return made;
   const { inspection, assumed } = made.value;
   const doubts = unitDoubts(...inItsUnits(csv.value, inspection.slide));
@@ -36,7 +36,7 @@ export function fromCsv<Made extends InspectionPartly>(
     surveys: inspection.surveys.map(({ id }) => ({
       inspection,
       survey: id,
-      assumed: [...optionsLine(elsewhere), ...assumed, ...howRead(csv.value)],
+      assumed: [...optionsLine(outside), ...assumed, ...howRead(csv.value)],
     })),
   });
 }
@@ -46,27 +46,27 @@ function labelsFor(file: string): Labels {
   return { id: name, name, taken: UNDATED };
 }
 
-/** Options where there are some for what is missing, else lines in the log. */
+/** Names the options for what is missing; where there are none, lines to add to the log. */
 const cureByOption: CureForMissing = (keys) => {
   const options = optionsFor(keys);
   return options === "" ? addDataLines(keys) : `Give ${options}, or name the slide with --slide SLIDE.json.`;
 };
 
-/** The log, and the travel in the log's unit. */
+/** The log and the travel, in the unit of the log. */
 function inItsUnits(
   csv: CsvReadings,
-  { units: kept, travel }: InspectionPartly["slide"],
+  { units: slideUnits, travel }: PartialInspection["slide"],
 ): Parameters<typeof unitDoubts> {
-  const units = csv.units ?? kept;
-  const converted = (length: number): number => fromMillimetres(toMillimetres(length, kept), units);
+  const units = csv.units ?? slideUnits;
+  const converted = (length: number): number => fromMillimetres(toMillimetres(length, slideUnits), units);
   return [{ ...csv, units }, travel && { from: converted(travel.from), to: converted(travel.to) }];
 }
 
-/** @param kept the unit that other lengths were taken to be in, where the command line does not say */
+/** @param assumed the unit that other lengths were taken to be in; undefined where the command line states it */
 function doubtful(
   doubts: readonly UnitDoubt[],
   { columns }: CsvReadings,
-  kept: Units | undefined,
+  assumed: Units | undefined,
 ): Outcome<never> {
   const choices = doubts.flatMap(({ columns: numbers, likely, unit }) =>
     numbers.map((number) => {
@@ -79,7 +79,7 @@ function doubtful(
   return failed(
     doubts.map(({ columns: numbers }) => `column ${numbers.join(" and ")}`).join(", "),
     `${doubts.map(({ what }) => what).join(", and ")}; they seem to be in another unit`,
-    `Say which: --columns "${choices.join(",")}"${kept === undefined ? "" : ` --units ${kept}`}, or with (${others}) if that is right.`,
+    `Say which: --columns "${choices.join(",")}"${assumed === undefined ? "" : ` --units ${assumed}`}, or with (${others}) if that is right.`,
   );
 }
 
@@ -91,14 +91,14 @@ function problemOf({ row, text, reason, cure, asks }: Refusal): Problem {
   return withOption({ where: `line ${row}`, what: `${reason} (${text})`, cure }, asks);
 }
 
-/** How the log was understood, and what of it was not. */
+/** How the log was understood, and which lines were left out. */
 function howRead({ columns, method, refused }: CsvReadings): readonly string[] {
-  const taken = columns.map(({ header, takenAs, unit }) => {
+  const understood = columns.map(({ header, takenAs, unit }) => {
     return `"${header}" as ${takenAs}${unit === undefined ? "" : ` in ${unit}`}`;
   });
   return [
     `The method is taken to be ${method}.`,
-    `The log's columns are taken as follows: ${taken.join(", ")}.`,
+    `The log's columns are taken as follows: ${understood.join(", ")}.`,
     ...refused.map(({ row, reason }) => `Line ${row} of the log is left out: ${reason}.`),
   ];
 }

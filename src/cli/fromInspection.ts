@@ -1,26 +1,26 @@
 import { surveyInUnits } from "../inspection/metric.ts";
-import { openPartly } from "../inspection/open.ts";
+import { openPartialInspection } from "../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import { isPair } from "../inspection/readingShapes.ts";
-import type { InspectionPartly } from "../inspection/schema.ts";
+import type { PartialInspection } from "../inspection/schema.ts";
 import { type CureForMissing, missingFrom, type Wanted } from "../intake/missing.ts";
 import { combine, type Statement } from "../intake/statements.ts";
-import { type FileRead, optionsLine, type SaidElsewhere, statementsOf } from "./fileRead.ts";
+import { type FileRead, optionsLine, type StatedOutside, statementsOf } from "./fileRead.ts";
 import { optionsFor } from "./overrides.ts";
 
 const BY = "the file";
 
 /** The surveys of an inspection file. A unit given on the command line is the one that all is brought to. */
-export function fromInspection<Made extends InspectionPartly>(
+export function fromInspection<Made extends PartialInspection>(
   text: string,
-  elsewhere: SaidElsewhere,
+  outside: StatedOutside,
   wanted: Wanted<Made>,
 ): Outcome<FileRead<Made>> {
-  const opened = openPartly(text);
+  const opened = openPartialInspection(text);
   if (!opened.ok) return opened;
   const { slide, surveys } = opened.value;
-  const units = elsewhere.command.units ?? slide.units;
-  const others = statementsOf(elsewhere);
+  const units = outside.command.units ?? slide.units;
+  const others = statementsOf(outside);
   const ofSlide = combine([{ by: BY, units: slide.units, slide }, ...others.map(slidePart)], units);
   const ofSurveys = surveys.map((survey) =>
     combine(
@@ -47,7 +47,7 @@ export function fromInspection<Made extends InspectionPartly>(
     surveys: inspection.value.surveys.map(({ id }, index) => ({
       inspection: inspection.value,
       survey: id,
-      assumed: [...optionsLine(elsewhere), ...ofSlide.overridden, ...(ofSurveys[index]?.overridden ?? [])],
+      assumed: [...optionsLine(outside), ...ofSlide.overridden, ...(ofSurveys[index]?.overridden ?? [])],
     })),
   });
 }

@@ -3,7 +3,7 @@ import type { Command, OptionSpec } from "./command.ts";
 const HELP: OptionSpec = { name: "help", help: "this help; also -h" };
 const VERSION: OptionSpec = { name: "version", help: "the version of the program" };
 
-/** What the program can do, with every command in a line. */
+/** The help of the program: every command in a line. */
 export function programHelp(commands: readonly Command[]): string {
   return [
     "Tightspot: from backlash readings along a machine slide to what should be done.",
@@ -14,11 +14,12 @@ export function programHelp(commands: readonly Command[]): string {
     "",
     ...table([HELP, VERSION].map(optionRow)),
     "",
-    '"tightspot help COMMAND" tells more of a command.',
+    '"tightspot help COMMAND" lists the options of a command.',
     "",
   ].join("\n");
 }
 
+/** The help of a command: what it does and its options. */
 export function commandHelp({ name, operands, summary, options }: Command): string {
   return [
     `tightspot ${`${name} ${operands}`.trim()} [options]`,

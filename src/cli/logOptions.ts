@@ -5,7 +5,7 @@ import type { Asks } from "../intake/question.ts";
 import type { CsvOptions } from "../intake/understanding.ts";
 import { type CommandLine, type OptionSpec, textOf } from "./command.ts";
 
-/** Options that settle what a log leaves in doubt. */
+/** Options that say how to read a log where it leaves that open. */
 export const LOG_OPTIONS: readonly OptionSpec[] = [
   {
     name: "columns",
@@ -17,7 +17,7 @@ export const LOG_OPTIONS: readonly OptionSpec[] = [
 
 const MARKS: Readonly<Record<string, DecimalMark>> = { point: ".", comma: "," };
 
-/** What the command line says of how a log is to be read. */
+/** How to read a log, as far as the command line says; a problem where an option cannot be read. */
 export function readLogOptions(line: CommandLine): Outcome<CsvOptions> {
   const columns = textOf(line, "columns");
   const named = columns === undefined ? succeeded(undefined) : readColumns(columns);
@@ -25,12 +25,12 @@ export function readLogOptions(line: CommandLine): Outcome<CsvOptions> {
   const mark = textOf(line, "decimal-mark");
   const decimalMark = mark === undefined ? undefined : MARKS[mark];
   if (mark !== undefined && decimalMark === undefined) {
-    return failed("--decimal-mark", `"${mark}" is none of its values`, "It takes point or comma.");
+    return failed("--decimal-mark", `"${mark}" is not one of its values`, "Write point or comma.");
   }
   return succeeded({ ...(named.value && { columns: named.value }), ...(decimalMark && { decimalMark }) });
 }
 
-/** The option that settles a question, as a cure names it. */
+/** The option that answers a question about a log, as an error message names it. */
 export function optionFor(asks: Asks): string {
   switch (asks) {
     case "columns":
@@ -48,7 +48,7 @@ export function optionFor(asks: Asks): string {
 function readColumns(text: string): Outcome<readonly ColumnSaid[]> {
   const roles = ROLES.join("|");
   const parts = text.split(new RegExp(`,(?=\\s*(?:${roles})\\s*=)`));
-  const said: ColumnSaid[] = [];
+  const named: ColumnSaid[] = [];
   for (const part of parts) {
     const [, name, column = ""] = /^\s*([a-z]+)\s*=\s*(.+?)\s*$/s.exec(part) ?? [];
     const as = ROLES.find((role) => role === name);
@@ -59,7 +59,7 @@ function readColumns(text: string): Outcome<readonly ColumnSaid[]> {
         `Write ROLE=COLUMN, such as position=1,backlash=3. The roles are ${ROLES.join(", ")}.`,
       );
     }
-    said.push({ column, as });
+    named.push({ column, as });
   }
-  return succeeded(said);
+  return succeeded(named);
 }

@@ -3,15 +3,15 @@ import { extname, join } from "node:path";
 import { type FileProblem, type Outcome, type Problem, succeeded } from "../inspection/problem.ts";
 import { STANDARD_INPUT, unreadable } from "./source.ts";
 
-/** What the operands of a command stand for, a folder for the inspections and logs in it. */
+/** The files that the operands name; a folder stands for the inspections and logs in it. */
 export interface Named {
   readonly files: readonly string[];
-  /** Folders that could not be read, or that hold nothing to read. */
+  /** Folders that could not be read or that hold no inspection and no log. */
   readonly unread: readonly FileProblem[];
   readonly anyFolder: boolean;
 }
 
-/** How the files that a folder stands for end; others lie in it for other reasons. */
+/** The extensions of the files that are read from a folder. */
 const ENDINGS = [".json", ".csv"];
 
 const EMPTY: Problem = {
@@ -21,8 +21,8 @@ const EMPTY: Problem = {
 };
 
 /**
- * The files named, those in folders and in the folders below them included, in the order of their names. A file that
- * is named by itself is taken whatever it is called. What begins with a point is hidden, and passed over.
+ * The files named, and those in the folders named and below them, in the order of their names. A file named by itself
+ * is included whatever its extension; names that begin with a point are skipped.
  */
 export async function filesNamed(operands: readonly string[]): Promise<Named> {
   const files: string[] = [];
@@ -48,7 +48,7 @@ async function filesIn(folder: string, above: readonly string[]): Promise<Omit<N
   const listed = await list(folder);
   if (!listed.ok) return { files: [], unread: [{ file: folder, problem: listed.problem }] };
   const { place, names } = listed.value;
-  // A link that leads back up would be followed for ever.
+  // A link to a folder above would be followed for ever.
   if (above.includes(place)) return { files: [], unread: [] };
   const files: string[] = [];
   const unread: FileProblem[] = [];
@@ -66,7 +66,7 @@ async function filesIn(folder: string, above: readonly string[]): Promise<Omit<N
 }
 
 interface Listed {
-  /** Where the folder really is, links followed. */
+  /** The path of the folder, links resolved. */
   readonly place: string;
   /** In one order on every system. */
   readonly names: readonly string[];
@@ -81,7 +81,7 @@ async function list(folder: string): Promise<Outcome<Listed>> {
   }
 }
 
-/** False where there is nothing of the name, too: reading it says so. */
+/** False also where nothing has that name: reading it reports that. */
 async function isFolder(path: string): Promise<boolean> {
   if (path === STANDARD_INPUT) return false;
   return stat(path).then(

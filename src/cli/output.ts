@@ -1,7 +1,7 @@
 import { writeFile } from "node:fs/promises";
 import { failed, type Outcome, type Problem, succeeded } from "../inspection/problem.ts";
 
-/** A reader that has seen enough closes the pipe; that is no fault, and the rest need not be written. */
+/** Ends the program with 0 when whoever reads its output closes the pipe: that is not a fault. */
 export function endQuietlyOnClosedPipe(): void {
   process.stdout.on("error", (error: NodeJS.ErrnoException) => {
     if (error.code === "EPIPE") process.exit(0);
@@ -9,14 +9,14 @@ export function endQuietlyOnClosedPipe(): void {
   });
 }
 
-/** Writes to standard output, waiting until it has been taken. */
+/** Writes to standard output; resolves when the text has been handed over. */
 export function write(text: string): Promise<void> {
   return new Promise((resolve) => {
     process.stdout.write(text, () => resolve());
   });
 }
 
-/** Writes a file whole. */
+/** Writes a file; a problem with the reason where it cannot be written. */
 export async function writeOut(file: string, contents: string): Promise<Outcome<void>> {
   try {
     return succeeded(await writeFile(file, contents));
@@ -30,14 +30,18 @@ export async function writeOut(file: string, contents: string): Promise<Outcome<
   }
 }
 
-/** Tells a problem on standard error: what is wrong and where, and on a second line how to cure it. */
-export function complain({ where, what, cure }: Problem, source?: string): void {
+/**
+ * Prints a problem on standard error: where and what on one line, the cure on the next.
+ *
+ * @param source the file that it is about
+ */
+export function printProblem({ where, what, cure }: Problem, source?: string): void {
   const places = ["tightspot", source, where].filter((place) => place !== undefined && place !== "");
   process.stderr.write(`${places.join(": ")}: ${what}.\n  ${cure}\n`);
 }
 
-/** Tells a fault of the program on standard error, with the trace that finding it takes. */
-export function tellFault(fault: unknown, source?: string): void {
+/** Prints a fault of the program on standard error, with its stack trace. */
+export function printFault(fault: unknown, source?: string): void {
   const trace = fault instanceof Error ? fault.stack : String(fault);
   const places = ["tightspot", ...(source === undefined ? [] : [source])];
   process.stderr.write(`${places.join(": ")}: a fault of the program, not of your files:\n${trace}\n`);

@@ -1,11 +1,11 @@
-import { withValueAt } from "../inspection/parts.ts";
+import { withValueAt } from "../inspection/plainData.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import { type Method, surveySchema } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";
 import type { Statement } from "../intake/statements.ts";
 import { type CommandLine, type OptionSpec, textOf } from "./command.ts";
 
-/** An option that stands before what the file says at one place of the inspection. */
+/** An option that overrides what the file says at one place of the inspection. */
 interface Override extends OptionSpec {
   readonly value: string;
   /** The dotted name of the place. */
@@ -17,7 +17,7 @@ const LENGTH = "LENGTH";
 const UNITS: readonly Units[] = ["mm", "in"];
 const METHODS: readonly Method[] = surveySchema.shape.method.options;
 
-/** Options that say something of the slide or the survey, each with the place that it fills. */
+/** Options about the slide or the survey, each with the place of the inspection that it fills. */
 const OVERRIDE_TABLE = [
   ["units", "mm|in", "slide.units", oneOf(UNITS), "of these lengths, the answer, and logs without"],
   ["lead", LENGTH, "slide.screw.lead", number, "travel for one turn of the screw"],
@@ -42,22 +42,22 @@ export const OVERRIDES: readonly Override[] = OVERRIDE_TABLE.map(([name, value, 
   help,
 }));
 
-/** The options that fill the places, as a command line writes them: `--lead LENGTH --limit LENGTH`. */
+/** The options that fill these places, as a command line writes them: `--lead LENGTH --limit LENGTH`. */
 export function optionsFor(keys: readonly string[]): string {
   return OVERRIDES.filter(({ key }) => keys.some((each) => each === key || each.startsWith(`${key}.`)))
     .map(({ name, value }) => `--${name} ${value}`)
     .join(" ");
 }
 
-/** What the command line says of a slide and a survey. */
-export interface CommandSays extends Statement {
+/** What the command line states about slide and survey. */
+export interface CommandStatement extends Statement {
   readonly method: Method | undefined;
   /** The options as they were given; empty where there are none. */
   readonly words: string;
 }
 
-/** Reads the overrides of a command line. */
-export function readOverrides(line: CommandLine): Outcome<CommandSays> {
+/** Reads the overrides of a command line; a problem where a value cannot be read. */
+export function readOverrides(line: CommandLine): Outcome<CommandStatement> {
   let parts = { slide: {}, survey: {} };
   const words: string[] = [];
   for (const { name, key, read } of OVERRIDES) {
@@ -109,5 +109,5 @@ function oneOf(choices: readonly string[]) {
   return (text: string): Outcome<string> =>
     choices.includes(text)
       ? succeeded(text)
-      : failed("", `"${text}" is none of its values`, `It takes ${choices.join(", ")}.`);
+      : failed("", `"${text}" is not one of its values`, `Write one of: ${choices.join(", ")}.`);
 }

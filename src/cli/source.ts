@@ -4,7 +4,7 @@ import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 
 export const STANDARD_INPUT = "-";
 
-/** What a file holds; `-` is standard input. */
+/** The bytes of a file; `-` is standard input. */
 export async function readSource(file: string): Promise<Outcome<Uint8Array>> {
   if (file === STANDARD_INPUT) return succeeded(await buffer(process.stdin));
   try {
@@ -14,12 +14,12 @@ export async function readSource(file: string): Promise<Outcome<Uint8Array>> {
   }
 }
 
-/** The name that a source is spoken of by. */
+/** The name of a source in messages. */
 export function sourceName(file: string): string {
   return file === STANDARD_INPUT ? "standard input" : file;
 }
 
-/** Why a file or a folder cannot be read, and the cure. */
+/** The problem of a file or a folder that cannot be read. */
 export function unreadable(error: unknown): Outcome<never> {
   const code = error instanceof Error && "code" in error ? error.code : undefined;
   switch (code) {
@@ -29,7 +29,11 @@ export function unreadable(error: unknown): Outcome<never> {
       return failed("", "this is a folder, not a file", "Name the files in it.");
     case "EACCES":
     case "EPERM":
-      return failed("", "it may not be read", "Change its permissions, or copy it to where it may be read.");
+      return failed(
+        "",
+        "it may not be read",
+        "Change its permissions, or copy it to a folder that you may read.",
+      );
     default:
       return failed(
         "",

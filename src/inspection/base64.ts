@@ -1,17 +1,17 @@
-/** Bytes taken at once: a multiple of three, so that the texts can be put together, and few enough to pass on. */
-const AT_ONCE = 3 * 8192;
+/** Bytes encoded at once: a multiple of three, so that the parts can be joined, and few enough for one call. */
+const CHUNK = 3 * 8192;
 
-/** Bytes as a text of base64, RFC 4648 section 4. */
-export function base64Of(bytes: Uint8Array): string {
+/** Bytes as base64 (RFC 4648, section 4). */
+export function encodeBase64(bytes: Uint8Array): string {
   const parts: string[] = [];
-  for (let from = 0; from < bytes.length; from += AT_ONCE) {
-    parts.push(btoa(String.fromCharCode(...bytes.subarray(from, from + AT_ONCE))));
+  for (let from = 0; from < bytes.length; from += CHUNK) {
+    parts.push(btoa(String.fromCharCode(...bytes.subarray(from, from + CHUNK))));
   }
   return parts.join("");
 }
 
-/** The bytes that a text of base64 stands for; null where it is no base64. */
-export function bytesOf(base64: string): Uint8Array<ArrayBuffer> | null {
+/** The bytes of a base64 text; null if it is not base64. */
+export function decodeBase64(base64: string): Uint8Array<ArrayBuffer> | null {
   try {
     return Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
   } catch {

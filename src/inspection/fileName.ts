@@ -1,4 +1,4 @@
-/** A name that a file can have on any system, from a text that may be anything; without its ending. */
+/** A file name without extension that is valid on any system; `otherwise` if nothing of the text can be used. */
 export function fileNameFor(text: string, otherwise: string): string {
   const plain = text.trim().replace(/[^\p{L}\p{N}]+/gu, "-");
   return plain.replace(/^-|-$/g, "").slice(0, 100) || otherwise;

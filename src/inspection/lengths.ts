@@ -1,15 +1,15 @@
 import { fromMillimetres, roundTo, type Units } from "./units.ts";
 
-/** Writes lengths given in millimetres in the reader's unit, with no more digits than the readings support. */
+/** Writes lengths given in millimetres in the reader's unit, with as many digits as the readings support. */
 export interface Lengths {
   readonly units: Units;
   /** A lost motion or another small length: `0.21 mm`. */
   lostMotion(millimetres: number): string;
   /** The same without its unit, for columns and axes: `0.21`. */
   figure(millimetres: number): string;
-  /** A place as it was stated: `37.5 mm`. */
+  /** A position as it was stated: `37.5 mm`. */
   position(millimetres: number): string;
-  /** A place that was worked out, to the nearest millimetre or twentieth of an inch: `about 137 mm` less the word. */
+  /** A computed position, to the nearest millimetre or twentieth of an inch: `137 mm`. */
   spot(millimetres: number): string;
 }
 
@@ -18,12 +18,14 @@ export function decimalsFor(step: number): number {
   return Math.min(6, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9)));
 }
 
-/** What the figures are shown to where no resolution is known: 0.01 mm or 0.001 in. */
+/** The step that lengths are rounded to if no resolution is known. */
 const USUAL_STEP = { mm: 0.01, in: 0.001 } as const;
 
 /**
+ * Writers of lengths in a unit.
+ *
  * @param units the unit to write in
- * @param resolution the smallest step of the readings in millimetres, when known
+ * @param resolution graduation of the readings in millimetres, if known
  */
 export function lengthsIn(units: Units, resolution?: number): Lengths {
   const usual = decimalsFor(USUAL_STEP[units]);

@@ -1,4 +1,4 @@
-import { valueAt, withValueAt } from "./parts.ts";
+import { valueAt, withValueAt } from "./plainData.ts";
 import { type Quantity, SLIDE_QUANTITIES, SURVEY_QUANTITIES } from "./quantities.ts";
 import { isPair, isPositioning } from "./readingShapes.ts";
 import type { Inspection, Reading, Slide, Survey } from "./schema.ts";
@@ -11,12 +11,12 @@ const SLIDE_LENGTHS = lengthKeys(SLIDE_QUANTITIES);
 const THREAD_LENGTHS = ["position", "thickness", "overWires", "wire"];
 const SURVEY_LENGTHS = lengthKeys(SURVEY_QUANTITIES);
 
-/** The slide with every length in millimetres. Keys this program does not know are left as they are. */
+/** The slide with every length in millimetres. Unknown keys are unchanged. */
 export function slideInMillimetres(slide: Slide): MetricSlide {
   return { ...slideLengths(slide, slide.units, "mm"), units: "mm" };
 }
 
-/** A survey of a slide kept in the given units, with every length in millimetres; dial divisions stay divisions. */
+/** A survey in the given units, converted to millimetres; dial divisions stay divisions. */
 export function surveyInMillimetres(survey: Survey, units: Units): Survey {
   return surveyInUnits(survey, units, "mm");
 }
@@ -30,14 +30,14 @@ export function inMillimetres(inspection: Inspection): Inspection {
   };
 }
 
-/** A survey with its lengths and readings brought from one unit to another; dial divisions stay divisions. */
+/** A survey with lengths and readings converted from one unit to another; dial divisions stay divisions. */
 export function surveyInUnits(survey: Survey, from: Units, to: Units): Survey {
   const readings = survey.readings.map((item) => readingInUnits(item, survey.method, from, to));
   const thread = survey.thread?.map((place) => convertLengths(place, THREAD_LENGTHS, from, to));
   return { ...surveyLengths(survey, from, to), ...(thread && { thread }), readings };
 }
 
-/** A reading of a survey by the given method, brought from one unit to another; dial divisions stay divisions. */
+/** A reading by the given method, converted from one unit to another; dial divisions stay divisions. */
 export function readingInUnits(item: Reading, method: Survey["method"], from: Units, to: Units): Reading {
   if (isPositioning(item)) return convertLengths(item, ["target", "reading"], from, to);
   if (!isPair(item)) return convertLengths(item, ["position", "backlash"], from, to);
@@ -49,12 +49,12 @@ export function readingInUnits(item: Reading, method: Survey["method"], from: Un
   );
 }
 
-/** The lengths of a slide, or of as much of one as is there, brought from one unit to another. */
+/** A slide, or part of one, with its lengths converted from one unit to another. */
 export function slideLengths<Part extends object>(slide: Part, from: Units, to: Units): Part {
   return convertLengths(slide, SLIDE_LENGTHS, from, to);
 }
 
-/** The lengths of a survey, or of as much of one as is there, but for its readings. */
+/** A survey, or part of one, with its lengths converted, except those of readings. */
 export function surveyLengths<Part extends object>(survey: Part, from: Units, to: Units): Part {
   return convertLengths(survey, SURVEY_LENGTHS, from, to);
 }
@@ -71,7 +71,9 @@ function convertLengths<Part extends object>(
 ): Part {
   if (from === to) return part;
   const convert = (value: unknown): unknown =>
-    typeof value === "number" ? withoutTraces(fromMillimetres(toMillimetres(value, from), to)) : value;
+    typeof value === "number"
+      ? withoutFloatingPointError(fromMillimetres(toMillimetres(value, from), to))
+      : value;
   return keys.reduce((converted, key) => {
     const value = valueAt(converted, key);
     if (value === undefined) return converted;
@@ -79,7 +81,7 @@ function convertLengths<Part extends object>(
   }, part);
 }
 
-/** The digits that a double holds for certain: what conversion leaves behind them is a trace of binary fractions. */
-function withoutTraces(value: number): number {
+/** Rounded to the digits that a double holds for certain. */
+function withoutFloatingPointError(value: number): number {
   return Number(value.toPrecision(15));
 }

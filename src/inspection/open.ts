@@ -1,13 +1,13 @@
 import * as z from "zod/mini";
-import { type JsonKind, LEAVE, parseJson, recognise } from "./jsonFile.ts";
+import { checkFormat, FILE_UNCHANGED, type JsonKind, parseJson } from "./jsonFile.ts";
 import { type Outcome, type Problem, succeeded } from "./problem.ts";
 import {
+  type DeepPartial,
   FORMAT,
   type Inspection,
-  type InspectionPartly,
-  inspectionPartlySchema,
   inspectionSchema,
-  type Partly,
+  type PartialInspection,
+  partialInspectionSchema,
   type Slide,
   slideSchema,
   VERSION,
@@ -17,49 +17,47 @@ import type { Units } from "./units.ts";
 export const INSPECTION: JsonKind = { format: FORMAT, version: VERSION, called: "an inspection file" };
 
 /**
- * Opens the text of an inspection file.
- *
- * A file of an older version is brought up to the present one; a newer or damaged file is refused with the place
- * and the reason. Unknown keys are kept.
+ * Opens the text of an inspection file. A newer or damaged file is refused with place and reason. Unknown keys are
+ * retained.
  */
 export function openInspection(fileText: string): Outcome<Inspection> {
   const data = parseJson(fileText);
   return data.ok ? readInspection(data.value) : data;
 }
 
-/** The same for data that was already parsed, such as what the browser's database holds. */
+/** The same for parsed data, such as a record of the browser's database. */
 export function readInspection(data: unknown): Outcome<Inspection> {
-  return readBy(inspectionSchema, data) as Outcome<Inspection>;
+  return readWith(inspectionSchema, data) as Outcome<Inspection>;
 }
 
-/** Opens an inspection file of which travel, lead, limit and the like may be missing, such as a log was made into. */
-export function openPartly(fileText: string): Outcome<InspectionPartly> {
+/** Opens an inspection file that may lack travel, lead, limit and so on, such as one made from a log. */
+export function openPartialInspection(fileText: string): Outcome<PartialInspection> {
   const data = parseJson(fileText);
-  return data.ok ? readPartly(data.value) : data;
+  return data.ok ? readPartialInspection(data.value) : data;
 }
 
-/** The same for data that was already parsed. */
-export function readPartly(data: unknown): Outcome<InspectionPartly> {
-  return readBy(inspectionPartlySchema, data) as Outcome<InspectionPartly>;
+/** The same for parsed data. */
+export function readPartialInspection(data: unknown): Outcome<PartialInspection> {
+  return readWith(partialInspectionSchema, data) as Outcome<PartialInspection>;
 }
 
-function readBy(
-  schema: typeof inspectionSchema | typeof inspectionPartlySchema,
+function readWith(
+  schema: typeof inspectionSchema | typeof partialInspectionSchema,
   data: unknown,
 ): Outcome<unknown> {
-  const contents = recognise(data, INSPECTION);
+  const contents = checkFormat(data, INSPECTION);
   if (!contents.ok) return contents;
   const parsed = schema.safeParse(contents.value, { reportInput: true });
   return parsed.success ? succeeded(parsed.data) : { ok: false, problem: problemOf(parsed.error.issues) };
 }
 
 /**
- * Opens only the slide of an inspection file, which may have no surveys and of which any part but the unit may be
- * missing: what it lacks can be said elsewhere, and the whole is checked when it is put together.
+ * Opens only the slide of an inspection file. Any part but its unit may be missing; the whole is checked once it is
+ * complete.
  */
-export function openSlide(fileText: string): Outcome<Partly<Slide> & { readonly units: Units }> {
+export function openSlide(fileText: string): Outcome<DeepPartial<Slide> & { readonly units: Units }> {
   const data = parseJson(fileText);
-  const contents = data.ok ? recognise(data.value, INSPECTION) : data;
+  const contents = data.ok ? checkFormat(data.value, INSPECTION) : data;
   if (!contents.ok) return contents;
   const parsed = slideFile.safeParse(contents.value, { reportInput: true });
   return parsed.success
@@ -69,8 +67,8 @@ export function openSlide(fileText: string): Outcome<Partly<Slide> & { readonly 
 
 const slideFile = z.looseObject({ slide: z.looseObject({ units: slideSchema.shape.units }) });
 
-/** The text to save: readable, ending in a newline, with every key the inspection came with. */
-export function inspectionText(inspection: InspectionPartly): string {
+/** The text of an inspection file: indented, ending in a newline, with unknown keys. */
+export function inspectionText(inspection: PartialInspection): string {
   return `${JSON.stringify(inspection, null, 2)}\n`;
 }
 
@@ -83,11 +81,11 @@ function placeOf(path: readonly PropertyKey[]): string {
     .join("");
 }
 
-/** What a reader of a schema finds wrong, in words. */
+/** The problem that schema issues describe. */
 export function problemOf(issues: readonly z.core.$ZodIssue[]): Problem {
-  const found = issues.flatMap(unfolded);
+  const found = issues.flatMap(withoutUnions);
   const [first] = found;
-  if (first === undefined) return { where: "", what: "the file is damaged", cure: LEAVE };
+  if (first === undefined) return { where: "", what: "the file is damaged", cure: FILE_UNCHANGED };
   const others = found.length - 1;
   const more = others === 0 ? "" : ` (and ${others} more ${others === 1 ? "problem" : "problems"})`;
   return {
@@ -97,8 +95,8 @@ export function problemOf(issues: readonly z.core.$ZodIssue[]): Problem {
   };
 }
 
-/** What has every key of one of the shapes it may have is told which values are wrong, not which shapes there are. */
-function unfolded(issue: z.core.$ZodIssue): readonly z.core.$ZodIssue[] {
+/** If a value has every key of one shape of a union, its issues are the wrong values of that shape. */
+function withoutUnions(issue: z.core.$ZodIssue): readonly z.core.$ZodIssue[] {
   if (issue.code !== "invalid_union") return [issue];
   const shape = issue.errors.find((issues) => issues.every(({ input }) => input !== undefined));
   return shape?.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] })) ?? [issue];
@@ -107,7 +105,7 @@ function unfolded(issue: z.core.$ZodIssue): readonly z.core.$ZodIssue[] {
 function describe(issue: z.core.$ZodIssue): string {
   if (issue.code === "invalid_type") {
     if (issue.input === undefined) return `is missing; it must be ${article(issue.expected)}`;
-    // What JSON writes larger than any number there is, such as 1e999.
+    // JSON may contain numbers that are too large, such as 1e999.
     if (issue.input === Infinity || issue.input === -Infinity) return "is too large a number";
     return `is ${JSON.stringify(issue.input)?.slice(0, 40)}; it must be ${article(issue.expected)}`;
   }

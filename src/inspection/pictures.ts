@@ -1,13 +1,13 @@
 import * as z from "zod/mini";
-import { base64Of, bytesOf } from "./base64.ts";
-import { isPlain } from "./parts.ts";
+import { decodeBase64, encodeBase64 } from "./base64.ts";
+import { isPlainObject } from "./plainData.ts";
 import type { Inspection } from "./schema.ts";
 
 const size = z.number().check(z.int(), z.positive());
 
 /**
- * A picture of an event. In a file on a disk it carries its bytes; where inspections are kept, only their name.
- * What an event holds beside such pictures is kept as it is.
+ * A picture of an event. In a file it includes its bytes; in the browser's database only its id. Other entries in an
+ * event's pictures are retained unchanged.
  */
 const pictureSchema = z.looseObject({
   id: z.string().check(z.minLength(1)),
@@ -16,9 +16,9 @@ const pictureSchema = z.looseObject({
   /** In pixels. */
   width: size,
   height: size,
-  /** The name of the file that it came from. */
+  /** Name of the original file. */
   name: z.optional(z.string()),
-  /** What it shows, for those who cannot see it. */
+  /** What it shows, in words. */
   caption: z.optional(z.string()),
   /** Its bytes in base64. */
   data: z.optional(z.string()),
@@ -26,21 +26,21 @@ const pictureSchema = z.looseObject({
 
 export type Picture = Readonly<z.infer<typeof pictureSchema>>;
 
-/** An entry of an event's pictures, if it is one that this program can show. */
+/** An entry of an event's pictures, if this program can show it; else null. */
 export function pictureIn(entry: unknown): Picture | null {
-  // Most of what is looked through is no picture, and told at once.
-  if (!isPlain(entry) || typeof entry.type !== "string" || typeof entry.id !== "string") return null;
+  // Most values are not pictures; this quick test avoids the schema.
+  if (!isPlainObject(entry) || typeof entry.type !== "string" || typeof entry.id !== "string") return null;
   return pictureSchema.safeParse(entry).success ? (entry as Picture) : null;
 }
 
-/** Every picture in any data, wherever it stands: in an event, or in a step that can be taken back. */
+/** Every picture in any data, at any depth: in an event, or in an undo step. */
 export function picturesIn(data: unknown): readonly Picture[] {
   if (typeof data !== "object" || data === null) return [];
   const picture = pictureIn(data);
   return picture === null ? Object.values(data).flatMap(picturesIn) : [picture];
 }
 
-/** The data with every picture in it changed; what is without pictures stays the same object. */
+/** The data with every picture replaced; parts without pictures stay the same objects. */
 export function withPictures<Data>(data: Data, change: (picture: Picture) => Picture): Data {
   return changed(data, change) as Data;
 }
@@ -58,27 +58,27 @@ function changed(data: unknown, change: (picture: Picture) => Picture): unknown 
   return Object.fromEntries(entries.map(([key, , after]) => [key, after]));
 }
 
-/** The bytes that a picture carries; null where it carries none, or what is no base64. */
-export function carriedBytes({ data }: Picture): Uint8Array<ArrayBuffer> | null {
-  return data === undefined ? null : bytesOf(data);
+/** The bytes of a picture; null if it includes none, or they are not base64. */
+export function pictureBytes({ data }: Picture): Uint8Array<ArrayBuffer> | null {
+  return data === undefined ? null : decodeBase64(data);
 }
 
-/** The picture with its bytes, as in a file on a disk. */
-export function carrying(picture: Picture, bytes: Uint8Array): Picture {
-  return { ...picture, data: base64Of(bytes) };
+/** The picture with its bytes, as in a file. */
+export function withBytes(picture: Picture, bytes: Uint8Array): Picture {
+  return { ...picture, data: encodeBase64(bytes) };
 }
 
-/** The picture without its bytes, which are kept elsewhere. */
-export function light({ data: _bytes, ...picture }: Picture): Picture {
+/** The picture without its bytes, which are stored elsewhere. */
+export function withoutBytes({ data: _bytes, ...picture }: Picture): Picture {
   return picture;
 }
 
-/** The address under which a document shows a picture that carries its bytes; null where it carries none. */
+/** The data URL of a picture; null if it includes no bytes. */
 export function pictureAddress({ type, data }: Picture): string | null {
   return data === undefined ? null : `data:${type};base64,${data}`;
 }
 
-/** The pictures of an inspection's events that can be shown, with the event's place among them. */
+/** The pictures that can be shown, one list for each event of the inspection. */
 export function eventPictures({ events = [] }: Inspection): readonly (readonly Picture[])[] {
   return events.map(({ pictures = [] }) => pictures.flatMap((entry) => pictureIn(entry) ?? []));
 }

@@ -3,7 +3,7 @@ import { problemOf } from "./open.ts";
 import { failed, type Outcome, succeeded } from "./problem.ts";
 import { type Slide, slideSchema } from "./schema.ts";
 
-/** As much of a slide as a measuring plan needs, and what a log sheet shows of it besides. */
+/** The part of a slide that a measuring plan and its log sheet need. */
 export type PlannableSlide = Pick<Slide, "units" | "travel" | "screw" | "nut"> &
   Partial<Pick<Slide, "name" | "machine" | "holdsLoad">>;
 
@@ -13,7 +13,7 @@ const plannable = z.looseObject({
   slide: z.looseObject({ units, travel, screw, nut, name: z.optional(name), machine, holdsLoad }),
 });
 
-/** Checks that data are a slide that can be planned for; any other part of a slide may be missing. */
+/** Checks that data is a slide with all that a measuring plan needs. */
 export function readPlannableSlide(slide: unknown): Outcome<PlannableSlide> {
   const parsed = plannable.safeParse({ slide }, { reportInput: true });
   if (parsed.success) return succeeded(parsed.data.slide as PlannableSlide);

@@ -1,10 +1,11 @@
-/** What a key of an inspection holds; the lengths are the ones that change with the unit. */
+/** The kind of value of a key; only lengths depend on the unit. */
 export type QuantityKind = "length" | "lengths" | "number" | "flag" | "text";
 
+/** A key of a slide or survey. */
 export interface Quantity {
   /** The dotted name below `slide` or `survey`: `screw.lead`. */
   readonly key: string;
-  /** What a sentence calls it: "The *lead* is 4 mm", and of a flag "*Nut adjustable*: yes". */
+  /** Its name in a sentence: "The *lead* is 4 mm"; for a flag "*Nut adjustable*: yes". */
   readonly name: string;
   readonly kind: QuantityKind;
 }
@@ -40,7 +41,7 @@ export const SLIDE_QUANTITIES: readonly Quantity[] = [
   quantity("springOvercome", "nut's spring overcome", "flag"),
 ];
 
-/** Every key of a survey that this program knows, but for its readings. */
+/** Every key of a survey that this program knows, except its readings. */
 export const SURVEY_QUANTITIES: readonly Quantity[] = [
   quantity("id", "survey's id", "text"),
   quantity("taken", "date of the survey", "text"),

@@ -1,4 +1,4 @@
-/** A reading of whatever shape. Apart from the schema, so that what only works with readings need not load that. */
+/** A reading of any shape. Not in the schema, so that importing it does not load zod. */
 type Loose = Readonly<Record<string, unknown>>;
 
 interface Pair {
@@ -10,11 +10,12 @@ interface AtTarget {
   readonly target: number;
 }
 
-/** The shape is told by the values it needs: an unknown key may have any name, even `advancing` or `target`. */
+/** Whether a reading is a pair, judged by its required values: an unknown key may have any name, even `target`. */
 export function isPair<Item extends Loose>(item: Item): item is Extract<Item, Pair> {
   return typeof item.advancing === "number" && typeof item.retracting === "number";
 }
 
+/** Whether a reading is a positioning reading. */
 export function isPositioning<Item extends Loose>(item: Item): item is Extract<Item, AtTarget> {
   return !isPair(item) && typeof item.backlash !== "number";
 }

@@ -6,12 +6,12 @@ export type { Method } from "./methods.ts";
 
 /**
  * What an inspection file may hold, version 1. All lengths are in `slide.units`, angles in degrees, dates ISO 8601.
- * Keys that are not known here are kept as they are.
+ * Unknown keys are retained.
  */
 
 const text = z.string();
 const name = z.string().check(z.minLength(1, "must not be empty"));
-/** No slide is a hundred metres long, in millimetres or in inches, and nothing here is as short as a nanometre. */
+/** Bounds of lengths in millimetres or inches: no slide is 100 m long, and nothing is as short as a nanometre. */
 const LONGEST = 100_000;
 const SHORTEST = 1e-6;
 const tooLong = `must be between -${LONGEST} and ${LONGEST}`;
@@ -98,8 +98,8 @@ export const slideSchema = z
   .looseObject(slideShape)
   .check(z.refine((slide: Ranges) => isWorkingWithinTravel(slide), withinTravel));
 
-/** A slide of which travel, lead and limit may be missing: what a log has been made into says no more. */
-const slidePartlySchema = z
+/** A slide that may lack travel, lead and limit, such as one made from a log. */
+const partialSlideSchema = z
   .looseObject({
     ...slideShape,
     travel: z.optional(range),
@@ -110,7 +110,7 @@ const slidePartlySchema = z
 
 const marks = { time: z.optional(text), excluded: z.optional(text), note: z.optional(text) };
 
-/** Lost motion as it was read, or as the reader worked it out. */
+/** Lost motion as it was read or computed by the person at the machine. */
 const backlashReading = z.looseObject({ position: finite, backlash: finite, ...marks });
 /** The indicator (or, for a dial pair, the handwheel's dial in divisions) after each approach. */
 const pairReading = z.looseObject({ position: finite, advancing: finite, retracting: finite, ...marks });
@@ -129,10 +129,10 @@ export const READING_SHAPES =
 const reading = z.union([pairReading, backlashReading, positioningReading], `needs ${READING_SHAPES}`);
 
 const indicator = z.looseObject({
-  /** Which indicator it is, such as its number: surveys that name the same one share its error. */
+  /** Identifies the indicator, such as its number: surveys that name the same one share its error. */
   name: z.optional(text),
   resolution: z.optional(positive),
-  /** Limit of error as its maker or certificate states it, ±. */
+  /** Limit of error as its maker or certificate states it: the error lies within ± this. */
   error: z.optional(notNegative),
   hysteresis: z.optional(notNegative),
   /** Angle between the indicator's line of measurement and the travel. */
@@ -170,8 +170,8 @@ const surveyShape = z.looseObject({
   method: z.enum(METHODS),
   note: z.optional(text),
   /**
-   * Whatever is worth noting. For positioning, `temperature` in °C and `expansion`, by which the screw expands more
-   * than the scale that positions were read on, in µm/(m·K), let positions be corrected to 20 °C.
+   * Any conditions of the survey. For positioning, `temperature` in °C and `expansion` in µm/(m·K), by which the screw
+   * expands more than the scale that positions were read on, correct positions to 20 °C.
    */
   conditions: z.optional(z.unknown()),
   hoursOfUse: z.optional(z.number().check(z.nonnegative("must not be negative"))),
@@ -183,8 +183,8 @@ const surveyShape = z.looseObject({
   readings: z.array(reading),
 });
 
-/** A survey whose readings have the shapes that its method allows. */
-const surveyPartlySchema = surveyShape.check((context) => {
+/** A survey whose readings have shapes that its method allows. */
+const partialSurveySchema = surveyShape.check((context) => {
   const survey = context.value;
   survey.readings.forEach((item, index) => {
     const wrongPair = isPair(item) && !takesPairs(survey.method);
@@ -200,7 +200,7 @@ const surveyPartlySchema = surveyShape.check((context) => {
   });
 });
 
-export const surveySchema = surveyPartlySchema.check((context) => {
+export const surveySchema = partialSurveySchema.check((context) => {
   const survey = context.value;
   const inDivisions = survey.method === "dial-pair" && survey.readings.some(isPair);
   if (inDivisions && survey.dial === undefined) {
@@ -220,18 +220,18 @@ const event = z.looseObject({
   pictures: z.optional(z.array(z.unknown())),
 });
 
-/** A verdict as it was given, by the program as it was then; later ones do not replace it. */
+/** A verdict as it was given at the time; later verdicts do not replace it. */
 const verdictGiven = z.looseObject({
-  /** The survey that it was given on, by its id. */
+  /** Id of its survey. */
   survey: name,
   given: date,
   /** The version of the program that gave it. */
   version: text,
-  /** By its name in the result of the command: `adjust-nut`. */
+  /** As in the result of the command: `adjust-nut`. */
   verdict: name,
-  /** The same in words, as it was shown. */
+  /** The verdict in words, as it was shown. */
   title: z.optional(text),
-  /** How sure it was, from 0 to 1; null where no step was recommended. */
+  /** Its chance, from 0 to 1; null if no step was recommended. */
   chance: z.nullable(z.number().check(z.gte(0, "must not be negative"), z.lte(1, "must be at most 1"))),
   summary: text,
 });
@@ -253,7 +253,7 @@ interface Named {
   readonly surveys: readonly { readonly id: string }[];
 }
 
-/** Finds ids that are used twice. */
+/** Reports ids that are used twice. */
 const uniqueIds = (context: z.core.ParsePayload<Named>): void => {
   const seen = new Set([context.value.slide.id]);
   context.value.surveys.forEach((survey, index) => {
@@ -271,16 +271,16 @@ const uniqueIds = (context: z.core.ParsePayload<Named>): void => {
 
 export const inspectionSchema = z.looseObject(inspectionShape).check(uniqueIds);
 
-/** An inspection that cannot be assessed yet, as travel, lead, limit or what a dial's division is may be missing. */
-export const inspectionPartlySchema = z
-  .looseObject({ ...inspectionShape, slide: slidePartlySchema, surveys: z.array(surveyPartlySchema) })
+/** An inspection that may lack travel, lead, limit or the travel of a dial's division, so it cannot be assessed yet. */
+export const partialInspectionSchema = z
+  .looseObject({ ...inspectionShape, slide: partialSlideSchema, surveys: z.array(partialSurveySchema) })
   .check(uniqueIds);
 
-/** Data of which any part may be missing, such as a slide that is still being described. */
-export type Partly<T> = T extends readonly unknown[]
+/** Data with any part missing, such as a slide that is still being described. */
+export type DeepPartial<T> = T extends readonly unknown[]
   ? T
   : T extends object
-    ? { readonly [Key in keyof T]?: Partly<T[Key]> }
+    ? { readonly [Key in keyof T]?: DeepPartial<T[Key]> }
     : T;
 
 type DeepReadonly<T> = T extends (infer Item)[]
@@ -290,11 +290,11 @@ type DeepReadonly<T> = T extends (infer Item)[]
     : T;
 
 export type Inspection = DeepReadonly<z.infer<typeof inspectionSchema>>;
-export type InspectionPartly = DeepReadonly<z.infer<typeof inspectionPartlySchema>>;
+export type PartialInspection = DeepReadonly<z.infer<typeof partialInspectionSchema>>;
 export type Slide = DeepReadonly<z.infer<typeof slideSchema>>;
 export type Survey = DeepReadonly<z.infer<typeof surveySchema>>;
 export type Stage = Survey["stage"];
-/** Something that was done to the slide, or happened to it. */
+/** An event of the slide: a repair, or anything else that was done or happened. */
 export type SlideEvent = DeepReadonly<z.infer<typeof event>>;
 export type EventKind = SlideEvent["kind"];
 export type GivenVerdict = DeepReadonly<z.infer<typeof verdictGiven>>;

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { parseJson, recognise } from "./jsonFile.ts";
+import { checkFormat, parseJson } from "./jsonFile.ts";
 import { INSPECTION, problemOf } from "./open.ts";
 import { type Outcome, succeeded } from "./problem.ts";
 import { type Survey, slideSchema, surveySchema } from "./schema.ts";
@@ -41,7 +41,7 @@ const threadFile = z.looseObject({
 /** Opens of an inspection file what a replacement thread needs; anything but the unit may be missing. */
 export function openThreadSlide(fileText: string): Outcome<ThreadSlide> {
   const data = parseJson(fileText);
-  const contents = data.ok ? recognise(data.value, INSPECTION) : data;
+  const contents = data.ok ? checkFormat(data.value, INSPECTION) : data;
   if (!contents.ok) return contents;
   const parsed = threadFile.safeParse(contents.value, { reportInput: true });
   if (!parsed.success) return { ok: false, problem: problemOf(parsed.error.issues) };

@@ -1,37 +1,37 @@
 import { dayNumber } from "./dates.ts";
 import type { GivenVerdict, Inspection, SlideEvent, Stage, Survey } from "./schema.ts";
 
-/** One thing in the history of a slide. */
-export type Entry =
+/** An entry in the history of a slide. */
+export type TimelineEntry =
   | {
       readonly of: "survey";
       readonly date: string;
       readonly survey: Survey;
-      /** Those noted on it, in the order in which they were given. */
+      /** Verdicts given on it, in order. */
       readonly verdicts: readonly GivenVerdict[];
     }
   | {
       readonly of: "event";
       readonly date: string;
       readonly event: SlideEvent;
-      /** Its place among the events of the file. */
+      /** Its index among the events of the file. */
       readonly at: number;
     };
 
-/** Surveys and events of a slide from the first to the last. */
-export function timelineOf({ surveys, events = [], verdicts = [] }: Inspection): readonly Entry[] {
-  const entries: readonly Entry[] = [
-    ...surveys.map((survey): Entry => {
+/** Surveys and events of a slide by date. */
+export function timelineOf({ surveys, events = [], verdicts = [] }: Inspection): readonly TimelineEntry[] {
+  const entries: readonly TimelineEntry[] = [
+    ...surveys.map((survey): TimelineEntry => {
       const own = verdicts.filter((given) => given.survey === survey.id);
       return { of: "survey", date: survey.taken, survey, verdicts: own };
     }),
-    ...events.map((event, at): Entry => ({ of: "event", date: event.date, event, at })),
+    ...events.map((event, at): TimelineEntry => ({ of: "event", date: event.date, event, at })),
   ];
   return entries.toSorted((one, other) => dayOf(one) - dayOf(other) || withinDay(one, other));
 }
 
-/** Within a day by the time, where both have one; else a repair stands between the surveys before and after it. */
-function withinDay(one: Entry, other: Entry): number {
+/** Within a day by the time if both have one; else a repair comes between the surveys before and after it. */
+function withinDay(one: TimelineEntry, other: TimelineEntry): number {
   const haveTimes = one.date.includes("T") && other.date.includes("T");
   return (haveTimes ? dayNumber(one.date) - dayNumber(other.date) : 0) || rank(one) - rank(other);
 }
@@ -44,10 +44,10 @@ const RANKS: Readonly<Record<Stage, number>> = {
   "running-in": 2,
 };
 
-function rank(entry: Entry): number {
+function rank(entry: TimelineEntry): number {
   return entry.of === "event" ? 1 : RANKS[entry.survey.stage];
 }
 
-function dayOf({ date }: Entry): number {
+function dayOf({ date }: TimelineEntry): number {
   return Math.floor(dayNumber(date.slice(0, 10)));
 }

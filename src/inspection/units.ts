@@ -19,7 +19,7 @@ export function fromMillimetres(length: number, units: Units): number {
   return length / millimetresPer(units);
 }
 
-/** Rounds to the given number of decimals, ties away from zero, without the traces of binary fractions. */
+/** Rounds to the given number of decimals, ties away from zero, without floating-point error. */
 export function roundTo(value: number, decimals: number): number {
   if (!Number.isFinite(value)) return value;
   const shifted = Number(`${Math.abs(value)}e${decimals}`);

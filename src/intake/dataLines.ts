@@ -1,4 +1,4 @@
-import { isPlain, merged, type Plain, valueAt, withValueAt } from "../inspection/parts.ts";
+import { isPlainObject, merged, type PlainObject, valueAt, withValueAt } from "../inspection/plainData.ts";
 import { type Quantity, SLIDE_QUANTITIES, SURVEY_QUANTITIES } from "../inspection/quantities.ts";
 import type { Units } from "../inspection/units.ts";
 import { readCell, shown } from "./cell.ts";
@@ -24,7 +24,7 @@ export interface DataLine {
 }
 
 /** What the data lines of a log say, under the schema's names. Not yet checked against the schema. */
-export type SlideData = Readonly<Record<DataPart, Plain>>;
+export type SlideData = Readonly<Record<DataPart, PlainObject>>;
 
 /** The name and the value, which a spreadsheet may put in the next cell. */
 const DATA_LINE = /^("?)(inspection|slide|survey)((?:\.[a-z][a-z0-9]*){0,6})("?)\s*[:=,;|\t](.*)$/is;
@@ -132,9 +132,9 @@ export function readDataLines(
     const value = readValue(line, { unlabelled, target, evidence });
     const name = [line.part, line.key].filter((step) => step !== "").join(".");
     if ("fault" in value) refused.push(refusal(line.row, { ...value, fault: `${name} ${value.fault}` }));
-    else if (isPlain(value.value)) {
+    else if (isPlainObject(value.value)) {
       const before = valueAt(data, name);
-      data = withValueAt(data, name, merged(isPlain(before) ? before : {}, value.value));
+      data = withValueAt(data, name, merged(isPlainObject(before) ? before : {}, value.value));
     } else data = withValueAt(data, name, value.value);
   }
   return { data, refused };

@@ -1,4 +1,4 @@
-import { isPlain, type Plain } from "../inspection/parts.ts";
+import { isPlainObject, type PlainObject } from "../inspection/plainData.ts";
 import type { Quantity } from "../inspection/quantities.ts";
 import { type DataPart, isLineText, knownQuantity } from "./dataLines.ts";
 import type { DecimalMark } from "./numberText.ts";
@@ -12,7 +12,7 @@ const DEEPEST = 5;
  * The lines that say what a part of an inspection holds, under its dotted names: `slide.screw.lead: 4`. What has no
  * name that a line can carry is written as JSON, in one line for the whole part.
  */
-export function dataLinesFor(part: DataPart, data: Plain, mark: DecimalMark): readonly string[] {
+export function dataLinesFor(part: DataPart, data: PlainObject, mark: DecimalMark): readonly string[] {
   const lines: string[] = [];
   const rest = written([part], data, mark, lines);
   return rest === undefined ? lines : [...lines, `${part}: ${inJson(rest)}`];
@@ -21,14 +21,14 @@ export function dataLinesFor(part: DataPart, data: Plain, mark: DecimalMark): re
 /** Writes what can be written as lines of their own, and gives back the rest. */
 function written(
   path: readonly string[],
-  data: Plain,
+  data: PlainObject,
   mark: DecimalMark,
   lines: string[],
-): Plain | undefined {
+): PlainObject | undefined {
   const left: (readonly [string, unknown])[] = [];
   for (const [key, value] of Object.entries(data)) {
     const below = [...path, key];
-    const goesDeeper = isPlain(value) && Object.keys(value).length > 0 && path.length < DEEPEST;
+    const goesDeeper = isPlainObject(value) && Object.keys(value).length > 0 && path.length < DEEPEST;
     if (isNameable(key) && goesDeeper) {
       const rest = written(below, value, mark, lines);
       if (rest !== undefined) left.push([key, rest]);

@@ -1,8 +1,8 @@
 import { readingInUnits } from "../inspection/metric.ts";
-import type { Plain } from "../inspection/parts.ts";
+import type { PlainObject } from "../inspection/plainData.ts";
 import { type Outcome, succeeded } from "../inspection/problem.ts";
 import { isPair } from "../inspection/readingShapes.ts";
-import { FORMAT, type InspectionPartly, type Reading, surveySchema, VERSION } from "../inspection/schema.ts";
+import { FORMAT, type PartialInspection, type Reading, surveySchema, VERSION } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";
 import { addDataLines, type CureForMissing, missingFrom, type Wanted } from "./missing.ts";
 import type { CsvReadings } from "./readCsv.ts";
@@ -32,7 +32,7 @@ export interface FromCsv<Made> {
  *   inspection file, then what a command or a form says. A method is not among them: reading the log needs it.
  * @param cure how to give what is missing, in the caller's words
  */
-export function inspectionFromCsv<Made extends InspectionPartly>(
+export function inspectionFromCsv<Made extends PartialInspection>(
   csv: CsvReadings,
   labels: Labels,
   wanted: Wanted<Made>,
@@ -67,7 +67,12 @@ function statementOf({ slideData, units }: CsvReadings, otherwise: Units | undef
   return { by: "the log", units: units ?? otherwise, slide, survey };
 }
 
-function surveyData(csv: CsvReadings, said: Plain, units: Units | undefined, labels: Labels): Plain {
+function surveyData(
+  csv: CsvReadings,
+  said: PlainObject,
+  units: Units | undefined,
+  labels: Labels,
+): PlainObject {
   const { method, readings } = csv;
   const from = csv.units ?? units;
   return {

@@ -1,4 +1,4 @@
-import { isPlain, type Plain } from "../inspection/parts.ts";
+import { isPlainObject, type PlainObject } from "../inspection/plainData.ts";
 import type { Reading } from "../inspection/schema.ts";
 import type { MarkColumns } from "./layout.ts";
 import type { Fault } from "./question.ts";
@@ -18,7 +18,7 @@ export interface Marks {
   readonly note: string | undefined;
   readonly excluded: string | undefined;
   /** Keys that this program does not know. */
-  readonly others: Plain | undefined;
+  readonly others: PlainObject | undefined;
 }
 
 /** The columns that marks are read from. */
@@ -81,10 +81,10 @@ function meansNotStruck(cell: string): boolean {
   return /^(?:no|n|false|0|nein|non)$/i.test(cell);
 }
 
-function objectRead(cell: string): Plain | undefined {
+function objectRead(cell: string): PlainObject | undefined {
   try {
     const value: unknown = JSON.parse(cell);
-    return isPlain(value) ? value : undefined;
+    return isPlainObject(value) ? value : undefined;
   } catch {
     return undefined;
   }

@@ -1,7 +1,7 @@
-import { readInspection, readPartly } from "../inspection/open.ts";
-import { type Plain, valueAt } from "../inspection/parts.ts";
+import { readInspection, readPartialInspection } from "../inspection/open.ts";
+import { type PlainObject, valueAt } from "../inspection/plainData.ts";
 import type { Outcome, Problem } from "../inspection/problem.ts";
-import type { Inspection, InspectionPartly } from "../inspection/schema.ts";
+import type { Inspection, PartialInspection } from "../inspection/schema.ts";
 
 /** What an inspection may be unable to do without, and a log may not say. */
 interface Needed {
@@ -35,7 +35,7 @@ const FOR_ASSESSMENT: readonly Needed[] = [
 ];
 
 /** How much of an inspection is needed, and what reads data that have it. */
-export interface Wanted<Made extends InspectionPartly> {
+export interface Wanted<Made extends PartialInspection> {
   readonly needed: readonly Needed[];
   readonly read: (data: unknown) => Outcome<Made>;
 }
@@ -44,7 +44,7 @@ export interface Wanted<Made extends InspectionPartly> {
 export const WHOLE: Wanted<Inspection> = { needed: FOR_ASSESSMENT, read: readInspection };
 
 /** One that can be kept as a file: its lengths need their unit, and all else may be said later. */
-export const PARTLY: Wanted<InspectionPartly> = { needed: [UNITS], read: readPartly };
+export const PARTLY: Wanted<PartialInspection> = { needed: [UNITS], read: readPartialInspection };
 
 /** Says how what is missing, by its dotted names, can be given. */
 export type CureForMissing = (keys: readonly string[]) => string;
@@ -59,8 +59,8 @@ export const addDataLines: CureForMissing = (keys) => {
 
 /** What is missing from the data put together for an inspection, named all at once. */
 export function missingFrom(
-  data: { readonly slide: Plain; readonly survey: Plain | undefined },
-  { needed }: Pick<Wanted<InspectionPartly>, "needed">,
+  data: { readonly slide: PlainObject; readonly survey: PlainObject | undefined },
+  { needed }: Pick<Wanted<PartialInspection>, "needed">,
   inDivisions: boolean,
   cure: CureForMissing,
 ): Problem | undefined {
@@ -72,11 +72,15 @@ export function missingFrom(
 }
 
 /** What is missing from a slide that readings are to be planned for, named all at once. */
-export function missingFromPlan(slide: Plain, cure: CureForMissing): Problem | undefined {
+export function missingFromPlan(slide: PlainObject, cure: CureForMissing): Problem | undefined {
   return firstMissing(FOR_PLAN, { slide }, cure);
 }
 
-function firstMissing(needed: readonly Needed[], data: Plain, cure: CureForMissing): Problem | undefined {
+function firstMissing(
+  needed: readonly Needed[],
+  data: PlainObject,
+  cure: CureForMissing,
+): Problem | undefined {
   const missing = needed.filter(({ key }) => valueAt(data, key) === undefined);
   const [first] = missing;
   if (first === undefined) return undefined;

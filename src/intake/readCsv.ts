@@ -1,4 +1,4 @@
-import type { Plain } from "../inspection/parts.ts";
+import type { PlainObject } from "../inspection/plainData.ts";
 import { failed, type Outcome, succeeded } from "../inspection/problem.ts";
 import type { Method, Reading } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";
@@ -93,7 +93,7 @@ export function* readingCsv(
 }
 
 /** A log that tells of its survey and has no rows holds a survey without readings. */
-function isWithoutReadings(refused: readonly Refusal[], survey: Plain): boolean {
+function isWithoutReadings(refused: readonly Refusal[], survey: PlainObject): boolean {
   return refused.length === 0 && Object.keys(survey).length > 0;
 }
 

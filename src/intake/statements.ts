@@ -1,5 +1,5 @@
 import { slideLengths, surveyLengths } from "../inspection/metric.ts";
-import { merged, type Plain, valueAt } from "../inspection/parts.ts";
+import { merged, type PlainObject, valueAt } from "../inspection/plainData.ts";
 import { type Quantity, SLIDE_QUANTITIES, SURVEY_QUANTITIES } from "../inspection/quantities.ts";
 import { roundTo, type Units } from "../inspection/units.ts";
 
@@ -9,13 +9,13 @@ export interface Statement {
   readonly by: string;
   /** The unit of its lengths; undefined only where no source gives one. */
   readonly units: Units | undefined;
-  readonly slide?: Plain;
-  readonly survey?: Plain;
+  readonly slide?: PlainObject;
+  readonly survey?: PlainObject;
 }
 
 export interface Combined {
-  readonly slide: Plain;
-  readonly survey: Plain;
+  readonly slide: PlainObject;
+  readonly survey: PlainObject;
   /** A sentence for each value that stands before another: `The limit is 0.15 mm, as the command says (…).` */
   readonly overridden: readonly string[];
 }
@@ -45,11 +45,11 @@ export function combine(statements: readonly Statement[], units: Units | undefin
 
 interface Part {
   readonly by: string;
-  readonly data: Plain;
+  readonly data: PlainObject;
 }
 
-function together(parts: readonly Part[]): Plain {
-  return parts.reduce<Plain>((all, { data }) => merged(all, data), {});
+function together(parts: readonly Part[]): PlainObject {
+  return parts.reduce<PlainObject>((all, { data }) => merged(all, data), {});
 }
 
 /** A sentence for each quantity of which the last that speaks says other than one before it. */

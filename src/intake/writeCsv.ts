@@ -1,7 +1,7 @@
 import { takesPairs } from "../inspection/methods.ts";
-import type { Plain } from "../inspection/parts.ts";
+import type { PlainObject } from "../inspection/plainData.ts";
 import { isPair, isPositioning } from "../inspection/readingShapes.ts";
-import type { InspectionPartly, Reading, Survey } from "../inspection/schema.ts";
+import type { PartialInspection, Reading, Survey } from "../inspection/schema.ts";
 import type { Units } from "../inspection/units.ts";
 import { dataLinesFor } from "./dataLinesWritten.ts";
 import { isNoteText, isReasonText } from "./marks.ts";
@@ -22,12 +22,12 @@ interface Column {
  * With a decimal point, commas separate the cells; with a decimal comma, semicolons do, as spreadsheets set to such a
  * language expect. Lines end as RFC 4180 says.
  */
-export function surveyCsv(inspection: InspectionPartly, survey: Survey, mark: DecimalMark): string {
+export function surveyCsv(inspection: PartialInspection, survey: Survey, mark: DecimalMark): string {
   const { format: _format, version: _version, slide, surveys: _surveys, ...others } = inspection;
   const { readings, ...about } = survey;
   const columns = columnsFor(survey, slide.units, mark);
   const lines = [
-    ...dataLinesFor("inspection", others as Plain, mark),
+    ...dataLinesFor("inspection", others as PlainObject, mark),
     ...dataLinesFor("slide", slide, mark),
     ...dataLinesFor("survey", about, mark),
   ];

@@ -1,5 +1,6 @@
 import { roundTo } from "../inspection/units.ts";
 
+/** A tick at a value, in the reader's unit. */
 export interface Tick {
   readonly at: number;
   readonly label: string;
@@ -21,12 +22,12 @@ export function roundStep(span: number, parts: number): number {
   return step * power;
 }
 
-/** An axis that ends exactly where it is told to, for positions: ticks only where round numbers fall. */
+/** An axis with exact ends, for positions; its ticks are at round numbers. */
 export function exactAxis(label: string, from: number, to: number, parts: number): Axis {
   return axis(label, from, to, roundStep(to - from, parts));
 }
 
-/** An axis that is widened to the next tick at either end, for quantities: it always shows zero. */
+/** An axis widened to the next tick at either end, for quantities; it always includes zero. */
 export function wideAxis(label: string, least: number, greatest: number, parts: number): Axis {
   const from = Math.min(0, least);
   const to = Math.max(0, greatest);
@@ -34,11 +35,11 @@ export function wideAxis(label: string, least: number, greatest: number, parts: 
   return axis(label, Math.floor(from / step) * step, Math.ceil(to / step - 1e-9) * step, step);
 }
 
-/** Room that a letter of a tick's label takes at most, and that is kept between two labels, in pixels. */
+/** Greatest width of a letter of a tick label, and least gap between two labels, in pixels. */
 const LETTER = 8;
 const GAP = 10;
 
-/** The axis with as many of its ticks, evenly chosen, as their labels have room for on a line of such a length. */
+/** The axis with every nth tick, so that the labels fit on a line of this length in pixels. */
 export function withRoomFor({ ticks, ...axis }: Axis, pixels: number): Axis {
   const widest = Math.max(...ticks.map(({ label }) => label.length)) * LETTER + GAP;
   const apart = ticks.slice(1).map(({ at }, index) => at - (ticks[index]?.at ?? at));

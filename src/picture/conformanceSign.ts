@@ -1,7 +1,7 @@
 import type { Conformance } from "../analysis/assessment.ts";
 import { element } from "./svg.ts";
 
-/** What each answer to "is the limit kept?" looks like: a tick, a cross, a question left open. */
+/** A tick, a cross and a question mark. */
 const SIGNS: Readonly<Record<Conformance, readonly string[]>> = {
   proven: [
     element("circle", { cx: 24, cy: 24, r: 19 }),
@@ -17,7 +17,7 @@ const SIGNS: Readonly<Record<Conformance, readonly string[]>> = {
   ],
 };
 
-/** The sign beside whether the limit is kept, in the colour of the text that it stands with, as SVG. */
+/** The sign of a conformance as SVG, in the colour of the text around it. */
 export function conformanceSign(conformance: Conformance): string {
   return element(
     "svg",

@@ -1,12 +1,12 @@
-import { dateOfDay, dayNumber, MONTHS } from "../inspection/dates.ts";
+import { dateOfDay, dayNumber } from "../inspection/dates.ts";
 import type { Axis, Tick } from "./axis.ts";
 
-/** What ticks may be apart: so many days, or so many months from the first of one. */
+/** Possible steps between ticks: in days, or in months from the first of a month. */
 const DAYS = [1, 2, 5, 10] as const;
 const MONTHS_APART = [1, 2, 3, 6, 12, 24, 60, 120] as const;
 const DAYS_IN_MONTH = 30.4;
 
-/** An axis of days since 1970-01-01 that ends exactly where it is told to, with ticks at days, months or years. */
+/** An axis of days since 1970-01-01 with exact ends and ticks at days, months or years. */
 export function dateAxis(label: string, from: number, to: number, parts: number): Axis {
   const span = to - from;
   const days = DAYS.find((each) => span / each <= parts);
@@ -25,7 +25,7 @@ function everyDays(step: number, from: number, to: number): readonly Tick[] {
   return Array.from({ length: Math.max(0, count) }, (_, index) => {
     const at = first + index * step;
     const [, month, day] = partsOf(at);
-    return { at, label: `${day} ${nameOf(month)}` };
+    return { at, label: `${day} ${monthName(month)}` };
   });
 }
 
@@ -38,7 +38,7 @@ function everyMonths(step: number, from: number, to: number): readonly Tick[] {
     const [inYear, inMonth] = [Math.floor(count / 12), (count % 12) + 1];
     const at = dayNumber(`${inYear}-${String(inMonth).padStart(2, "0")}-01`);
     if (at < from) continue;
-    ticks.push({ at, label: step % 12 === 0 ? String(inYear) : `${nameOf(inMonth)} ${inYear}` });
+    ticks.push({ at, label: step % 12 === 0 ? String(inYear) : `${monthName(inMonth)} ${inYear}` });
   }
   return ticks;
 }
@@ -48,6 +48,8 @@ function partsOf(at: number): readonly [year: number, month: number, day: number
   return [year, month, day];
 }
 
-function nameOf(month: number): string {
-  return (MONTHS[month - 1] ?? "").slice(0, 3);
+const SHORT_MONTH = new Intl.DateTimeFormat("en", { month: "short", timeZone: "UTC" });
+
+function monthName(month: number): string {
+  return SHORT_MONTH.format(Date.UTC(2000, month - 1));
 }

@@ -1,6 +1,6 @@
 import type { Point } from "./linesAbove.ts";
 
-/** The height of a line at x, straight between its points; beyond its ends, that of the end. */
+/** The height of a line at x, by linear interpolation; beyond its ends, the height of the end. Throws if it is empty. */
 export function heightAt(line: readonly Point[], x: number): number {
   const next = line.findIndex((point) => point.x >= x);
   const after = line[next] ?? line.at(-1);

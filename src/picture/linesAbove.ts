@@ -1,11 +1,11 @@
-/** A place in a picture, in the reader's unit. */
+/** A point in a picture, in the reader's unit or in pixels. */
 export interface Point {
   readonly x: number;
   readonly y: number;
 }
 
 /**
- * The parts of a line that lie above a level, each from crossing to crossing with the crossings worked out.
+ * The parts of a line above a level, each from crossing to crossing, the crossings included.
  *
  * @param line points in order of x
  */

@@ -1,24 +1,24 @@
-/** What each colour stands for, in every picture and on the page. Text roles meet contrast AA on `paper`. */
+/** The colours of every picture and of the page, by their meaning. Text colours have contrast AA on `paper`. */
 export interface Palette {
-  /** The ground that everything is drawn on. */
+  /** The background. */
   readonly paper: string;
   /** Layout blue: the profile, the readings, headings and text. */
   readonly ink: string;
-  /** The same ink, thinner: axes, tick labels, second-rank text. */
+  /** Paler ink: axes, tick labels, secondary text. */
   readonly paleInk: string;
   /** Lines of the grid. */
   readonly grid: string;
   /** The 95 % band about the profile. */
   readonly band: string;
-  /** What lies outside the working range. */
+  /** The area outside the working range. */
   readonly outside: string;
-  /** Brass: the nut, and what adjusting it leaves. */
+  /** Brass: the nut, and the lost motion left after adjusting it. */
   readonly nut: string;
   /** Steel: the screw. */
   readonly screw: string;
   /** The body of the screw, between its outlines. */
   readonly screwBody: string;
-  /** The limit, and the hatching of what exceeds it. */
+  /** The limit, and the hatching above it. */
   readonly limit: string;
 }
 

@@ -1,29 +1,33 @@
 import type { Point } from "./linesAbove.ts";
 
+/** A rectangle by its top left corner and size, in pixels. */
 export interface Box extends Point {
   readonly width: number;
   readonly height: number;
 }
 
-/** A place for a label's left top corner. Reluctance is measured in square pixels of obstacle covered. */
+/** A position for a label's top left corner. Reluctance is its penalty, in square pixels of obstacle covered. */
 export interface Candidate extends Point {
   readonly reluctance: number;
 }
 
+/** A label's size in pixels, and the positions it may take. */
 export interface LabelRequest {
   readonly width: number;
   readonly height: number;
   readonly candidates: readonly Candidate[];
 }
 
-/** Kept free around every label. */
+/** Free space around every label, in pixels. */
 const CLEARANCE = 3;
-/** Obstacles are looked up by columns so wide, in pixels. */
+/** Width of the columns that obstacles are indexed by, in pixels. */
 const COLUMN = 16;
 
 /**
- * Places labels one after another so that none overlaps another or leaves the bounds, over as little of the
- * obstacles as can be. A label that finds no room is null.
+ * Places labels one after another, each where it covers least of the obstacles without overlapping another label or
+ * leaving the bounds.
+ *
+ * @returns one box for each request; null for a label without room
  */
 export function placeLabels(
   requests: readonly LabelRequest[],
@@ -35,13 +39,13 @@ export function placeLabels(
   return requests.map(({ width, height, candidates }) => {
     let best: Box | null = null;
     let least = Number.POSITIVE_INFINITY;
-    // From the least reluctant on, so that the search ends where no other can be better.
+    // In order of reluctance, so that the search can stop when no later candidate can be better.
     for (const { x, y, reluctance } of candidates.toSorted((a, b) => a.reluctance - b.reluctance)) {
       if (reluctance >= least) break;
       const box = { x, y, width, height };
-      const kept = grown(box);
-      if (!contains(bounds, box) || placed.some((other) => overlap(kept, other) > 0)) continue;
-      const covered = coveredBy(kept, columns, least - reluctance);
+      const spaced = grown(box);
+      if (!contains(bounds, box) || placed.some((other) => overlap(spaced, other) > 0)) continue;
+      const covered = coveredBy(spaced, columns, least - reluctance);
       if (covered + reluctance < least) {
         least = covered + reluctance;
         best = box;
@@ -52,7 +56,7 @@ export function placeLabels(
   });
 }
 
-/** Obstacles by the column of the bounds that their left edge is in: those before and beyond are in the outermost. */
+/** Obstacles by the column their left edge is in; those outside the bounds are in the first or last column. */
 interface Columns {
   readonly left: number;
   readonly columns: readonly (readonly Box[])[];
@@ -64,7 +68,7 @@ function inColumns(obstacles: readonly Box[], { x: left, width }: Box): Columns 
   return { left, columns };
 }
 
-/** A box in pieces no wider than a column. */
+/** A box cut into pieces no wider than a column. */
 function cut(box: Box): readonly Box[] {
   if (box.width <= COLUMN) return [box];
   const count = Math.ceil(box.width / COLUMN);
@@ -76,7 +80,7 @@ function columnOf(x: number, left: number, count: number): number {
   return Math.min(count - 1, Math.max(0, Math.floor((x - left) / COLUMN)));
 }
 
-/** The area of obstacles under a box; once it comes to more than what is given, no more is looked at. */
+/** The area of obstacles under a box; stops counting at `atMost`. */
 function coveredBy(box: Box, { left, columns }: Columns, atMost: number): number {
   const last = columnOf(box.x + box.width, left, columns.length);
   let area = 0;

@@ -2,7 +2,7 @@ import { type Axis, withRoomFor } from "./axis.ts";
 import type { Point } from "./linesAbove.ts";
 import type { Box } from "./placeLabels.ts";
 
-/** A plot with its axes, and where things stand on it, in pixels. */
+/** A plot with its axes, and functions from the reader's unit to pixels. */
 export interface PlotFrame {
   readonly plot: Box;
   readonly xAxis: Axis;
@@ -12,10 +12,10 @@ export interface PlotFrame {
   at(point: Point): Point;
 }
 
-/** Room under a plot for tick labels and the label of the axis. */
+/** Room under a plot for tick labels and the axis label, in pixels. */
 export const AXIS_ROOM = 56;
 
-/** A plot in its place, with as many ticks along it as there is room for. */
+/** The frame of a plot, with as many ticks along it as there is room for. */
 export function plotFrame(plot: Box, xAxis: Axis, yAxis: Axis): PlotFrame {
   const x = (along: number): number => plot.x + ((along - xAxis.from) / (xAxis.to - xAxis.from)) * plot.width;
   const y = (amount: number): number =>

@@ -7,6 +7,7 @@ import { alongLine, LINE_HEIGHT, LINE_SAMPLE, sampled, square, textWidth } from 
 import type { BandPoint, LabelledLine } from "./profilePicture.ts";
 import { type Attributes, element, pathThrough, textElement } from "./svg.ts";
 
+/** A labelled line with its band. */
 export interface BandedLine extends LabelledLine {
   /** The pointwise 95 % band about the line. */
   readonly band: readonly BandPoint[];
@@ -25,6 +26,7 @@ export function bandPath({ band }: Pick<BandedLine, "band">, frame: PlotFrame, f
   return element("path", { d: `${pathThrough([...upper, ...lower])}Z`, fill, "fill-opacity": 0.7 });
 }
 
+/** A line through points in the reader's unit. */
 export function linePath(points: readonly Point[], frame: PlotFrame, look: Attributes): string {
   return element("path", {
     d: pathThrough(points.map(frame.at)),
@@ -34,42 +36,42 @@ export function linePath(points: readonly Point[], frame: PlotFrame, look: Attri
   });
 }
 
-/** A line at one amount all across the plot. */
+/** A horizontal line across the plot. */
 export function levelLine(amount: number, { plot, y }: PlotFrame, look: Attributes): string {
   return element("line", { x1: plot.x, y1: y(amount), x2: plot.x + plot.width, y2: y(amount), ...look });
 }
 
-/** A label with the places where it may stand. */
-export interface Wish {
+/** A label with the positions it may take, given its width in pixels. */
+export interface LineLabel {
   readonly text: string;
   readonly fill: string;
   readonly candidatesFor: (width: number) => LabelRequest["candidates"];
 }
 
-/** A line's label somewhere beside it. */
-export function wishAlong({ label, points }: LabelledLine, frame: PlotFrame, fill: string): Wish {
+/** The label of a line, with positions beside the line. */
+export function labelAlong({ label, points }: LabelledLine, frame: PlotFrame, fill: string): LineLabel {
   return { text: label, fill, candidatesFor: alongLine(points.map(frame.at), frame.plot) };
 }
 
 /**
- * The labels where they cover least of the lines.
+ * Draws the labels where they cover least of the lines; one without room is left out.
  *
  * @param lines in pixels
  */
 export function placedLabels(
-  wishes: readonly Wish[],
+  labels: readonly LineLabel[],
   lines: readonly (readonly Point[])[],
   { plot }: PlotFrame,
 ): readonly string[] {
-  const requests = wishes.map(({ text, candidatesFor }): LabelRequest => {
+  const requests = labels.map(({ text, candidatesFor }): LabelRequest => {
     const width = textWidth(text);
     return { width, height: LINE_HEIGHT, candidates: candidatesFor(width) };
   });
   const obstacles = lines.flatMap((each) => sampled(each).map((point) => square(point, LINE_SAMPLE)));
   return placeLabels(requests, obstacles, plot).flatMap((box, i) => {
-    const wish = wishes[i];
-    if (box === null || wish === undefined) return [];
-    const style = { size: LABEL_SIZE, fill: wish.fill, anchor: "middle", rim: COLOUR.paper } as const;
-    return [textElement(box.x + box.width / 2, box.y + LABEL_SIZE, wish.text, style)];
+    const label = labels[i];
+    if (box === null || label === undefined) return [];
+    const style = { size: LABEL_SIZE, fill: label.fill, anchor: "middle", rim: COLOUR.paper } as const;
+    return [textElement(box.x + box.width / 2, box.y + LABEL_SIZE, label.text, style)];
   });
 }

@@ -7,7 +7,7 @@ import { element, pathThrough, textElement } from "./svg.ts";
 
 const TICK_LENGTH = 5;
 const ARROW = 7;
-/** The dimension of the working range stands so far above the plot. */
+/** Height of the dimension line of the working range above the plot, in pixels. */
 const DIMENSION_HEIGHT = 14;
 
 /** Grid, ticks and the labels of both axes. */
@@ -43,7 +43,7 @@ export function profileAxes(
   );
 }
 
-/** What lies outside the working range greyed, and the range marked over the plot like a dimension. */
+/** The working range as a dimension over the plot; the travel outside it is grey. */
 export function workingRangeMarks({ workingRange }: ProfilePicture, frame: ProfileFrame): string {
   if (workingRange === null) return "";
   const { plot } = frame;
@@ -78,7 +78,7 @@ function arrow(tip: number, level: number, inward: 1 | -1): string {
   return element("path", { d: `${pathThrough(corners)}Z`, fill: COLOUR.paleInk });
 }
 
-/** In the dimension line where there is room, else beside it. */
+/** The text in the dimension line if there is room, else beside it. */
 function dimensionText(words: string, { from, to }: Interval, level: number, right: number): string {
   const style = { size: LABEL_SIZE, fill: COLOUR.paleInk, rim: COLOUR.paper };
   const baseline = level + LABEL_SIZE * 0.35;

@@ -3,7 +3,7 @@ import type { Lengths } from "../inspection/lengths.ts";
 import { evennessOf } from "./evenness.ts";
 import { linesAbove } from "./linesAbove.ts";
 
-/** The picture of a profile in words, for those who cannot see it. */
+/** The picture of a profile in words, for a screen reader. */
 export function describeProfile(assessment: Assessment, lengths: Lengths): string {
   const { settings, stations, afterAdjusting, wornZones } = assessment;
   const { travel, limit } = settings;

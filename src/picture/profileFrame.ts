@@ -2,7 +2,7 @@ import type { Point } from "./linesAbove.ts";
 import type { Box } from "./placeLabels.ts";
 import type { ProfilePicture } from "./profilePicture.ts";
 
-/** Where things stand on the drawing, in pixels. */
+/** The layout of the drawing, in pixels. */
 export interface ProfileFrame {
   readonly width: number;
   readonly height: number;
@@ -24,7 +24,7 @@ const PLOT: Box = { x: 64, y: 96, width: 868, height: 320 };
 const AXIS_ROOM = 56;
 const SCREW = { height: 20, labelRoom: 36 };
 
-/** Lays out the drawing of a profile: lower when there is no worn screw to draw under it. */
+/** Lays out the drawing of a profile, with room for the screw under it if it has worn zones. */
 export function profileFrame({ xAxis, yAxis, wornZones }: ProfilePicture): ProfileFrame {
   const bottom = PLOT.y + PLOT.height;
   const screw =

@@ -11,14 +11,14 @@ export interface PlacedLabel {
   readonly role: LabelRole;
   readonly text: string;
   readonly box: Box;
-  /** Where to draw a line to from the label; null where it stands beside what it names. */
+  /** The end of the leader line; null if the label stands beside its mark. */
   readonly leaderTo: Point | null;
 }
 
 interface Wish extends LabelRequest {
   readonly role: LabelRole;
   readonly text: string;
-  /** What a label at a place stands for, to be joined to it from afar; null where that is plain. */
+  /** The mark of a label at a place, for a leader line; null for none. */
   readonly markFor: (box: Box) => Point | null;
 }
 
@@ -26,19 +26,19 @@ interface Wish extends LabelRequest {
 const LETTER_WIDTH = 0.61;
 export const LINE_HEIGHT = LABEL_SIZE * 1.25;
 const GAP = 12;
-/** A label farther than this from what it marks gets a line to it. */
+/** A label farther than this from its mark gets a leader line, in pixels. */
 const LEADER_FROM = 14;
-/** Reluctance to stand a row farther off a line, a row farther off a mark, or on the other side than wished. */
+/** Reluctance per row away from a line, per row away from a mark, and for the other side of it. */
 const FAR = 12;
 const FAR_FROM_MARK = 50;
 const WRONG_SIDE = 20;
 const READING_SIZE = 9;
 export const LINE_SAMPLE = 5;
 const BAND_EDGE = 1.5;
-/** Height of the bar that a worn zone has on the foot of the plot, in pixels. */
-const WORN_BAR = 9;
+/** Height of the bar of a worn zone on the foot of the plot, as a share of the plot's height. */
+export const WORN_BAR_SHARE = 0.028;
 
-/** Finds a place beside what it names for every label of the plot. */
+/** Places every label of the plot beside its mark. Labels without room are left out. */
 export function profileLabels(picture: ProfilePicture, frame: ProfileFrame): readonly PlacedLabel[] {
   const wishes = wishesOf(picture, frame);
   const boxes = placeLabels(wishes, obstaclesOf(picture, frame), frame.plot);
@@ -50,7 +50,7 @@ export function profileLabels(picture: ProfilePicture, frame: ProfileFrame): rea
   });
 }
 
-/** The room that a label takes, in pixels; rather too much than too little. */
+/** An upper estimate of the width of a label, in pixels. */
 export function textWidth(text: string): number {
   return text.length * LABEL_SIZE * LETTER_WIDTH;
 }
@@ -86,7 +86,7 @@ function wishesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Wish[]
     wish("limit", limit.label, alongLevel(frame.y(limit.y), frame.plot), () => null),
     ...(afterAdjusting === null ? [] : [alongCurve("afterAdjusting", afterAdjusting)]),
     alongCurve("median", median),
-    // Where the screw is drawn under the plot, its wear is told there.
+    // If the screw is drawn under the plot, its labels are there.
     ...(frame.screw === null
       ? picture.wornZones.map((zone) =>
           wish("worn", zone.label, overBar(zone, frame), () => topOfBar(zone, frame)),
@@ -95,7 +95,7 @@ function wishesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Wish[]
   ];
 }
 
-/** Places round a mark: near ones and those on the wished side of it first. */
+/** Places around a mark, near ones on the wanted side first. */
 function around(mark: Point, side: "above" | "below") {
   return (width: number): readonly Candidate[] => {
     const columns = [mark.x - width / 2, mark.x + GAP, mark.x - GAP - width];
@@ -112,21 +112,25 @@ function around(mark: Point, side: "above" | "below") {
   };
 }
 
-/** Places over the bar on the foot of the plot that a worn zone has there, near its middle first. */
+/** Places above the bar of a worn zone, low ones first. */
 function overBar({ from, to }: Interval, { plot, x }: ProfileFrame) {
   return (width: number): readonly Candidate[] => {
     const wished = (x(from) + x(to) - width) / 2;
     const left = Math.min(Math.max(wished, plot.x), plot.x + plot.width - width);
     return [1, 2, 3, 4, 5, 6].map((row) => ({
       x: left,
-      y: above(plot.y + plot.height - WORN_BAR, row),
+      y: above(topOfBars(plot), row),
       reluctance: FAR * row,
     }));
   };
 }
 
 function topOfBar({ from, to }: Interval, { plot, x }: ProfileFrame): Point {
-  return { x: (x(from) + x(to)) / 2, y: plot.y + plot.height - WORN_BAR };
+  return { x: (x(from) + x(to)) / 2, y: topOfBars(plot) };
+}
+
+function topOfBars({ y, height }: Box): number {
+  return y + height * (1 - WORN_BAR_SHARE);
 }
 
 /** Places above and below a level line, from its right end leftwards. */
@@ -163,7 +167,7 @@ export function alongLine(line: readonly Point[], plot: Box) {
 const above = (level: number, row: number): number => level - GAP / 2 - row * LINE_HEIGHT;
 const below = (level: number, row: number): number => level + GAP / 2 + (row - 1) * LINE_HEIGHT;
 
-/** What labels should rather not cover: readings and lines, and the edges of the band a little. */
+/** What labels should not cover: readings, lines, and a little less the edges of the band. */
 function obstaclesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Box[] {
   const { readings, median, band, afterAdjusting, limit, xAxis } = picture;
   const limitLine = [xAxis.from, xAxis.to].map((x) => ({ x, y: limit.y }));
@@ -179,14 +183,14 @@ function obstaclesOf(picture: ProfilePicture, frame: ProfileFrame): readonly Box
   ];
 }
 
-/** The bars that worn zones have on the foot of the plot, where the screw is not drawn under it. */
-export function wornBars({ wornZones }: ProfilePicture, { screw, plot, x }: ProfileFrame): readonly Box[] {
+/** The bars of worn zones on the foot of the plot; none if the screw is drawn under it. */
+function wornBars({ wornZones }: ProfilePicture, { screw, plot, x }: ProfileFrame): readonly Box[] {
   if (screw !== null) return [];
   return wornZones.map(({ from, to }) => ({
     x: x(from),
-    y: plot.y + plot.height - WORN_BAR,
+    y: topOfBars(plot),
     width: x(to) - x(from),
-    height: WORN_BAR,
+    height: plot.height * WORN_BAR_SHARE,
   }));
 }
 
@@ -194,7 +198,7 @@ export function square({ x, y }: Point, size: number): Box {
   return { x: x - size / 2, y: y - size / 2, width: size, height: size };
 }
 
-/** Points along a line no farther apart than a sample is wide. */
+/** Points along a line, no farther apart than `LINE_SAMPLE`. */
 export function sampled(line: readonly Point[]): readonly Point[] {
   return line.flatMap((point, index) => {
     const before = line[index - 1];

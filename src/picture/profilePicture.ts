@@ -15,7 +15,7 @@ export interface BandPoint {
   readonly high: number;
 }
 
-/** A place worth naming, with the words that stand beside it. */
+/** A spot with its label. */
 export interface SpotMark extends Point {
   readonly name: "tight spot" | "loosest spot";
   readonly label: string;
@@ -32,36 +32,36 @@ export interface LabelledInterval extends Interval {
 
 /**
  * What the picture of a profile shows, in the reader's unit: x is the slide's position, y the lost motion.
- * A plain object, so that whatever draws it (the page, the command, the report) draws the same.
+ * A plain object, so that the page, the command and the report draw the same.
  */
 export interface ProfilePicture {
   readonly title: string;
-  /** The picture in words, for those who cannot see it. */
+  /** The picture in words, for screen readers. */
   readonly description: string;
   readonly units: Units;
   readonly xAxis: Axis;
   readonly yAxis: Axis;
   readonly readings: readonly Point[];
-  /** Readings that were struck, and count for nothing. The axes need not reach them. */
+  /** Struck readings. They may be outside the axes. */
   readonly struck: readonly Point[];
   readonly median: LabelledLine;
   /** The pointwise 95 % band about the median. */
   readonly band: readonly BandPoint[];
-  /** What taking up the nut (or new nuts on this screw) would leave; null where that changes nothing. */
+  /** What taking up the nut (or new nuts on this screw) would leave; null if that changes nothing. */
   readonly afterAdjusting: (LabelledLine & { readonly short: string }) | null;
   readonly limit: { readonly y: number; readonly label: string };
-  /** The loosest and the tight spot; none where the readings do not show that lost motion differs. */
+  /** The loosest and the tight spot; none if the readings do not show that lost motion differs. */
   readonly spots: readonly SpotMark[];
-  /** Null where it is the whole travel. */
+  /** Null if it is the whole travel. */
   readonly workingRange: LabelledInterval | null;
   readonly wornZones: readonly (LabelledInterval & { readonly atLeast: number })[];
-  /** The median where it exceeds the limit within the working range, to be hatched down to the limit. */
+  /** The parts of the median above the limit within the working range, to be hatched down to the limit. */
   readonly exceeding: readonly (readonly Point[])[];
 }
 
 const POSITION_TICKS = 10;
 const LOST_MOTION_TICKS = 6;
-/** Room above the highest thing shown, for its label. */
+/** The y axis reaches this many times the greatest value, so that its label has room. */
 const HEADROOM = 1.12;
 
 /** Describes the profile of an assessment as a picture in the given unit. */

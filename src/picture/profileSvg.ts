@@ -11,7 +11,7 @@ import { svgDocument } from "./svgDocument.ts";
 
 const HATCH_ID = "exceeding-the-limit";
 const HATCH_STEP = 7;
-/** From one to the next of readings that came to the same. */
+/** Distance between readings of the same value at one station, in pixels. */
 const READING_STEP = 6.5;
 
 const LABEL_COLOUR: Readonly<Record<LabelRole, string>> = {
@@ -38,7 +38,7 @@ export function profileSvg(picture: ProfilePicture): string {
   );
 }
 
-/** The band, what exceeds the limit, what adjusting leaves, the profile, and the limit on top of all. */
+/** From bottom to top: the band, the hatching, what adjusting leaves, the profile, the limit. */
 function profileCurves(picture: ProfilePicture, frame: ProfileFrame): string {
   const { band, exceeding, limit, afterAdjusting, median } = picture;
   const { plot } = frame;
@@ -62,7 +62,7 @@ function profileCurves(picture: ProfilePicture, frame: ProfileFrame): string {
             d: pathThrough(afterAdjusting.points.map(frame.at)),
             stroke: COLOUR.nut,
             "stroke-width": 2.25,
-            // Told from the profile without colour, too.
+            // Dotted, so that it differs from the profile without colour, too.
             "stroke-dasharray": "1 5",
           }),
         ]),

@@ -5,25 +5,25 @@ import type { ProfilePicture, SpotMark } from "./profilePicture.ts";
 const PROFILE = "•";
 const OVER_LIMIT = "/";
 const LIMIT = "╌";
-/** What points at a spot, and the rows that it stands below it. */
+/** The pointer to a spot, and how many rows below the spot it is. */
 const POINTERS: Readonly<
   Record<SpotMark["name"], { readonly character: string; readonly rowsDown: number }>
 > = {
   "tight spot": { character: "▲", rowsDown: 1 },
   "loosest spot": { character: "▼", rowsDown: -1 },
 };
-/** About as many rows as the plot has; the exact number lets every tick fall on a row. */
+/** Approximate number of rows; the exact number puts every tick on a row. */
 const ROWS = 10;
 
 interface Grid {
   readonly columns: number;
-  /** Rows above the one of the axis. */
+  /** Number of rows above the axis. */
   readonly rows: number;
   column(x: number): number;
   row(y: number): number;
 }
 
-/** The picture of a profile in characters, for a terminal of the given width: one string for each line. */
+/** The picture of a profile in characters for a terminal, one string for each line; width in characters. */
 export function profileText(picture: ProfilePicture, width: number): readonly string[] {
   const { xAxis, yAxis, limit, median, spots } = picture;
   const gutter = Math.max(...yAxis.ticks.map(({ label }) => label.length));
@@ -88,7 +88,7 @@ function spans(part: readonly Point[], x: number): boolean {
   return first !== undefined && last !== undefined && first.x <= x && x <= last.x;
 }
 
-/** One text in the middle of a line, one at its end. */
+/** One text in the middle of a line and one at its end. */
 function padded(middle: string, end: string, width: number): string {
   const before = Math.max(1, Math.floor((width - middle.length) / 2));
   return `${" ".repeat(before)}${middle}`.padEnd(width - end.length) + end;

@@ -6,9 +6,9 @@ import type { LabelledInterval, ProfilePicture } from "./profilePicture.ts";
 import { element, pathThrough, textElement } from "./svg.ts";
 
 const PATTERN_ID = "thread-of-the-screw";
-/** Width of one turn of the thread, in pixels; not to scale. */
+/** Width of one drawn turn of the thread, in pixels; not to scale. */
 const TURN = 9;
-/** How deep the deepest wear is drawn on either side, as a share of the screw's height; not to scale. */
+/** Drawn depth of the deepest wear on either side, as a share of the screw's height; not to scale. */
 const DEEPEST = 0.22;
 
 interface Notch {
@@ -17,7 +17,7 @@ interface Notch {
   readonly depth: number;
 }
 
-/** The screw under the plot, drawn thinner where it has worn. */
+/** The screw under the plot, thinner where it has worn. */
 export function screwStrip({ wornZones }: ProfilePicture, frame: ProfileFrame): string {
   const { screw } = frame;
   if (screw === null) return "";
@@ -45,7 +45,7 @@ export function screwStrip({ wornZones }: ProfilePicture, frame: ProfileFrame): 
   );
 }
 
-/** The depth of the deepest notch all along the screw, as the corners of its edge. */
+/** The depth of the deepest notch along the screw, as corners of its edge. */
 function depthsAlong(
   notches: readonly Notch[],
   start: number,
@@ -63,7 +63,7 @@ function depthsAlong(
   });
 }
 
-/** The words for each worn zone under it; the deepest first where there is not room for all. */
+/** A label under each worn zone, the deepest first if there is not room for all. */
 function zoneLabels(
   zones: ProfilePicture["wornZones"],
   frame: ProfileFrame,
@@ -83,7 +83,7 @@ function zoneLabels(
   });
 }
 
-/** Under the zone's middle, or as near to it as the drawing's edges let it stand. */
+/** Under the zone's middle, or as near to it as the plot's edges allow. */
 function under(
   zone: LabelledInterval,
   width: number,
@@ -91,8 +91,8 @@ function under(
   top: number,
 ): readonly Candidate[] {
   const { plot } = frame;
-  const wished = (frame.x(zone.from) + frame.x(zone.to) - width) / 2;
-  const x = Math.min(Math.max(wished, plot.x), plot.x + plot.width - width);
+  const wanted = (frame.x(zone.from) + frame.x(zone.to) - width) / 2;
+  const x = Math.min(Math.max(wanted, plot.x), plot.x + plot.width - width);
   return [{ x, y: top, reluctance: 0 }];
 }
 

@@ -1,13 +1,12 @@
 import type { Point } from "./linesAbove.ts";
 
-/** Marks whose middles are no farther apart than this, in pixels, are at one place. */
+/** Marks whose centres are at most this far apart, in pixels, are at one place. */
 const TOGETHER = 1;
 
 /**
- * Marks that would hide one another, set side by side about the place that they share, so that repeats that came to
- * the same can be counted. Pixels; the order stays.
+ * Marks at one place set side by side about it, so that equal repeats can be counted. The order stays the same.
  *
- * @param apart from one mark to the next
+ * @param apart distance from one mark to the next, in pixels
  */
 export function sideBySide(marks: readonly Point[], apart: number): readonly Point[] {
   const key = ({ x, y }: Point): string => `${Math.round(x / TOGETHER)} ${Math.round(y / TOGETHER)}`;

@@ -7,8 +7,8 @@ const CROSS = 3.5;
 const ARROW = 9;
 
 /**
- * The marks of struck readings, as the path of each: a cross, and where the plot does not reach so far, at its edge
- * with an arrow that points to where the reading is.
+ * The marks of struck readings, one path each: a cross; outside the plot, a cross at its edge with an arrow towards the
+ * reading.
  */
 export function struckMarks(
   { struck }: ProfilePicture,
@@ -16,8 +16,8 @@ export function struckMarks(
 ): readonly string[] {
   const { plot } = frame;
   const [top, bottom] = [plot.y + CROSS, plot.y + plot.height - CROSS];
-  return struck.map(frame.at).map(({ x, y: wished }) => {
-    const y = Math.min(Math.max(wished, top), bottom);
+  return struck.map(frame.at).map(({ x, y: wanted }) => {
+    const y = Math.min(Math.max(wanted, top), bottom);
     const cross =
       pathThrough([
         { x: x - CROSS, y: y - CROSS },
@@ -27,8 +27,8 @@ export function struckMarks(
         { x: x - CROSS, y: y + CROSS },
         { x: x + CROSS, y: y - CROSS },
       ]);
-    if (wished === y) return cross;
-    const [tip, tail] = wished < y ? [y - CROSS, y - CROSS + ARROW] : [y + CROSS, y + CROSS - ARROW];
+    if (wanted === y) return cross;
+    const [tip, tail] = wanted < y ? [y - CROSS, y - CROSS + ARROW] : [y + CROSS, y + CROSS - ARROW];
     const side = x + 2.5 * CROSS;
     const back = tip + Math.sign(tail - tip) * 4;
     const arrow =

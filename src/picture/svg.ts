@@ -1,12 +1,13 @@
-/** What every picture is lettered in: the type of the system that shows it. */
+/** The font of every picture: that of the system. */
 export const FONT = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif";
 
+/** Attributes of an SVG element. */
 export type Attributes = Readonly<Record<string, string | number>>;
 
-/** Coordinates are written to a hundredth of a pixel, finer than anything that draws them. */
+/** Coordinates are written to a hundredth of a pixel. */
 const COORDINATE_DECIMALS = 2;
 
-/** An SVG element as text. Attribute values are escaped; children are taken to be markup. */
+/** An SVG element as text. Attribute values are escaped; children are markup. */
 export function element(name: string, attributes: Attributes, ...children: readonly string[]): string {
   const written = Object.entries(attributes)
     .map(([key, value]) => ` ${key}="${escapeMarkup(typeof value === "number" ? coordinate(value) : value)}"`)
@@ -19,13 +20,13 @@ interface TextStyle {
   readonly fill: string;
   readonly anchor?: "start" | "middle" | "end";
   readonly weight?: number;
-  /** Colour of the rim that keeps the text clear of what it stands on. */
+  /** Colour of the outline that separates the text from the background. */
   readonly rim?: string;
 }
 
 const RIM_WIDTH = 4;
 
-/** A line of text on its baseline. */
+/** A line of text; x and y are a point of its baseline, in pixels. */
 export function textElement(x: number, y: number, content: string, style: TextStyle): string {
   const { size, fill, anchor = "start", weight = 400, rim } = style;
   const rimmed =
@@ -39,7 +40,7 @@ export function textElement(x: number, y: number, content: string, style: TextSt
   );
 }
 
-/** Text as it may stand between tags and in attributes. */
+/** Text escaped for use between tags and in attributes. */
 export function escapeMarkup(text: string): string {
   return text
     .replaceAll("&", "&amp;")

@@ -12,13 +12,13 @@ interface Named {
 interface Sheet {
   readonly width: number;
   readonly height: number;
-  /** What the content refers to: patterns and clips. */
+  /** Patterns and clips that the content refers to. */
   readonly defs?: readonly string[];
-  /** False where a text beside it gives the title. */
+  /** False if the text around it gives the title. */
   readonly isTitled?: boolean;
 }
 
-/** A self-contained SVG document on paper of its own, its title drawn on it, described for screen readers. */
+/** A self-contained SVG document with background and title, described for screen readers. */
 export function svgDocument(
   { title, description }: Named,
   { width, height, defs = [], isTitled = true }: Sheet,

@@ -2,58 +2,62 @@ import type { Problem } from "../inspection/problem.ts";
 import type { EditorState, StoredInspection } from "./editorState.ts";
 import type { SaveResult } from "./storedInspection.ts";
 
-/** Whether what is on the page is also kept. */
+/** Whether the browser's database holds what the page shows. */
 export type SaveStatus =
-  | { readonly state: "kept"; readonly at: string }
+  | { readonly state: "saved"; readonly at: string }
   | { readonly state: "saving" }
-  | { readonly state: "not kept"; readonly because: "elsewhere" | "trouble"; readonly problem: Problem };
+  | {
+      readonly state: "not saved";
+      readonly because: "conflict" | "storage error";
+      readonly problem: Problem;
+    };
 
 export interface Autosave {
-  /** Takes note of a change, and saves it shortly. */
+  /** Saves this state shortly. */
   schedule(state: EditorState): void;
-  /** Saves now what was not saved yet; after trouble, this tries again. */
+  /** Saves unsaved changes now; after an error, tries again. */
   saveNow(): Promise<void>;
   readonly hasUnsaved: boolean;
 }
 
-/** Long enough to save once for a burst of keys, short enough to be saved within a second of the first. */
+/** Milliseconds: one save for a burst of keys, and all within a second of the first key. */
 const DELAY = 250;
 
 /**
- * Saves one inspection as it changes: one saving at a time, always the latest state, each onto the revision before.
- * Once another tab has saved it, nothing is saved any more: the page has to ask.
+ * Saves one inspection as it changes. Only one save runs at a time, always of the latest state, onto the revision
+ * before. After a conflict with another tab it saves nothing more: the reader has to choose.
  *
  * @param start the inspection as it was read
- * @param save writes it, and says how that ended
- * @param tell is told of each change of state
+ * @param save writes an inspection to the database
+ * @param notify is called with each change of the status
  */
 export function createAutosave(
   start: StoredInspection,
-  save: (kept: StoredInspection) => Promise<SaveResult>,
-  tell: (saveStatus: SaveStatus) => void,
+  save: (inspection: StoredInspection) => Promise<SaveResult>,
+  notify: (status: SaveStatus) => void,
 ): Autosave {
-  let kept = start;
+  let stored = start;
   let unsaved: EditorState | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let running: Promise<void> | undefined;
-  let refused = false;
+  let hasConflict = false;
 
   async function saveLatest(): Promise<void> {
-    while (unsaved !== null && !refused) {
+    while (unsaved !== null && !hasConflict) {
       const state = unsaved;
-      const saving = await save({ ...kept, ...state });
-      if (!saving.ok) {
-        refused = saving.because === "elsewhere";
-        tell({ state: "not kept", because: saving.because, problem: saving.problem });
+      const result = await save({ ...stored, ...state });
+      if (!result.ok) {
+        hasConflict = result.because === "conflict";
+        notify({ state: "not saved", because: result.because, problem: result.problem });
         return;
       }
-      kept = saving.kept;
+      stored = result.stored;
       if (unsaved === state) unsaved = null;
     }
-    if (!refused) tell({ state: "kept", at: kept.savedAt });
+    if (!hasConflict) notify({ state: "saved", at: stored.savedAt });
   }
 
-  function flush(): Promise<void> {
+  function saveNow(): Promise<void> {
     clearTimeout(timer);
     timer = undefined;
     if (unsaved === null) return running ?? Promise.resolve();
@@ -66,12 +70,12 @@ export function createAutosave(
   return {
     schedule(state) {
       unsaved = state;
-      if (refused) return;
-      tell({ state: "saving" });
-      // Not restarted by the next key: typing without a pause is saved too.
-      timer ??= setTimeout(flush, DELAY);
+      if (hasConflict) return;
+      notify({ state: "saving" });
+      // The next key does not restart the timer, so continuous typing is saved too.
+      timer ??= setTimeout(saveNow, DELAY);
     },
-    saveNow: flush,
+    saveNow,
     get hasUnsaved() {
       return unsaved !== null;
     },

@@ -1,16 +1,16 @@
 import { picturesIn } from "../inspection/pictures.ts";
 import { database } from "./database.ts";
 
-/** As long as a tab may hold on to what was deleted in it, or not be done saving what was added. */
+/** A tab may still offer to undo a deletion, or not have saved an addition yet, for this long. */
 const GRACE_DAYS = 1;
 const DAY = 86_400_000;
 
 /**
- * Removes pictures that nothing refers to any more: neither an inspection nor a step of one that can be taken back.
- * They are marked first, and removed when that has stayed so for a day; what is deleted in a list keeps its pictures
- * with it until it cannot be brought back (`deleteKept`). A database that cannot be had is left alone.
+ * Deletes photographs that no inspection refers to, nor any of its undo steps. They are marked first and deleted after a
+ * day. An inspection deleted from the list takes its photographs along until that can no longer be undone
+ * (`deleteStored`). Does nothing if the database cannot be opened.
  *
- * @param now the time it is
+ * @param now the current time
  */
 export async function deleteUnusedPhotos(now: Date): Promise<void> {
   try {
@@ -30,6 +30,6 @@ export async function deleteUnusedPhotos(now: Date): Promise<void> {
     }
     await transaction.done;
   } catch {
-    // What is not removed now is removed the next time; the list says when the database cannot be had.
+    // The next call deletes what this one could not; the list reports a database that cannot be opened.
   }
 }

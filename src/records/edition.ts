@@ -1,10 +1,10 @@
 declare const __TIGHTSPOT_EDITION__: "served" | "file";
 
-/** How this page came to the reader: from a server, or as one file that was opened from a disk. */
+/** Whether the page comes from a server or is the single file opened from a disk. */
 export const EDITION = __TIGHTSPOT_EDITION__;
 
 /**
- * The name that what this edition keeps, and says to its other tabs, goes under. All files opened in a browser share
- * one store, so it must be told apart there from those of other programs; and a file put on a server is still a file.
+ * The name of the database and of the channel between tabs. All files opened in a browser share one origin, so the name
+ * tells this program from others there; the single file keeps its own name when it is served.
  */
 export const STORAGE_NAME = EDITION === "file" ? "tightspot-file" : "tightspot";

@@ -1,33 +1,47 @@
-import { picturesIn } from "../inspection/pictures.ts";
 import { type Outcome, succeeded } from "../inspection/problem.ts";
 import { database } from "./database.ts";
 import {
+  awaitsReading,
   type EditorState,
   isSameState,
-  type ListEntry,
-  listEntryOf,
   type StoredInspection,
+  slideName,
 } from "./editorState.ts";
 import { storageError } from "./storageErrors.ts";
-import type { StoredPicture } from "./storedPicture.ts";
 
-/** The inspections kept in this browser, the one saved last first. */
+/** One stored inspection as the list shows it. */
+export interface ListEntry {
+  readonly id: string;
+  readonly savedAt: string;
+  /** Null if the slide has no name yet. */
+  readonly name: string | null;
+  readonly machine: string | null;
+  readonly surveys: number;
+  /** When the last survey was taken, ISO 8601; null if there is none. */
+  readonly lastTaken: string | null;
+  readonly readings: number;
+  readonly inFile: boolean;
+  /** Whether the record is so damaged that nothing else can be shown of it. */
+  readonly isDamaged: boolean;
+}
+
+/** The inspections stored in this browser, the last saved first. */
 export async function listStored(): Promise<Outcome<readonly ListEntry[]>> {
   try {
     const all = await (await database()).getAll("inspections");
-    return succeeded(all.map(entryOf).sort((a, b) => b.savedAt.localeCompare(a.savedAt)));
+    return succeeded(all.map(listEntryOf).sort((a, b) => b.savedAt.localeCompare(a.savedAt)));
   } catch (error) {
     return { ok: false, problem: storageError(error) };
   }
 }
 
-/** One that is damaged is listed, too: it must neither hide the others nor be lost sight of. */
-export function entryOf(kept: StoredInspection): ListEntry {
+/** The list entry of a stored inspection. A damaged one has an entry too: it must neither hide the others nor be lost. */
+export function listEntryOf(stored: StoredInspection): ListEntry {
   try {
-    return listEntryOf(kept);
+    return entryOfSound(stored);
   } catch {
     return {
-      id: kept.id,
+      id: stored.id,
       savedAt: "",
       name: null,
       machine: null,
@@ -40,35 +54,73 @@ export function entryOf(kept: StoredInspection): ListEntry {
   }
 }
 
+/** Counts every reading entered, whether it can be read or not. Throws where the record is damaged. */
+function entryOfSound(stored: StoredInspection): ListEntry {
+  const { id, savedAt, inspection, draft } = stored;
+  const surveys = inspection?.surveys ?? [];
+  const readings = surveys.reduce((count, survey) => count + survey.readings.length, 0);
+  const unread = draft.rows.filter((row) => !awaitsReading(row)).length;
+  return {
+    id,
+    savedAt,
+    name: slideName(stored),
+    machine: inspection?.slide.machine ?? null,
+    surveys: surveys.length,
+    lastTaken:
+      surveys
+        .map(({ taken }) => taken)
+        .sort()
+        .at(-1) ?? null,
+    readings: readings + unread + (draft.waiting?.readings.length ?? 0),
+    inFile: stored.inFile === true,
+    isDamaged: false,
+  };
+}
+
+/** The entries whose name or machine contain every word of a search, whatever its case and accents. */
+export function searchEntries(entries: readonly ListEntry[], typed: string): readonly ListEntry[] {
+  const words = simplified(typed).split(/\s+/).filter(Boolean);
+  return entries.filter(({ name, machine }) => {
+    const text = simplified(`${name ?? ""} ${machine ?? ""}`);
+    return words.every((word) => text.includes(word));
+  });
+}
+
+function simplified(text: string): string {
+  return text
+    .normalize("NFD")
+    .replace(/\p{Mark}/gu, "")
+    .toLowerCase();
+}
+
 /**
- * The kept inspection that holds just this work, or that and further verdicts; null where there is none, also where
- * the browser's database cannot be had.
+ * The stored inspection with exactly this state, or this state and further verdicts; null if there is none or the
+ * database cannot be opened.
  */
 export async function findStored(state: EditorState): Promise<StoredInspection | null> {
   try {
     const all = await (await database()).getAll("inspections");
-    return all.find((kept) => holds(kept, state)) ?? null;
+    return all.find((stored) => contains(stored, state)) ?? null;
   } catch {
     return null;
   }
 }
 
-/** A damaged one holds nothing that could be compared. */
-function holds(kept: StoredInspection, state: EditorState): boolean {
+/** False for a damaged record. */
+function contains(stored: StoredInspection, state: EditorState): boolean {
   try {
-    return isSameState(kept, state) || hasFurtherVerdicts(kept, state);
+    return isSameState(stored, state) || hasFurtherVerdicts(stored, state);
   } catch {
     return false;
   }
 }
 
-/** Whether only verdicts were noted since it was the same. */
-function hasFurtherVerdicts(kept: EditorState, state: EditorState): boolean {
-  const [more, less] = [kept.inspection?.verdicts ?? [], state.inspection?.verdicts ?? []];
-  const noted = new Set(more.map((given) => JSON.stringify(given)));
+/** Whether two states differ only in verdicts, and the stored one has all verdicts of the other. */
+function hasFurtherVerdicts(stored: EditorState, state: EditorState): boolean {
+  const noted = new Set((stored.inspection?.verdicts ?? []).map((given) => JSON.stringify(given)));
   return (
-    less.every((given) => noted.has(JSON.stringify(given))) &&
-    isSameState(withoutVerdicts(kept), withoutVerdicts(state))
+    (state.inspection?.verdicts ?? []).every((given) => noted.has(JSON.stringify(given))) &&
+    isSameState(withoutVerdicts(stored), withoutVerdicts(state))
   );
 }
 
@@ -76,43 +128,4 @@ function withoutVerdicts(state: EditorState): EditorState {
   if (state.inspection === null) return state;
   const { verdicts: _noted, ...inspection } = state.inspection;
   return { ...state, inspection };
-}
-
-/** What was deleted, with the pictures that it refers to, as these may be gone when it is put back. */
-export interface DeletedInspection {
-  readonly kept: StoredInspection;
-  readonly pictures: readonly StoredPicture[];
-}
-
-/** Deletes a kept inspection; what was deleted is handed back, so that it can be put back. */
-export async function deleteStored(id: string): Promise<Outcome<DeletedInspection | null>> {
-  try {
-    const transaction = (await database()).transaction(["inspections", "pictures"], "readwrite");
-    const inspections = transaction.objectStore("inspections");
-    const kept = await inspections.get(id);
-    const named = new Set(picturesIn(kept).map((picture) => picture.id));
-    const found = await Promise.all([...named].map((name) => transaction.objectStore("pictures").get(name)));
-    await inspections.delete(id);
-    await transaction.done;
-    return succeeded(kept === undefined ? null : { kept, pictures: found.flatMap((each) => each ?? []) });
-  } catch (error) {
-    return { ok: false, problem: storageError(error) };
-  }
-}
-
-/** Puts back what was deleted, exactly as it was, unless it is there again. */
-export async function restoreDeleted({ kept, pictures }: DeletedInspection): Promise<Outcome<null>> {
-  try {
-    const transaction = (await database()).transaction(["inspections", "pictures"], "readwrite");
-    const inspections = transaction.objectStore("inspections");
-    if ((await inspections.getKey(kept.id)) === undefined) await inspections.put(kept);
-    const store = transaction.objectStore("pictures");
-    for (const picture of pictures) {
-      if ((await store.getKey(picture.id)) === undefined) await store.put(picture);
-    }
-    await transaction.done;
-    return succeeded(null);
-  } catch (error) {
-    return { ok: false, problem: storageError(error) };
-  }
 }

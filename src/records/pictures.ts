@@ -1,39 +1,38 @@
 import {
-  carriedBytes,
-  carrying,
-  light,
   type Picture,
+  pictureBytes,
   picturesIn,
+  withBytes,
+  withoutBytes,
   withPictures,
 } from "../inspection/pictures.ts";
 import { type Outcome, succeeded } from "../inspection/problem.ts";
-import { database, type PictureTransactionStore } from "./database.ts";
+import { database, type PictureStore, type StoredPicture } from "./database.ts";
 import { storageError } from "./storageErrors.ts";
-import { isSamePicture, type StoredPicture } from "./storedPicture.ts";
 
 /**
- * Keeps the pictures that data carry, such as an inspection from a file.
+ * Stores the pictures that data carry, such as an inspection from a file.
  *
- * @returns the same data with its pictures only named, which is light enough to be saved at every key
+ * @returns the same data with ids in place of the bytes
  */
 export async function storePictures<Data>(data: Data): Promise<Outcome<Data>> {
   const carried = picturesIn(data).flatMap((picture) => {
-    const bytes = carriedBytes(picture);
-    return bytes === null ? [] : [{ picture, kept: { id: picture.id, type: picture.type, bytes } }];
+    const bytes = pictureBytes(picture);
+    return bytes === null ? [] : [{ picture, stored: { id: picture.id, type: picture.type, bytes } }];
   });
   if (carried.length === 0) return succeeded(data);
   try {
     const transaction = (await database()).transaction("pictures", "readwrite", { durability: "strict" });
     const ids = await putPictures(
       transaction.store,
-      carried.map(({ kept }) => kept),
+      carried.map(({ stored }) => stored),
     );
     await transaction.done;
-    const named = new Map(carried.map(({ picture }, at) => [picture, ids[at] ?? picture.id]));
+    const idOf = new Map(carried.map(({ picture }, index) => [picture, ids[index] ?? picture.id]));
     return succeeded(
       withPictures(data, (picture): Picture => {
-        const id = named.get(picture);
-        return id === undefined ? picture : { ...light(picture), id };
+        const id = idOf.get(picture);
+        return id === undefined ? picture : { ...withoutBytes(picture), id };
       }),
     );
   } catch (error) {
@@ -42,57 +41,62 @@ export async function storePictures<Data>(data: Data): Promise<Outcome<Data>> {
 }
 
 /**
- * Puts pictures beside those that are there. None is written over: one whose id is that of another picture is put
- * under the next one that is free.
+ * Adds pictures to the store without overwriting any: one whose id belongs to another picture gets the next free id.
  *
- * @returns the id that each is kept under
+ * @returns the id under which each is stored
  */
 export async function putPictures(
-  store: PictureTransactionStore,
+  store: PictureStore,
   pictures: readonly StoredPicture[],
 ): Promise<readonly string[]> {
   const ids: string[] = [];
   for (const picture of pictures) {
     let id = picture.id;
-    let there = await store.get(id);
-    for (let next = 2; there !== undefined && !isSamePicture(there, picture); next += 1) {
+    let existing = await store.get(id);
+    for (let next = 2; existing !== undefined && !haveSameBytes(existing, picture); next += 1) {
       id = `${picture.id}-${next}`;
-      there = await store.get(id);
+      existing = await store.get(id);
     }
-    if (there === undefined) await store.put({ ...picture, id });
+    if (existing === undefined) await store.put({ ...picture, id });
     ids.push(id);
   }
   return ids;
 }
 
-/** The bytes of the pictures that data name, by id; what is not kept is missing from them. */
+function haveSameBytes(one: StoredPicture, other: StoredPicture): boolean {
+  return one.bytes.length === other.bytes.length && one.bytes.every((byte, at) => byte === other.bytes[at]);
+}
+
+/** The pictures that data refer to, by id, without those that are not stored. */
 export async function storedPictures(data: unknown): Promise<Outcome<ReadonlyMap<string, StoredPicture>>> {
   const ids = new Set(picturesIn(data).map(({ id }) => id));
   if (ids.size === 0) return succeeded(new Map());
   try {
     const { store } = (await database()).transaction("pictures");
     const found = await Promise.all([...ids].map((id) => store.get(id)));
-    return succeeded(new Map(found.flatMap((kept) => (kept === undefined ? [] : [[kept.id, kept]]))));
+    return succeeded(
+      new Map(found.flatMap((picture) => (picture === undefined ? [] : [[picture.id, picture]]))),
+    );
   } catch (error) {
     return { ok: false, problem: storageError(error) };
   }
 }
 
-/** Data that carry the bytes of their pictures, and how many pictures are not kept here any more. */
+/** Data that carry the bytes of their pictures, and the number of pictures that are no longer stored. */
 export interface SelfContained<Data> {
   readonly data: Data;
   readonly missing: number;
 }
 
-/** The data with the bytes of every picture in them, as they are in a file on a disk. */
+/** The data with the bytes of every picture in them, as in a file. */
 export async function selfContained<Data>(data: Data): Promise<SelfContained<Data>> {
-  const kept = await storedPictures(data);
+  const stored = await storedPictures(data);
   let missing = 0;
   const whole = withPictures(data, (picture): Picture => {
     if (picture.data !== undefined) return picture;
-    const found = kept.ok ? kept.value.get(picture.id) : undefined;
+    const found = stored.ok ? stored.value.get(picture.id) : undefined;
     if (found === undefined) missing += 1;
-    return found === undefined ? picture : carrying(picture, found.bytes);
+    return found === undefined ? picture : withBytes(picture, found.bytes);
   });
   return { data: whole, missing };
 }

@@ -3,34 +3,35 @@ import { BLOCKED_BY_TAB } from "./database.ts";
 
 const OFFER_FILE = "Save the inspection as a file to be safe.";
 
-/** Why the browser's database did not do as it was asked, in words. */
+/** What went wrong in the browser's database, in words, and what to do about it. */
 export function storageError(error: unknown): Problem {
   const name = error instanceof Error ? error.name : "";
+  const problem = (what: string, cure: string): Problem => ({
+    where: "",
+    what,
+    cure: `${cure} ${OFFER_FILE}`,
+  });
   if (name === "QuotaExceededError") {
-    return {
-      where: "",
-      what: "this browser has no room left",
-      cure: `Delete inspections that are no longer needed, or free space on this device. ${OFFER_FILE}`,
-    };
+    return problem(
+      "this browser has no storage space left",
+      "Delete inspections that you no longer need, or free space on this device.",
+    );
   }
   if (name === "VersionError") {
-    return {
-      where: "",
-      what: "the inspections in this browser were kept by a newer Tightspot, and were left alone",
-      cure: `Load the page again to get the newer one. ${OFFER_FILE}`,
-    };
+    return problem(
+      "a newer Tightspot saved the inspections in this browser; they were left alone",
+      "Load the page again to get the newer one.",
+    );
   }
   if (name === BLOCKED_BY_TAB) {
-    return {
-      where: "",
-      what: "another tab holds on to what this browser keeps",
-      cure: `Close the other tabs of Tightspot, then try again. ${OFFER_FILE}`,
-    };
+    return problem(
+      "another tab blocks the storage of this browser",
+      "Close the other tabs of Tightspot, then try again.",
+    );
   }
-  const said = error instanceof Error && error.message !== "" ? ` (${error.message})` : "";
-  return {
-    where: "",
-    what: `this browser does not let the page keep anything${said}`,
-    cure: `A private window may be the reason. ${OFFER_FILE}`,
-  };
+  const detail = error instanceof Error && error.message !== "" ? ` (${error.message})` : "";
+  return problem(
+    `this browser does not let the page store anything${detail}`,
+    "A private window may be the reason.",
+  );
 }

@@ -1,27 +1,31 @@
 import { STORAGE_NAME } from "./edition.ts";
 
-/** What one tab tells the others: that an inspection was saved or deleted. */
+/** A message to the other tabs: an inspection was saved or deleted. */
 export interface TabMessage {
   readonly id: string;
-  /** The revision it is now kept at; null where it was deleted. */
+  /** The revision now stored; null if it was deleted. */
   readonly revision: number | null;
 }
 
 export interface OtherTabs {
-  tell(word: TabMessage): void;
+  send(message: TabMessage): void;
   close(): void;
 }
 
-/** Tells the other tabs once, where nobody here listens to them. */
-export function notifyOtherTabs(word: TabMessage): void {
+/** Sends one message to the other tabs without listening to them. */
+export function notifyOtherTabs(message: TabMessage): void {
   const tabs = otherTabs(() => {});
-  tabs.tell(word);
+  tabs.send(message);
   tabs.close();
 }
 
-/** Listens to the other tabs of this page and talks to them. */
-export function otherTabs(hear: (word: TabMessage) => void): OtherTabs {
+/**
+ * Opens the channel to the other tabs of this page.
+ *
+ * @param receive is called with each message from another tab
+ */
+export function otherTabs(receive: (message: TabMessage) => void): OtherTabs {
   const channel = new BroadcastChannel(STORAGE_NAME);
-  channel.onmessage = ({ data }: MessageEvent<TabMessage>) => hear(data);
-  return { tell: (word) => channel.postMessage(word), close: () => channel.close() };
+  channel.onmessage = ({ data }: MessageEvent<TabMessage>) => receive(data);
+  return { send: (message) => channel.postMessage(message), close: () => channel.close() };
 }

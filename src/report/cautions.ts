@@ -17,7 +17,7 @@ export const HOLDS_LOAD =
 export const ISOLATE = "Isolate the machine before hands go near the screw.";
 export const MAKER_FIRST = "The maker's figures and local codes come before any default used here.";
 
-/** In the order in which they are told: what may hurt somebody first. */
+/** In the order of the report: what may hurt somebody first. */
 const CAUTIONS: readonly Caution[] = [
   {
     applies: ({ settings }) => settings.holdsLoad,
@@ -51,7 +51,7 @@ const CAUTIONS: readonly Caution[] = [
   { applies: always, text: MAKER_FIRST },
 ];
 
-/** The cautions that travel with this assessment. */
+/** The cautions that belong to this assessment, one sentence or two each. */
 export function cautionsOf(assessment: Assessment): readonly string[] {
   return CAUTIONS.filter(({ applies }) => applies(assessment)).map(({ text }) => text);
 }

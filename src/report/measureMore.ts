@@ -2,15 +2,15 @@ import { ACTIONS, type Assessment, type NextReading, type Reason } from "../anal
 import { LEAST_STATIONS } from "../inspection/leastStations.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import { actionWords, excessPlay } from "./outsidePlay.ts";
-import { estimateWords, inAHundred } from "./words.ts";
+import { allOf, anyOf, estimateWords, inAHundred } from "./words.ts";
 
-/** An action less likely than this is not worth naming beside the likeliest. */
+/** Actions less likely than this are not named beside the likeliest. */
 const WORTH_NAMING = 0.05;
 
-/** Checks that leave nothing to be said of chances or of further places: both rest on what they doubt. */
+/** Checks whose message stands alone: chances and further places rest on the value that they question. */
 const DOUBTS = ["end float larger than lost motion", "drive play larger than lost motion"];
 
-/** Why there is no verdict yet, what it looks like so far, and what to do next. */
+/** Why there is no verdict yet, what is likeliest so far, and what to do next, in sentences. */
 export function measureMoreSentences(assessment: Assessment, lengths: Lengths): readonly string[] {
   const chief = assessment.reasons[0];
   const why = chief === undefined ? [] : [whySentence(chief, assessment, lengths)];
@@ -47,7 +47,7 @@ function whySentence(reason: Reason, assessment: Assessment, lengths: Lengths): 
   }
 }
 
-/** Where rounding, rectangular over a graduation, outweighs scatter, it is the indicator that stands in the way. */
+/** Finer graduations help where rounding, rectangular over a graduation, exceeds the scatter of the readings. */
 function finerWould({ resolution, repeatability }: Assessment): string {
   return resolution / Math.sqrt(12) > repeatability
     ? "; readings with an indicator of finer graduations may"
@@ -60,13 +60,13 @@ function soFar(assessment: Assessment): readonly string[] {
   const others = ACTIONS.filter((action) => action !== likeliest && chances[action] >= WORTH_NAMING)
     .sort((a, b) => chances[b] - chances[a])
     .map((action) => `${actionWords(action, assessment)} (${inAHundred(chances[action])})`);
-  const besides = others.length === 0 ? "" : `; it could also be ${others.join(" or ")}`;
+  const besides = others.length === 0 ? "" : `; it could also be ${anyOf(others)}`;
   return [
     `Likeliest so far: ${actionWords(likeliest, assessment)} (chance ${inAHundred(chances[likeliest])})${besides}.`,
   ];
 }
 
-/** What can be undone comes before what cannot, and nothing is touched that is likeliest in order. */
+/** The step that can be undone; none on a slide that is likeliest in order. */
 function reversibleStep(assessment: Assessment): string {
   const { likeliest, settings } = assessment;
   if (likeliest === "correct-end-float" || excessPlay(assessment).length > 0) {
@@ -85,7 +85,5 @@ function whatToRead(next: readonly NextReading[], lengths: Lengths): readonly st
     "endFloat" in reading ? "the end float" : `at about ${lengths.spot(reading.position)}`,
   );
   if (places.length === 0) return [];
-  const last = places.at(-1);
-  const list = places.length === 1 ? last : `${places.slice(0, -1).join(", ")} and ${last}`;
-  return [`Read next ${list}.`];
+  return [`Read next ${allOf(places)}.`];
 }

@@ -2,14 +2,14 @@ import type { Action, Assessment } from "../analysis/assessment.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import { ACTION_WORDS, capitalised, estimateWords } from "./words.ts";
 
-/** Part of lost motion that neither nut nor screw is to blame for, and that no nut removes. */
+/** The parts of lost motion outside nut and screw; no nut removes them. */
 export type OutsidePlay = "end float" | "drive play";
 
 const DRIVE_PLAY = "(key, pin or gears between wheel and screw)";
 
 /**
- * What of it is more than it can be set to. End float is where it exceeds what a thrust bearing in order has by more
- * than its own standard uncertainty, a quarter of the 95 % interval; drive play is wherever a reading could show it.
+ * The parts that are larger than need be: end float where it exceeds the attainable end float by more than its
+ * standard uncertainty, a quarter of the 95 % interval; drive play where it exceeds half the resolution.
  */
 export function excessPlay({
   endFloat,
@@ -26,20 +26,20 @@ export function excessPlay({
   return excess;
 }
 
-/** What of it is corrected before nut or screw are touched; nothing where they are not, or where more is to be read. */
+/** The parts to correct before nut or screw; none where the verdict touches neither. */
 export function correctedFirst(assessment: Assessment): readonly OutsidePlay[] {
   const { verdict } = assessment;
   const touchesParts = verdict === "adjust-nut" || verdict === "replace-nuts" || verdict === "remake-screw";
   return touchesParts ? excessPlay(assessment) : [];
 }
 
-/** What is done, as an instruction. Correcting the end float stands for drive play too, so it names what there is. */
+/** An action as an instruction. "correct-end-float" also covers drive play, so it names what there is to correct. */
 export function actionWords(action: Action, assessment: Assessment): string {
   const excess = action === "correct-end-float" ? excessPlay(assessment) : [];
   return excess.length === 0 ? ACTION_WORDS[action] : `correct the ${excess.join(" and the ")}`;
 }
 
-/** The step that comes before nut or screw, where there is one. */
+/** The step before nut or screw as a sentence; none where there is no such step. */
 export function firstStep(assessment: Assessment, lengths: Lengths): readonly string[] {
   const { endFloat, drivePlay, settings } = assessment;
   const steps = correctedFirst(assessment).map((play) =>
@@ -51,7 +51,7 @@ export function firstStep(assessment: Assessment, lengths: Lengths): readonly st
   return [`First ${steps.join(", and ")}; no nut removes ${steps.length === 1 ? "it" : "them"}.`];
 }
 
-/** How much of the lost motion it is, and that correcting it is enough. */
+/** How much of lost motion is end float and drive play, and that correcting them is enough. */
 export function enoughToCorrect(assessment: Assessment, lengths: Lengths): readonly string[] {
   const { endFloat, drivePlay, settings } = assessment;
   const excess = excessPlay(assessment);
@@ -74,7 +74,7 @@ export function enoughToCorrect(assessment: Assessment, lengths: Lengths): reado
   ];
 }
 
-/** End float that does no harm yet, told last. */
+/** End float to correct when convenient, because the limit is kept all the same. */
 export function whenConvenient(assessment: Assessment, lengths: Lengths): readonly string[] {
   const { endFloat, settings } = assessment;
   if (endFloat === null || !excessPlay(assessment).includes("end float")) return [];

@@ -1,12 +1,12 @@
 import type { Assessment } from "../analysis/assessment.ts";
-import { takenUp } from "../analysis/decide/decision.ts";
+import { removedByTakeUp } from "../analysis/decide/decision.ts";
 import type { Interval } from "../analysis/decide/settings.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import { evennessOf } from "../picture/evenness.ts";
-import type { NutPlace } from "../picture/nutPlace.ts";
-import { estimateWords } from "./words.ts";
+import type { NutPlace } from "../picture/screw/nutPlace.ts";
+import { allOf, estimateWords } from "./words.ts";
 
-/** What an assessment says of a place, each in a sentence or less. */
+/** What an assessment says about a place, each in at most a sentence. */
 export interface PlaceWords {
   /** `0.18 mm, give or take 0.02`. */
   readonly lostMotion: string;
@@ -16,6 +16,7 @@ export interface PlaceWords {
   readonly binds: string;
 }
 
+/** What the assessment says about a place of the nut, in words. */
 export function placeWords(place: NutPlace, assessment: Assessment, lengths: Lengths): PlaceWords {
   return {
     lostMotion: estimateWords(place.lostMotion, lengths),
@@ -26,9 +27,9 @@ export function placeWords(place: NutPlace, assessment: Assessment, lengths: Len
 
 function repair({ asItIs }: NutPlace, { settings }: Assessment, lengths: Lengths): string {
   if (!settings.adjustable) return "With new nuts on this screw";
-  const amount = takenUp(asItIs.uniform, settings);
+  const amount = removedByTakeUp(asItIs.uniform, settings);
   if (lengths.figure(amount) === lengths.figure(0)) return "The nut has nothing to take up. As it is";
-  return amount < takenUp(asItIs.uniform, { ...settings, takeUpLeft: Number.POSITIVE_INFINITY })
+  return amount < removedByTakeUp(asItIs.uniform, { ...settings, takeUpLeft: Number.POSITIVE_INFINITY })
     ? `Taken up by the ${lengths.lostMotion(amount)} that the nut has left`
     : "Taken up as far as the tight spot lets it";
 }
@@ -43,12 +44,10 @@ function bindWords({ fitting, bindsWhenFitted }: NutPlace, assessment: Assessmen
     : "A nut made to fit here";
   return bindsWhenFitted.length === 0
     ? `${fitted} would bind nowhere.`
-    : `${fitted} would bind ${stretchWords(bindsWhenFitted, lengths)}.`;
+    : `${fitted} would bind ${intervalWords(bindsWhenFitted, lengths)}.`;
 }
 
 /** `from about 0 mm to 60 mm and from 240 mm to 300 mm`. */
-function stretchWords(stretches: readonly Interval[], lengths: Lengths): string {
-  const each = stretches.map(({ from, to }) => `from ${lengths.spot(from)} to ${lengths.spot(to)}`);
-  const last = each.at(-1) ?? "";
-  return each.length < 2 ? last : `${each.slice(0, -1).join(", ")} and ${last}`;
+function intervalWords(intervals: readonly Interval[], lengths: Lengths): string {
+  return allOf(intervals.map(({ from, to }) => `from ${lengths.spot(from)} to ${lengths.spot(to)}`));
 }

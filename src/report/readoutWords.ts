@@ -2,8 +2,8 @@ import type { Assessment } from "../analysis/assessment.ts";
 import type { LostMotion } from "../analysis/correct/corrections.ts";
 import { SAME_PLACE } from "../analysis/correct/samePlace.ts";
 import type { Lengths } from "../inspection/lengths.ts";
-import { placeAt } from "../picture/nutPlace.ts";
-import { estimateWords } from "./words.ts";
+import { placeAt } from "../picture/screw/nutPlace.ts";
+import { allOf, estimateWords } from "./words.ts";
 
 /**
  * What a profile shows at a place, in sentences: lost motion with its interval, what adjusting would leave, what was
@@ -33,7 +33,5 @@ export function readoutWords(assessment: Assessment, position: number, lengths: 
 
 /** `0.27 and 0.28 mm`, in the order in which they were read. */
 export function figures(readings: readonly LostMotion[], lengths: Lengths): string {
-  const each = readings.map(({ value }) => lengths.figure(value));
-  const last = each.pop() ?? "";
-  return each.length === 0 ? `${last} ${lengths.units}` : `${each.join(", ")} and ${last} ${lengths.units}`;
+  return `${allOf(readings.map(({ value }) => lengths.figure(value)))} ${lengths.units}`;
 }

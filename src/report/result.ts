@@ -11,15 +11,14 @@ import type {
   Verdict,
   WornZone,
 } from "../analysis/assessment.ts";
-import type { Positioning } from "../analysis/positioning.ts";
+import type { Positioning } from "../analysis/positioning/positioning.ts";
 import { lengthsIn } from "../inspection/lengths.ts";
 import type { Inspection } from "../inspection/schema.ts";
 import { fromMillimetres, type Units } from "../inspection/units.ts";
-import { alternativesOf } from "./alternatives.ts";
 import { cautionsOf } from "./cautions.ts";
-import { roundedShares } from "./roundedShares.ts";
+import { alternativesOf } from "./evidence/alternatives.ts";
+import { DECIMALS, finite, mapNumbers, roundedShares, throughout } from "./jsonNumbers.ts";
 import { summaryOf } from "./summary.ts";
-import { DECIMALS, finite, mapNumbers, throughout } from "./writtenNumbers.ts";
 
 /** What the command answers with `--json`: the assessment with its words, lengths in the inspection's units. */
 export interface Result {

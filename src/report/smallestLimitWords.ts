@@ -3,18 +3,19 @@ import type { SmallestLimit } from "../analysis/decide/smallestLimits.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import { fromMillimetres } from "../inspection/units.ts";
 import { excessPlay } from "./outsidePlay.ts";
+import { allOf } from "./words.ts";
 
-/** With these in the way, chances are what the readings point to and no more. */
-const IN_THE_WAY: readonly Reason[] = ["coverage", "unread-end", "checks"];
+/** While one of these holds a verdict back, chances only show what the readings point to. */
+const HOLDING_BACK: readonly Reason[] = ["coverage", "unread-end", "checks"];
 
-/** A limit that is kept: rounded up, so that the limit as it is told is kept, too. */
+/** A limit that is kept, rounded up, so that the limit as written is kept, too. */
 export function keptLimit(millimetres: number, lengths: Lengths): string {
   const decimals = lengths.figure(0).split(".")[1]?.length ?? 0;
   const steps = Math.ceil(fromMillimetres(millimetres, lengths.units) * 10 ** decimals - 1e-6);
   return `${(steps / 10 ** decimals).toFixed(decimals)} ${lengths.units}`;
 }
 
-/** Those whose figures, as they are shown, differ from that of the step before, which is less work. */
+/** The limits whose written figure differs from that of the step before, which is less work. */
 export function toldApart(limits: readonly SmallestLimit[], lengths: Lengths): readonly SmallestLimit[] {
   const shown = limits.map(({ sure }) => keptLimit(sure, lengths));
   return limits.filter((_, i) => shown[i] !== shown[i - 1]);
@@ -30,12 +31,10 @@ export function smallestLimitWords(
     const orMore = i === 0 ? "or more " : "";
     return `${keptLimit(sure, lengths)} ${orMore}${withStep(action, assessment)}`;
   });
-  const last = parts.at(-1);
-  const list = parts.length < 2 ? last : `${parts.slice(0, -1).join(", ")} and ${last}`;
-  const caution = assessment.reasons.some((reason) => IN_THE_WAY.includes(reason))
+  const caution = assessment.reasons.some((reason) => HOLDING_BACK.includes(reason))
     ? " That is what the readings point to; more is needed before it is a verdict."
     : "";
-  return `These limits would very likely be kept: ${list}.${caution}`;
+  return `These limits would very likely be kept: ${allOf(parts)}.${caution}`;
 }
 
 function withStep(action: Action, assessment: Assessment): string {

@@ -1,11 +1,22 @@
 import type { Assessment, Verdict } from "../analysis/assessment.ts";
 import type { Lengths } from "../inspection/lengths.ts";
 import { evennessOf } from "../picture/evenness.ts";
-import { greatestWords } from "./greatestWords.ts";
 import { measureMoreSentences } from "./measureMore.ts";
-import { noVerdictSentences } from "./noVerdict.ts";
-import { enoughToCorrect, firstStep, whenConvenient } from "./outsidePlay.ts";
-import { estimateWords } from "./words.ts";
+import { actionWords, correctedFirst, enoughToCorrect, firstStep, whenConvenient } from "./outsidePlay.ts";
+import { capitalised, estimateWords } from "./words.ts";
+
+/** The verdict in a few words, for a heading. */
+export function verdictTitle(assessment: Assessment): string {
+  const { verdict, reasons } = assessment;
+  if (verdict === "no-verdict") return "No verdict";
+  if (verdict === "measure-more") {
+    return reasons[0] === "at-the-limit" ? "Too close to the limit to call" : "Measure more before deciding";
+  }
+  const action = actionWords(verdict, assessment);
+  return correctedFirst(assessment).length === 0
+    ? capitalised(action)
+    : `${capitalised(actionWords("correct-end-float", assessment))}, then ${action}`;
+}
 
 type Sentences = (assessment: Assessment, lengths: Lengths) => readonly string[];
 
@@ -102,4 +113,49 @@ function leaves(
       ? `, where it is worst, at about ${lengths.spot(position)}`
       : "";
   return `${what} will leave ${estimateWords(worst, lengths)}${where}.`;
+}
+
+/** Why no verdict is given, what to do about it, and what was found all the same. */
+function noVerdictSentences(assessment: Assessment, lengths: Lengths): readonly string[] {
+  const { reasons, settings } = assessment;
+  if (reasons.includes("holds-load")) {
+    return [
+      "This screw holds up a load and is a safety part, so no verdict is given: have it inspected by a competent person to the maker's limits and local rules.",
+      found(assessment, lengths),
+    ];
+  }
+  if (reasons.includes("spring-loaded")) {
+    return [
+      "A spring-loaded nut hides its wear unless the reading force exceeds the spring, so no verdict is given.",
+      "Read again with a force that overcomes the spring, and say in the slide's data that it was overcome.",
+      found(assessment, lengths),
+    ];
+  }
+  const perfect = settings.runningClearance + settings.endFloatAttainable;
+  return [
+    `Parts in perfect order could not meet a limit of ${lengths.position(settings.limit)}: running clearance and attainable end float already come to ${lengths.position(perfect)}.`,
+    "Set a limit that can be met.",
+    found(assessment, lengths),
+  ];
+}
+
+function found(assessment: Assessment, lengths: Lengths): string {
+  const against =
+    evennessOf(assessment, lengths) === "uneven"
+      ? `, against ${lengths.lostMotion(assessment.tightSpot.backlash)} at the tight spot`
+      : "";
+  return `${greatestWords(assessment, lengths)}${against}.`;
+}
+
+/** How much lost motion was found, as the beginning of a sentence; where, as far as the readings show it. */
+function greatestWords(assessment: Assessment, lengths: Lengths): string {
+  const amount = estimateWords(assessment.greatest, lengths);
+  switch (evennessOf(assessment, lengths)) {
+    case "uneven":
+      return `At about ${lengths.spot(assessment.loosestSpot.position)}, where it is greatest, lost motion is ${amount}`;
+    case "even":
+      return `Lost motion is ${amount}, the same everywhere as far as the readings show`;
+    case "open":
+      return `Lost motion is ${amount}, where it is greatest`;
+  }
 }

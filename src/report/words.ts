@@ -1,5 +1,6 @@
-import type { Action, Estimate } from "../analysis/assessment.ts";
+import type { Action, Conformance, Estimate } from "../analysis/assessment.ts";
 import type { Lengths } from "../inspection/lengths.ts";
+import { roundTo } from "../inspection/units.ts";
 
 /** What is done, as an instruction. */
 export const ACTION_WORDS: Readonly<Record<Action, string>> = {
@@ -10,7 +11,7 @@ export const ACTION_WORDS: Readonly<Record<Action, string>> = {
   "remake-screw": "remake the screw, with nuts to match",
 };
 
-/** An interval is told by both its ends where one side of it is more than so many times the other. */
+/** Both ends of an interval are given where one side of it is more than so many times the other. */
 const LOPSIDED = 2.5;
 
 /**
@@ -62,7 +63,44 @@ export function inAHundred(chance: number): string {
   return `${Math.round(chance * 100)} in 100`;
 }
 
+/** Whether lost motion keeps the limit, in the sense of ISO 14253-1: `over the limit of 0.15 mm, proven`. */
+export function conformanceWords(conformance: Conformance, limit = "the limit"): string {
+  switch (conformance) {
+    case "proven":
+      return `within ${limit}, proven`;
+    case "disproven":
+      return `over ${limit}, proven`;
+    case "not proven":
+      return `within or over ${limit}, not proven`;
+  }
+}
+
 /** The text with its first letter large. */
 export function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Finer than anything is read: what lies beyond it is a trace of binary fractions. */
+const MOST_DECIMALS = 6;
+
+/** Numbers as they were stated, each with as many decimals as the longest, so that they stand in a column. */
+export function columnFigures(values: readonly number[]): readonly string[] {
+  const decimals = values.map((value) => {
+    const figure = String(roundTo(value, MOST_DECIMALS));
+    return figure.includes("e") ? MOST_DECIMALS : (figure.split(".")[1] ?? "").length;
+  });
+  return values.map((value) => value.toFixed(Math.max(0, ...decimals)));
+}
+
+const AND = new Intl.ListFormat("en-GB", { type: "conjunction" });
+const OR = new Intl.ListFormat("en-GB", { type: "disjunction" });
+
+/** `a`, `a and b`, `a, b and c`. */
+export function allOf(parts: readonly string[]): string {
+  return AND.format(parts);
+}
+
+/** `a`, `a or b`, `a, b or c`. */
+export function anyOf(parts: readonly string[]): string {
+  return OR.format(parts);
 }

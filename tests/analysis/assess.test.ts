@@ -315,10 +315,10 @@ describe("readings that are judged by themselves", () => {
     });
     if (!outcome.ok) throw new Error(outcome.problem.what);
     expect(judged).toEqual([13, 12]);
-    const { parts, lone } = outcome.value.keptDraws();
-    expect(lone.map(({ from }) => from)).toEqual([[6]]);
-    expect([...parts.keys()]).toEqual(["0,1,2,3,4,5,7,8,9,10,11,12"]);
-    for (const { worst, tight, endFloat } of [...parts.values()].flat()) {
+    const { subsets, toConfirm } = outcome.value.retainedDraws();
+    expect(toConfirm.map(({ from }) => from)).toEqual([[6]]);
+    expect([...subsets.keys()]).toEqual(["0,1,2,3,4,5,7,8,9,10,11,12"]);
+    for (const { worst, tight, endFloat } of [...subsets.values()].flat()) {
       expect([worst, tight]).toEqual([0.3 - endFloat, 0.3 - endFloat]);
     }
     expect(judged).toEqual([13, 12]);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { assessOnce } from "../../src/analysis/assessOnce.ts";
+import { cachedAssess } from "../../src/analysis/assess.ts";
 import { beforeAndAfter } from "../../src/analysis/beforeAndAfter.ts";
 import { compareSurveys } from "../../src/analysis/comparison/compareSurveys.ts";
 import { runningInOf } from "../../src/analysis/runningIn/runningInOf.ts";
@@ -27,7 +27,7 @@ describe("before and after", () => {
 
   it("assesses no survey twice", () => {
     const asked: string[] = [];
-    const once = assessOnce();
+    const once = cachedAssess();
     const seen = new Set<unknown>();
     beforeAndAfter(three, {}, (all, id) => {
       asked.push(id);

@@ -1,6 +1,6 @@
 import { assessSurvey } from "../../src/analysis/assess.ts";
 import type { Assessment, Finding } from "../../src/analysis/assessment.ts";
-import { SURE_ENOUGH } from "../../src/analysis/decide/chooseVerdict.ts";
+import { REQUIRED_CHANCE } from "../../src/analysis/decide/chooseVerdict.ts";
 import type { ProfileModel } from "../../src/analysis/profile/draws.ts";
 import type { Inspection } from "../../src/inspection/schema.ts";
 import { FAULTS, type Fault, MISTAKES } from "../simulator/faults.ts";
@@ -120,5 +120,7 @@ function differing(a: Inspection, b: Inspection): number {
 
 /** What the readings by themselves lead to, whatever checks say of them. */
 function leading({ likeliest, chances }: Assessment): string {
-  return likeliest !== null && chances !== null && chances[likeliest] >= SURE_ENOUGH ? likeliest : UNDECIDED;
+  return likeliest !== null && chances !== null && chances[likeliest] >= REQUIRED_CHANCE
+    ? likeliest
+    : UNDECIDED;
 }

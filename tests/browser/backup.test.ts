@@ -1,18 +1,12 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { LARGER, SMALL, withPhotographs } from "./photographs.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { backlash, describeSlide, dropFiles, EVEN, goHome, kept, typeReadings } from "./steps.ts";
+import { useServedPage } from "./servedPage.ts";
+import { backlash, dropFiles, EVEN, goHome, kept, openSlide } from "./steps.ts";
 import { everythingIn, held, putRecord, recordsOf } from "./store.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 type File = readonly [name: string, content: string];
 
@@ -23,7 +17,7 @@ const PHOTOGRAPHED: File = ["photographed.json", withPhotographs()];
 
 const dialog = (page: Page) => page.getByRole("dialog", { name: /^Restore / });
 const said = (page: Page, text: string | RegExp) => page.getByRole("status").filter({ hasText: text });
-const entries = (page: Page) => page.getByRole("region", { name: "Kept in this browser" }).getByRole("link");
+const entries = (page: Page) => page.getByRole("region", { name: "Saved in this browser" }).getByRole("link");
 const conflict = (page: Page, slide: string | RegExp) => dialog(page).getByRole("group", { name: slide });
 
 async function opened(page: Page, ...files: readonly File[]): Promise<void> {
@@ -50,8 +44,7 @@ async function savedBackup(page: Page): Promise<string> {
 test("a backup restored on an empty browser gives back every byte of every inspection and photograph", async () => {
   const page = await served.open();
   await opened(page, PHOTOGRAPHED, LATHE, KNEE);
-  await describeSlide(page);
-  await typeReadings(page, EVEN.slice(0, 4));
+  await openSlide(page, EVEN.slice(0, 4));
   // What cannot be read is in no inspection, and must not be lost either.
   await backlash(page, 2).fill("0.2x");
   await held(page, "0.2x");
@@ -155,7 +148,7 @@ test("what would be replaced is named, and can be saved to a file first, from wh
   await conflict(page, /^Knee/).getByRole("radio", { name: "Keep both" }).check();
   expect(await replacing.count()).toBe(0);
   await conflict(page, /^Knee/).getByRole("radio", { name: "Take the backup’s" }).check();
-  expect(await replacing.textContent()).toMatch(/“Knee” as saved here .* cannot be taken back/);
+  expect(await replacing.textContent()).toMatch(/“Knee” as saved here .* cannot be undone/);
   expect(await replacing.textContent()).not.toContain("Cross slide");
   const [download] = await Promise.all([
     page.waitForEvent("download"),
@@ -291,7 +284,7 @@ test("a restore that fails half-way says so, and leaves what was", async () => {
   });
   await dropFiles(other, ["backup.json", backup]);
   await dialog(other).getByRole("button", { name: "Restore 2 slides" }).click();
-  await dialog(other).getByText("Not restored: this browser has no room left").waitFor();
+  await dialog(other).getByText("Not restored: this browser has no storage space left").waitFor();
   expect(await everythingIn(other)).toBe(before);
 });
 

@@ -1,17 +1,11 @@
 import type { Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
 import { dropFiles } from "./steps.ts";
 
-let served: ServedPage;
+const served = useServedPage();
 
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
-
-/** A slide worn in the middle, read twice every 25 mm to the same figure, and once more with what was struck. */
+/** A slide worn in the middle: two equal readings every 25 mm, and a struck reading at 75 mm. */
 const INSPECTION = JSON.stringify({
   format: "tightspot-inspection",
   version: 1,
@@ -44,10 +38,8 @@ const INSPECTION = JSON.stringify({
   ],
 });
 
-async function opened(width = 820, lacks: () => void = () => {}): Promise<Page> {
+async function opened(width = 820): Promise<Page> {
   const page = await served.open({ width, height: 900 });
-  await page.addInitScript(lacks);
-  await page.reload();
   await dropFiles(page, ["cross-slide.json", INSPECTION]);
   await page.getByRole("heading", { name: /Remake the screw/ }).waitFor();
   await page.locator("canvas").waitFor();
@@ -56,18 +48,12 @@ async function opened(width = 820, lacks: () => void = () => {}): Promise<Page> 
   return page;
 }
 
-/** Of the profile and its readings, by light. */
+/** The colour of the profile and its readings in light mode. */
 const LAYOUT_BLUE = "18,58,107";
 
-/** The colours of the drawing, of those drawn without any ground shining through. */
+/** The opaque colours on the canvas. */
 function coloursOf(canvas: HTMLCanvasElement): string[] {
-  // The canvas is drawn on by a worker: a copy of it is looked at.
-  const copy = document.createElement("canvas");
-  copy.width = canvas.width;
-  copy.height = canvas.height;
-  const context = copy.getContext("2d");
-  context?.drawImage(canvas, 0, 0);
-  const { data } = context?.getImageData(0, 0, copy.width, copy.height) ?? { data: [] };
+  const { data } = canvas.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height) ?? { data: [] };
   const seen = new Set<string>();
   for (let i = 0; i < data.length; i += 4)
     if (data[i + 3] === 255) seen.add(`${data[i]},${data[i + 1]},${data[i + 2]}`);
@@ -77,15 +63,18 @@ function coloursOf(canvas: HTMLCanvasElement): string[] {
 const reader = (page: Page): Locator => page.getByRole("slider", { name: "Read the profile off" });
 const said = (page: Page): Promise<string | null> => reader(page).getAttribute("aria-valuetext");
 const readout = (page: Page): Locator => page.locator("tightspot-profile-chart .readout");
+const canvasOf = (page: Page): Locator => page.locator("tightspot-profile-chart canvas");
+const drawn = (page: Page): Promise<string> =>
+  canvasOf(page).evaluate((element) => (element as HTMLCanvasElement).toDataURL());
 
-/** Where on the screen a place of the travel is, halfway up the chart. */
+/** The point of the screen at a share of the chart's width, halfway up. */
 async function placeOf(page: Page, share: number): Promise<{ readonly x: number; readonly y: number }> {
   const box = await reader(page).boundingBox();
   if (box === null) throw new Error("The chart is not shown.");
   return { x: box.x + box.width * share, y: box.y + box.height / 2 };
 }
 
-test("keys walk from station to station and tell what was read, struck and worked out, with units", async () => {
+test("keys move from station to station and read off the profile, the readings and struck ones, with units", async () => {
   const page = await opened();
   await reader(page).focus();
   for (let station = 0; station < 3; station++) await page.keyboard.press("PageUp");
@@ -101,8 +90,10 @@ test("keys walk from station to station and tell what was read, struck and worke
   await readout(page).getByText("At 300 mm.").waitFor();
 });
 
-test("a pointer reads the place off that it is at", async () => {
+test("a pointer reads off the place it is at, and the chart marks the place", async () => {
   const page = await opened();
+  expect(await canvasOf(page).evaluate(coloursOf)).toContain(LAYOUT_BLUE);
+  const before = await drawn(page);
   await readout(page)
     .getByText(/Touch the chart, point at it/)
     .waitFor();
@@ -111,44 +102,16 @@ test("a pointer reads the place off that it is at", async () => {
   await readout(page)
     .getByText(/^At 1\d\d mm\. Lost motion 0\.\d\d mm/)
     .waitFor();
+  await expect.poll(() => drawn(page)).not.toBe(before);
 });
 
-test.each([
-  [
-    "cannot hand a canvas to a worker",
-    () => {
-      delete (HTMLCanvasElement.prototype as Partial<HTMLCanvasElement>).transferControlToOffscreen;
-    },
-  ],
-  [
-    "cannot load the worker that draws",
-    () => {
-      window.Worker = class extends Worker {
-        constructor(url: string | URL, options?: WorkerOptions) {
-          super(String(url).includes("chartWorker") ? new URL("gone.js", location.href) : url, options);
-        }
-      };
-    },
-  ],
-])("a browser that %s draws the chart on the page, to be read off all the same", async (_lack, lacks) => {
-  const page = await opened(820, lacks);
-  const canvas = page.locator("tightspot-profile-chart canvas");
-  await expect.poll(() => canvas.evaluate(coloursOf)).toContain(LAYOUT_BLUE);
-  expect(await canvas.evaluate((element: HTMLCanvasElement) => element.getContext("2d") !== null)).toBe(true);
-  const { x, y } = await placeOf(page, 0.5);
-  await page.mouse.move(x, y);
-  await readout(page)
-    .getByText(/^At 1\d\d mm\. Lost motion 0\.\d\d mm/)
-    .waitFor();
-});
-
-test("a finger reads off, and does not keep the page from being scrolled", async () => {
+test("a finger reads off and can still scroll the page", async () => {
   const page = await opened(360);
   const touchAction = await reader(page).evaluate((element) => getComputedStyle(element).touchAction);
   expect(touchAction).toBe("pan-y");
 });
 
-test("a stretch that is dragged over is shown closer, and all of it again on asking", async () => {
+test("dragging over a part zooms to it, and a button shows the whole travel again", async () => {
   const page = await opened();
   const [start, end] = [await placeOf(page, 0.4), await placeOf(page, 0.6)];
   await page.mouse.move(start.x, start.y);
@@ -166,7 +129,7 @@ test("a stretch that is dragged over is shown closer, and all of it again on ask
   expect(await stations.count()).toBe(14);
 });
 
-test("keys and buttons show it closer, and what is read off stays in sight", async () => {
+test("keys and buttons zoom, and the place that is read off stays in view", async () => {
   const page = await opened();
   const status = (text: RegExp) => page.getByRole("status").filter({ hasText: text });
   await reader(page).focus();
@@ -179,13 +142,17 @@ test("keys and buttons show it closer, and what is read off stays in sight", asy
   await status(/^Shown from 38 mm to 113 mm\.$/).waitFor({ state: "attached" });
   await reader(page).focus();
   await page.keyboard.press("End");
-  await page.locator("tightspot-profile-chart .line").waitFor();
-  await page.keyboard.press("0");
+  await page.getByText("The same as a table").click();
+  await page
+    .getByRole("table", { name: "Readings at each station" })
+    .getByRole("rowheader", { name: "300", exact: true })
+    .waitFor();
+  await reader(page).press("0");
   await status(/^The whole travel is shown\.$/).waitFor({ state: "attached" });
   expect(await page.getByRole("button", { name: "Show more of it" }).isDisabled()).toBe(true);
 });
 
-test("with Control the wheel shows it closer where it points; without, it scrolls the page", async () => {
+test("with Control the wheel zooms at the pointer; without, it scrolls the page", async () => {
   const page = await opened();
   const { x, y } = await placeOf(page, 0.5);
   await page.mouse.move(x, y);
@@ -210,22 +177,20 @@ test("the table has the readings of each station, struck ones apart", async () =
   expect(await row.getByRole("cell").allInnerTexts()).toEqual(["0.12 0.12", "0.24"]);
 });
 
-test("out of sight the chart is not drawn anew with every key; in sight again, it shows what is there now", async () => {
+test("far from the viewport the chart is not redrawn at every key; back in view it is up to date", async () => {
   const page = await opened(412);
-  const canvas = page.locator("tightspot-profile-chart canvas");
-  const drawn = () => canvas.evaluate((element) => (element as HTMLCanvasElement).toDataURL());
-  const title = () => canvas.getAttribute("aria-label");
-  const before = { drawn: await drawn(), title: await title() };
+  const title = () => canvasOf(page).getAttribute("aria-label");
+  const before = { drawn: await drawn(page), title: await title() };
   const last = page.getByLabel("Backlash, reading 26", { exact: true });
   await last.evaluate((cell) => cell.scrollIntoView());
   await last.fill("0.93");
   await expect.poll(title, { timeout: 10_000 }).not.toBe(before.title);
-  expect(await drawn()).toBe(before.drawn);
-  await canvas.scrollIntoViewIfNeeded();
-  await expect.poll(drawn).not.toBe(before.drawn);
+  expect(await drawn(page)).toBe(before.drawn);
+  await canvasOf(page).scrollIntoViewIfNeeded();
+  await expect.poll(() => drawn(page)).not.toBe(before.drawn);
 });
 
-test("on paper the whole profile is drawn in lines, and the screw with it, wherever the page stands", async () => {
+test("the print has the whole profile as SVG, and the screw, wherever the page is scrolled", async () => {
   const page = await opened(1280);
   await page.getByRole("button", { name: "Show it closer" }).click();
   await page.evaluate(() => {
@@ -234,14 +199,14 @@ test("on paper the whole profile is drawn in lines, and the screw with it, where
   await page.emulateMedia({ media: "print" });
   await page.getByRole("img", { name: /^Lost motion: 0\.11 mm at the tight spot/ }).waitFor();
   expect(await page.locator("canvas").isVisible()).toBe(false);
-  const drawn = page.locator("tightspot-profile-chart .on-paper");
-  expect(await drawn.getByText("300", { exact: true }).count()).toBe(1);
+  const printed = page.locator("tightspot-profile-chart .printed");
+  expect(await printed.getByText("300", { exact: true }).count()).toBe(1);
   await page.getByText(/^The screw along its travel, wear drawn/).waitFor();
 });
 
-test("with forced colours the chart is drawn in the reader's own", async () => {
+test("with forced colours the chart takes the reader's colours", async () => {
   const page = await opened();
-  const colours = () => page.locator("tightspot-profile-chart canvas").evaluate(coloursOf);
+  const colours = () => canvasOf(page).evaluate(coloursOf);
   await expect.poll(colours).toContain(LAYOUT_BLUE);
   await page.emulateMedia({ forcedColors: "active" });
   await expect.poll(colours).not.toContain(LAYOUT_BLUE);

@@ -1,15 +1,9 @@
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, type Size, servePage } from "./servedPage.ts";
+import { expect, test } from "vitest";
+import { type Size, useServedPage } from "./servedPage.ts";
 import { kept } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 /** A sample opened, kept, and then opened again from the address. */
 async function openedAgain(sample: RegExp, size: Size, before: () => void): Promise<Page> {

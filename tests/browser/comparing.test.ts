@@ -1,19 +1,13 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { tightspot, workshop } from "../cli/command.ts";
+import { expect, test } from "vitest";
+import { tightspotProcess, workshop } from "../cli/command.ts";
 import { looseNut, wornScrew } from "../cli/inspections.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { useServedPage } from "./servedPage.ts";
 import { dropFiles } from "./steps.ts";
 
-let served: ServedPage;
+const served = useServedPage();
 const { file, path } = workshop();
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
 
 const part = (page: Page) => page.locator("tightspot-comparison-section");
 const before = (page: Page) => part(page).getByLabel("Before", { exact: true });
@@ -48,7 +42,7 @@ test("what compares is loaded when it is first opened, and takes the surveys tha
   page.on("request", (request) => loaded.push(request.url()));
   await page.getByRole("button", { name: /^Lathe 1/ }).click();
   await page.getByRole("heading", { name: "Leave it alone", level: 2 }).waitFor();
-  const ofPart = () => loaded.filter((url) => url.includes("comparingPanel"));
+  const ofPart = () => loaded.filter((url) => url.includes("comparisonPanel"));
   expect(ofPart()).toEqual([]);
   await openPart(page);
   await part(page)
@@ -63,7 +57,7 @@ test("it says what changed, whether the limit is kept, by how much, draws it, an
   const text = await shownText(page);
   const order = [
     "Taking up the nut removed",
-    "Proven: lost motion keeps the limit of 0.15 mm",
+    "Proven: lost motion is within the limit of 0.15 mm",
     "Uniform part 0.192 mm less give or take",
     "Uneven part none shown from",
     "Lost motion, before and after",
@@ -96,7 +90,7 @@ test("any two surveys are compared, and choosing the other of the two turns them
     "150-hours",
   ]);
   await part(page)
-    .getByText(/the change is told backwards in time/)
+    .getByText(/the change is given backwards in time/)
     .waitFor();
 });
 
@@ -127,7 +121,7 @@ test("the comparison follows what is typed", async () => {
     .first()
     .fill("0.1");
   await part(page)
-    .getByRole("heading", { name: "Disproven: lost motion exceeds the limit of 0.1 mm" })
+    .getByRole("heading", { name: "Proven: lost motion is over the limit of 0.1 mm" })
     .waitFor();
 });
 
@@ -139,7 +133,7 @@ test("the report on the comparison that is saved is the one that the command wri
   const [saved] = await Promise.all([page.waitForEvent("download"), link.click()]);
   expect(saved.suggestedFilename()).toBe("Saddle-cross-travel-4-hours-and-610-hours-report.html");
   const sample = "sample-data/running-in-boring-mill-saddle.json";
-  const { code } = await tightspot(["compare", sample, "--report", path("report.html")]);
+  const { code } = await tightspotProcess(["compare", sample, "--report", path("report.html")]);
   expect(code).toBe(0);
   expect(readFileSync(await saved.path(), "utf8")).toBe(readFileSync(path("report.html"), "utf8"));
 });

@@ -1,16 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, dropFiles, EVEN, kept, takeLog, typeReadings } from "./steps.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
+import { dropFiles, EVEN, kept, openSlide, takeLog } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const LOG = ["Position (mm);Backlash (mm)", "0;0,21", "60;0,20", "120;0,22"].join("\n");
 const position = (page: Page, reading: number) =>
@@ -31,8 +25,7 @@ test("a dropped log waits for the slide to be described, and its readings are th
 
 test("a log dropped on readings that are there asks whether to add them, replace them or start a survey", async () => {
   const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, EVEN.slice(0, 2));
+  await openSlide(page, EVEN.slice(0, 2));
 
   await dropFiles(page, ["log.csv", LOG]);
   await page.getByRole("button", { name: "Add to this survey" }).click();
@@ -54,7 +47,7 @@ test("a log dropped on readings that are there asks whether to add them, replace
 
 test("a log without units asks for them, and tells of each row that it cannot read", async () => {
   const page = await served.open();
-  await describeSlide(page);
+  await openSlide(page);
   await dropFiles(page, ["log.csv", "Position,Backlash\n0,0.008\n2,oops\n4,0.009\n"]);
   await page.getByRole("button", { name: "Inches" }).click();
   await page.getByText("Line 3").waitFor();
@@ -66,7 +59,7 @@ test("a log without units asks for them, and tells of each row that it cannot re
 
 test("a table pasted into a cell is taken in the units of the table", async () => {
   const page = await served.open();
-  await describeSlide(page);
+  await openSlide(page);
   await page.getByLabel("Position, next reading").focus();
   await page.evaluate(() => navigator.clipboard === undefined);
   await page.getByLabel("Position, next reading").evaluate((input) => {
@@ -135,7 +128,7 @@ test("every sample opens in one click and is kept", async () => {
     await kept(page);
     await page.getByRole("link", { name: "Tightspot" }).click();
   }
-  const keptLinks = page.getByRole("region", { name: "Kept in this browser" }).getByRole("link");
+  const keptLinks = page.getByRole("region", { name: "Saved in this browser" }).getByRole("link");
   await expect.poll(() => keptLinks.count()).toBe(files.length);
 });
 

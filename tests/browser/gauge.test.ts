@@ -1,16 +1,10 @@
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { send, withGauge } from "./fakeGauge.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { beginSlide, describeSlide } from "./steps.ts";
+import { useServedPage } from "./servedPage.ts";
+import { beginSlide, openSlide } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 async function connect(page: Page): Promise<void> {
   await page.getByText("Gauge on a cable").click();
@@ -68,7 +62,7 @@ test("a pattern picks what pressing a number cannot, and is there when the page 
   await send(page, "X=0.100;Y=0.210\r");
   const taken = page.getByRole("list", { name: "Readings taken" }).locator(".figure");
   await expect.poll(() => taken.allTextContents()).toEqual(["0.210 mm"]);
-  await page.getByText(/^Kept in this browser, /).waitFor();
+  await page.getByText(/^Saved in this browser, /).waitFor();
 
   await page.reload();
   await page.getByText("connected", { exact: true }).waitFor();
@@ -88,7 +82,7 @@ test("a gauge that sends without being asked fills no stations, and says so", as
 
 test("in the table a value goes where the cursor is, and the cursor goes on", async () => {
   const page = await withGauge(served);
-  await describeSlide(page);
+  await openSlide(page);
   await connect(page);
   await page.getByLabel("Position, next reading").fill("25");
   await page.getByLabel("Backlash, reading that cannot be read yet").focus();

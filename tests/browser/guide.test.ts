@@ -1,17 +1,11 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import type { PairReading } from "../../src/inspection/schema.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { useServedPage } from "./servedPage.ts";
 import { beginSlide, dropFiles, kept } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const SAMPLE = JSON.parse(readFileSync("sample-data/remake-screw-worn-at-one-end-planer-head.json", "utf8"));
 const [SURVEY] = SAMPLE.surveys;

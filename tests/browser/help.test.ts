@@ -1,17 +1,11 @@
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { TOPICS } from "../../src/app/help/topics.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { useServedPage } from "./servedPage.ts";
 import { dropFiles } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const PHONE = { width: 360, height: 740 };
 

@@ -1,19 +1,13 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import packageFile from "../../package.json" with { type: "json" };
 import { SMALL, withPhotographs } from "./photographs.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { backlash, describeSlide, dropFiles, EVEN, goHome, kept, typeReadings } from "./steps.ts";
+import { useServedPage } from "./servedPage.ts";
+import { backlash, dropFiles, EVEN, goHome, kept, openSlide, typeReadings } from "./steps.ts";
 import { everythingIn, held, recordsOf } from "./store.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const LATHE = readFileSync("sample-data/adjust-nut-lathe-2-cross-slide.json", "utf8");
 
@@ -33,8 +27,8 @@ async function openHistory(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Add an event" }).waitFor();
 }
 
-async function opened(file = LATHE): Promise<Page> {
-  const page = await served.open();
+async function opened(file = LATHE, open = () => served.open()): Promise<Page> {
+  const page = await open();
   await dropFiles(page, ["slide.json", file]);
   await verdict(page).waitFor();
   await kept(page);
@@ -181,7 +175,7 @@ test("what a file carried is there when it is opened in another browser", async 
 });
 
 test("pictures that nothing refers to go after a day, and not while a deletion can be taken back", async () => {
-  const page = await opened(withPhotographs());
+  const page = await opened(withPhotographs(), () => served.openApart());
   await goHome(page);
   const stored = async () =>
     JSON.parse(await everythingIn(page)).find(([name]: [string]) => name === "pictures")[1];
@@ -239,7 +233,7 @@ test("a verdict is noted when readings were changed and a file is saved, once, w
 test("looking at an inspection notes nothing; its report and an event note the verdict, and its file stays its own", async () => {
   const page = await opened();
   await goHome(page);
-  await page.getByRole("region", { name: "Kept in this browser" }).getByRole("link").click();
+  await page.getByRole("region", { name: "Saved in this browser" }).getByRole("link").click();
   await verdict(page).waitFor();
   await goHome(page);
   expect((await keptInspection(page)).verdicts).toBe(undefined);
@@ -248,7 +242,7 @@ test("looking at an inspection notes nothing; its report and an event note the v
     .first()
     .waitFor();
 
-  await page.getByRole("region", { name: "Kept in this browser" }).getByRole("link").click();
+  await page.getByRole("region", { name: "Saved in this browser" }).getByRole("link").click();
   await page.getByText("Report", { exact: true }).click();
   await Promise.all([
     page.waitForEvent("download"),
@@ -263,8 +257,8 @@ test("looking at an inspection notes nothing; its report and an event note the v
 
 test("a verdict is noted when another survey is begun or the inspection is left, and goes with its survey", async () => {
   const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, EVEN);
+  await openSlide(page, EVEN.slice(0, -1));
+  await typeReadings(page, EVEN.slice(-1));
   await page
     .getByRole("heading", { name: "Measure more before deciding" })
     .or(verdict(page))

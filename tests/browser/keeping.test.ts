@@ -1,14 +1,8 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
 import { backlash, describeSlide, kept, keptSurvey } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 test("another tab shows what is changed here", async () => {
   const page = await keptSurvey(served);
@@ -45,7 +39,7 @@ test("a change made on an older state is not saved over a newer one; both can be
   await kept(page);
 
   await page.getByRole("link", { name: "Tightspot" }).click();
-  const entries = page.getByRole("region", { name: "Kept in this browser" }).getByRole("link");
+  const entries = page.getByRole("region", { name: "Saved in this browser" }).getByRole("link");
   await entries.nth(1).waitFor();
   const figures: string[] = [];
   for (const index of [0, 1]) {
@@ -56,7 +50,7 @@ test("a change made on an older state is not saved over a newer one; both can be
   expect(figures.sort()).toEqual(["0.33", "0.44"]);
 });
 
-test("where the browser keeps nothing, the page says so with the reason and offers the file", async () => {
+test("if the browser cannot store anything, the page gives the reason and offers the file", async () => {
   const page = await served.open();
   await page.evaluate(() => {
     IDBFactory.prototype.open = () => {
@@ -72,7 +66,7 @@ test("where the browser keeps nothing, the page says so with the reason and offe
   await page.reload();
   await describeSlide(page);
   await page.getByRole("alert").filter({ hasText: "Not saved" }).waitFor();
-  await page.getByText("does not let the page keep anything (refused)").waitFor();
+  await page.getByText("does not let the page store anything (refused)").waitFor();
   await page.getByRole("button", { name: "Save a file" }).waitFor();
 });
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
 import {
   backlash,
   beginSlide,
@@ -14,13 +14,7 @@ import {
 } from "./steps.ts";
 import { putRecord, recordsOf } from "./store.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const alert = (page: Page, text: string) => page.getByRole("alert").filter({ hasText: text });
 
@@ -48,15 +42,15 @@ test("whatever field is typed in, what was typed is in the database within a sec
 });
 
 test("a full browser is told as not saved; with room made, all of it is saved", async () => {
-  const page = await served.open();
+  const page = await served.openApart();
   const devtools = await page.context().newCDPSession(page);
   const origin = new URL(served.address).origin;
   await devtools.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1 });
   await describeSlide(page);
-  await alert(page, "this browser has no room left").waitFor();
+  await alert(page, "this browser has no storage space left").waitFor();
   await typeReadings(page, EVEN.slice(0, 3));
-  expect(await page.getByText(/^Kept in this browser/).count()).toBe(0);
-  await alert(page, "this browser has no room left").waitFor();
+  expect(await page.getByText(/^Saved in this browser/).count()).toBe(0);
+  await alert(page, "this browser has no storage space left").waitFor();
 
   await devtools.send("Storage.overrideQuotaForOrigin", { origin });
   await page.getByRole("button", { name: "Try again" }).click();
@@ -94,7 +88,7 @@ test("a database that another tab holds on to is told, and had once that tab let
       }),
   );
   await backlash(page, 1).fill("0.35");
-  await alert(page, "another tab holds on to what this browser keeps").waitFor();
+  await alert(page, "another tab blocks the storage of this browser").waitFor();
   await other.close();
   // The deletion is done now: what is on the page is all there is, and it is not lost.
   await page.getByRole("button", { name: "Try again" }).click();
@@ -118,7 +112,10 @@ test("a tab of an older program makes way for a newer one, and tells that it sav
   expect(layout).toBe(3);
   await page.bringToFront();
   await backlash(page, 1).fill("0.35");
-  await alert(page, "were kept by a newer Tightspot, and were left alone").waitFor();
+  await alert(
+    page,
+    "a newer Tightspot saved the inspections in this browser; they were left alone",
+  ).waitFor();
   const [file] = await Promise.all([
     page.waitForEvent("download"),
     page.getByRole("button", { name: "Save a file" }).click(),
@@ -172,14 +169,14 @@ test("an older tab that does not make way is told of, and nothing it keeps is lo
   const older = await withFirstLayout(false);
   const page = await older.context().newPage();
   await page.goto(served.address);
-  await alert(page, "another tab holds on to what this browser keeps").waitFor();
+  await alert(page, "another tab blocks the storage of this browser").waitFor();
   await older.close();
   await page.getByRole("button", { name: "Try again" }).click();
   await page.getByRole("link", { name: /^Old slide/ }).waitFor();
 });
 
 test("the browser is asked to let stay what is kept, once there is something, and its answer is shown", async () => {
-  const page = await served.open();
+  const page = await served.openApart();
   const devtools = await page.context().newCDPSession(page);
   const { targetInfo } = await devtools.send("Target.getTargetInfo");
   await devtools.send("Browser.grantPermissions", {
@@ -187,7 +184,7 @@ test("the browser is asked to let stay what is kept, once there is something, an
     permissions: ["durableStorage"],
     origin: new URL(served.address).origin,
   });
-  await page.getByText("which may clear it when space runs short").waitFor();
+  await page.getByText("It may clear it when space runs short").waitFor();
   await beginSlide(page);
   await kept(page);
   await goHome(page);
@@ -196,27 +193,29 @@ test("the browser is asked to let stay what is kept, once there is something, an
 });
 
 test("where the browser promises nothing, that is shown, and it can be asked again", async () => {
-  const page = await keptSurvey(served);
+  const page = await served.open();
+  await beginSlide(page);
+  await kept(page);
   await goHome(page);
   await page.getByRole("button", { name: "Ask the browser to keep it" }).click();
-  await page.getByText("The browser was asked to keep what you enter, and does not promise it").waitFor();
+  await page.getByText("The browser does not promise to keep what you enter").waitFor();
 });
 
 test("what is in no file is told until it is saved to one, and again once it is changed", async () => {
   const page = await keptSurvey(served);
-  await page.getByText(/^Kept in this browser, .* not in a file yet$/).waitFor();
+  await page.getByText(/^Saved in this browser, .* not in a file yet$/).waitFor();
   await goHome(page);
-  await page.getByText("It is nowhere but here").waitFor();
+  await page.getByText("It is only in this browser").waitFor();
   await page.getByRole("link", { name: /^Slide 0 to 300 mm/ }).click();
   await page.getByRole("button", { name: "Save a file" }).click();
-  await page.getByText(/^Kept in this browser, .*, and in a file$/).waitFor();
+  await page.getByText(/^Saved in this browser, .*, and in a file$/).waitFor();
   await goHome(page);
   await page.getByRole("link", { name: /^Slide 0 to 300 mm/ }).waitFor();
-  expect(await page.getByText("nowhere but here").count()).toBe(0);
+  expect(await page.getByText("only in this browser: to be safe").count()).toBe(0);
   await page.getByRole("link", { name: /^Slide 0 to 300 mm/ }).click();
   await page.getByText(/, and in a file$/).waitFor();
   await backlash(page, 1).fill("0.35");
-  await page.getByText(/^Kept in this browser, .* not in a file yet$/).waitFor();
+  await page.getByText(/^Saved in this browser, .* not in a file yet$/).waitFor();
 });
 
 test("damaged inspections are listed beside the sound ones, open to their rescue, and make no copies", async () => {
@@ -229,7 +228,7 @@ test("damaged inspections are listed beside the sound ones, open to their rescue
     savedAt: "",
   });
   await goHome(page);
-  const list = page.getByRole("region", { name: "Kept in this browser" });
+  const list = page.getByRole("region", { name: "Saved in this browser" });
   const links = list.getByRole("link");
   await links.nth(2).waitFor();
   expect(await list.getByRole("link", { name: /^Damaged inspection/ }).count()).toBe(2);

@@ -1,16 +1,10 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
 import { dropFiles, goHome } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const PHONE = { width: 360, height: 740 };
 
@@ -22,7 +16,7 @@ const FILES = [
   "no-verdict-mill-knee",
 ].map((name) => [`${name}.json`, readFileSync(`sample-data/${name}.json`, "utf8")] as const);
 
-const list = (page: Page) => page.getByRole("region", { name: "Kept in this browser" });
+const list = (page: Page) => page.getByRole("region", { name: "Saved in this browser" });
 const links = (page: Page) => list(page).getByRole("link");
 const said = (page: Page, text: string | RegExp) => page.getByRole("status").filter({ hasText: text });
 
@@ -90,7 +84,7 @@ test("a duplicate has the readings of its original, and is changed without it", 
   const original = await cell.inputValue();
   await cell.fill("0.77");
   await page.getByText("Saving …").waitFor();
-  await page.getByText(/^Kept in this browser, /).waitFor();
+  await page.getByText(/^Saved in this browser, /).waitFor();
   await goHome(page);
   await links(page)
     .filter({ hasText: /^\s*Knee\s/ })

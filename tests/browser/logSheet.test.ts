@@ -1,19 +1,10 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { PlannableSlide } from "../../src/inspection/plannableSlide.ts";
 import { measuringPlan, type PlanOptions } from "../../src/intake/plan/measuringPlan.ts";
 import { logSheet } from "../../src/report/plan/logSheet.ts";
 import type { LostMotionMethod } from "../../src/report/plan/method.ts";
-import { pdfPages } from "./pdfText.ts";
-import { launched } from "./servedPage.ts";
-
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launched();
-});
-
-afterAll(() => browser.close());
+import { printed } from "./paper.ts";
+import { blankPage } from "./servedPage.ts";
 
 /** Paper in points, and in the pixels between margins of 12 mm. */
 const PAPERS = [
@@ -33,14 +24,6 @@ function sheetOf(slide: PlannableSlide, method: LostMotionMethod, options?: Plan
   const plan = measuringPlan(slide, options);
   if (!plan.ok) throw new Error(plan.problem.what);
   return { plan: plan.value, sheet: logSheet(slide, plan.value, method) };
-}
-
-async function printed(sheet: string, format: "A4" | "Letter") {
-  const page = await browser.newPage();
-  await page.setContent(sheet);
-  const pdf = await page.pdf({ format });
-  await page.close();
-  return pdfPages(pdf);
 }
 
 describe.each(PAPERS)("on $format, in portrait, the log sheet", ({ format, width, height, between }) => {
@@ -87,7 +70,7 @@ describe.each(PAPERS)("on $format, in portrait, the log sheet", ({ format, width
       holdsLoad: true,
       nut: { kind: "spring-loaded" },
     };
-    const page = await browser.newPage({ viewport: { width: Math.floor(between), height: 900 } });
+    const page = await blankPage({ width: Math.floor(between), height: 900 });
     await page.emulateMedia({ media: "print" });
     await page.setContent(sheetOf(slide, "dial-pair").sheet);
     const widest = await page.evaluate(() =>
@@ -104,7 +87,7 @@ describe.each(PAPERS)("on $format, in portrait, the log sheet", ({ format, width
   });
 
   test("leaves boxes large enough to write in by hand", async () => {
-    const page = await browser.newPage({ viewport: { width: Math.floor(between), height: 900 } });
+    const page = await blankPage({ width: Math.floor(between), height: 900 });
     await page.emulateMedia({ media: "print" });
     await page.setContent(sheetOf(SLIDE, "dial-pair").sheet);
     const boxes = await page

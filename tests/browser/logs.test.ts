@@ -1,16 +1,10 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, dropFiles, EVEN, takeLog, typeReadings } from "./steps.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
+import { dropFiles, EVEN, openSlide, takeLog } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const dialog = (page: Page) => page.getByRole("dialog");
 const cell = (page: Page, column: string, reading: number) =>
@@ -20,7 +14,7 @@ const unit = (page: Page, column: string) => dialog(page).getByLabel(`${column}:
 
 test("a log is shown before it is taken in: each column's use, unit and why, all of which can be changed", async () => {
   const page = await served.open();
-  await describeSlide(page);
+  await openSlide(page);
   await dropFiles(page, ["log.csv", "Position (mm),Reading (mm),Second,Remark\n0,0.21,8,gib\n60,0.20,9,\n"]);
   await dialog(page).getByText("2 readings").waitFor();
   expect(await role(page, "Position (mm)").inputValue()).toBe("position");
@@ -45,7 +39,7 @@ test("a log is shown before it is taken in: each column's use, unit and why, all
 
 test("figures without headings are taken once the reader says what they are", async () => {
   const page = await served.open();
-  await describeSlide(page);
+  await openSlide(page);
   await dropFiles(page, ["bare.csv", "0;0,21\n60;0,20\n"]);
   await dialog(page).getByText("there is no row of headings").waitFor();
   await role(page, "1").selectOption("position");
@@ -57,7 +51,7 @@ test("figures without headings are taken once the reader says what they are", as
 
 test("a unit in which a log makes no sense on this slide is asked about, and the answer is taken", async () => {
   const page = await served.open();
-  await describeSlide(page, "0", "180");
+  await openSlide(page, [], "0", "180");
   await dropFiles(page, ["log.csv", "Position (mm),Backlash (mm)\n0,12\n3,11\n7,12\n"]);
   await dialog(page).getByText("The positions go from 0 to 7 mm, on a travel of 180 mm.").waitFor();
   await dialog(page).getByRole("button", { name: "Inches" }).click();
@@ -125,7 +119,7 @@ test("a table pasted anywhere on the page is shown as a log is, and so is one pa
 
 test("a million rows are read with their progress shown, and can be given up at any time", async () => {
   const page = await served.open();
-  await describeSlide(page);
+  await openSlide(page);
   await dropMillionRows(page);
   const progress = dialog(page).getByRole("progressbar");
   const seen = new Set<number>();
@@ -217,8 +211,7 @@ test("an inspection without travel, lead and limit asks for them", async () => {
 
 test("on a phone the log's columns and questions are no wider than the screen, and large enough to press", async () => {
   const page = await served.open({ width: 360, height: 740 });
-  await describeSlide(page);
-  await typeReadings(page, EVEN.slice(0, 2));
+  await openSlide(page, EVEN.slice(0, 2));
   await dropFiles(page, [
     "a-long-name-of-a-log-from-the-shop.csv",
     "Position (mm);Backlash (mm);Remarks of the fitter\n0;12;x\n25;13;\n50;oops;\n",

@@ -1,16 +1,10 @@
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { DARK_PALETTE, LIGHT_PALETTE } from "../../src/picture/palette.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, dropFiles, EVEN, typeReadings } from "./steps.ts";
+import { useServedPage } from "./servedPage.ts";
+import { dropFiles, EVEN, openSlide, typeReadings } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const PHONE = { width: 360, height: 740 };
 
@@ -35,8 +29,8 @@ test("on a phone nothing is wider than the screen", async () => {
 
 test("on a phone the verdict stays in sight while readings are typed", async () => {
   const page = await served.open(PHONE);
-  await describeSlide(page);
-  await typeReadings(page, EVEN.slice(0, 4));
+  await openSlide(page, EVEN.slice(0, 3));
+  await typeReadings(page, EVEN.slice(3, 4));
   await page.getByRole("button", { name: /^1 more station to a first verdict/ }).click();
   await page.getByRole("heading", { name: "1 more station to a first verdict" }).waitFor();
 });

@@ -3,12 +3,12 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { type OwnServedPage, servePage } from "./servedPage.ts";
 import { describeSlide, dropFiles, EVEN, goHome, kept, takeLog, typeReadings, WORN } from "./steps.ts";
 
 /** A copy of the built page, so that a newer version can take its place. */
 const folder = mkdtempSync(join(tmpdir(), "page-"));
-let served: ServedPage;
+let served: OwnServedPage;
 
 beforeAll(async () => {
   cpSync("dist/page", folder, { recursive: true });

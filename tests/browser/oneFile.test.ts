@@ -2,25 +2,19 @@ import { copyFileSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { launched, type ServedPage, servePage } from "./servedPage.ts";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, expect, onTestFinished, test } from "vitest";
+import { sharedBrowser, useServedPage } from "./servedPage.ts";
 import { describeSlide, dropFiles, EVEN, goHome, kept, takeLog, typeReadings, WORN } from "./steps.ts";
 
 /** As it lies on a stick: nothing beside it. */
 const stick = mkdtempSync(join(tmpdir(), "stick-"));
 const file = join(stick, "tightspot.html");
-let browser: Browser;
+const served = useServedPage();
 
-beforeAll(async () => {
-  copyFileSync("dist/page/tightspot.html", file);
-  browser = await launched();
-});
+beforeAll(() => copyFileSync("dist/page/tightspot.html", file));
 
-afterAll(async () => {
-  await browser.close();
-  rmSync(stick, { recursive: true });
-});
+afterAll(() => rmSync(stick, { recursive: true }));
 
 interface Opened {
   readonly page: Page;
@@ -30,7 +24,9 @@ interface Opened {
 }
 
 async function openFile(): Promise<Opened> {
+  const browser = await sharedBrowser();
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-GB" });
+  onTestFinished(() => context.close());
   const asked: string[] = [];
   const wrong: string[] = [];
   context.on("request", (request) => asked.push(request.url()));
@@ -71,7 +67,7 @@ test("opened from a file, samples and logs open, and what was entered is saved t
   await page.getByLabel("Travel to").fill("120");
   await page.getByLabel("Lead of the screw").fill("4");
   await page.getByRole("button", { name: "Take the readings" }).click();
-  await page.getByText(/^Kept in this browser, .* not in a file yet$/).waitFor();
+  await page.getByText(/^Saved in this browser, .* not in a file yet$/).waitFor();
   const [saved] = await Promise.all([
     page.waitForEvent("download"),
     page.getByRole("button", { name: "Save a file" }).click(),
@@ -80,7 +76,7 @@ test("opened from a file, samples and logs open, and what was entered is saved t
   expect(held.surveys[0].readings.map(({ backlash }: { backlash: number }) => backlash)).toEqual([
     0.21, 0.2, 0.22,
   ]);
-  await page.getByText(/^Kept in this browser, .* in a file$/).waitFor();
+  await page.getByText(/^Saved in this browser, .* in a file$/).waitFor();
   expect(elsewhere(asked)).toEqual([]);
   expect(wrong).toEqual([]);
 });
@@ -99,19 +95,17 @@ test("two tabs of the file know of each other", async () => {
 });
 
 test("what is kept for the file is apart from what is kept for a served page", async () => {
-  const served: ServedPage = await servePage();
   const page = await served.open();
   await describeSlide(page);
   await typeReadings(page, EVEN.slice(0, 2));
   await kept(page);
   await page.goto(`${served.address}tightspot.html`);
   await page.getByText("This Tightspot is one file").waitFor();
-  expect(await page.getByRole("region", { name: "Kept in this browser" }).count()).toBe(0);
+  expect(await page.getByRole("region", { name: "Saved in this browser" }).count()).toBe(0);
   await describeSlide(page);
   await kept(page);
   const names = await page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name));
   expect(names.sort()).toEqual(["tightspot", "tightspot-file"]);
-  await served.close();
 });
 
 test("the notices of the libraries that it holds go with it", () => {

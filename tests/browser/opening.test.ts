@@ -1,16 +1,10 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, dropFiles, EVEN, goHome, kept, takeLog, typeReadings } from "./steps.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
+import { dropFiles, EVEN, goHome, kept, openSlide, takeLog } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const LOG = ["Position (mm);Backlash (mm)", "0;0,21", "60;0,20", "120;0,22"].join("\n");
 const NO_LOG = "no table in here";
@@ -26,7 +20,7 @@ const position = (page: Page, reading: number) =>
   page.getByLabel(`Position, reading ${reading}`, { exact: true });
 const messages = (page: Page) => page.getByRole("alert").getByRole("paragraph");
 const keptLinks = (page: Page) =>
-  page.getByRole("region", { name: "Kept in this browser" }).getByRole("link");
+  page.getByRole("region", { name: "Saved in this browser" }).getByRole("link");
 
 test("a log that was dropped for one new inspection is not in the next", async () => {
   const page = await served.open();
@@ -44,8 +38,7 @@ test("a log that was dropped for one new inspection is not in the next", async (
 
 test("a log that was taken, cancelled or left unanswered is not offered to the next inspection", async () => {
   const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, EVEN.slice(0, 2));
+  await openSlide(page, EVEN.slice(0, 2));
   await kept(page);
   const address = page.url();
 
@@ -56,7 +49,7 @@ test("a log that was taken, cancelled or left unanswered is not offered to the n
   await dropFiles(page, ["unanswered.csv", LOG]);
   await page.getByRole("dialog").waitFor();
   await page.goBack();
-  await messages(page).filter({ hasText: "Not taken in: unanswered.csv." }).waitFor();
+  await messages(page).filter({ hasText: "Not imported: unanswered.csv." }).waitFor();
   await page.getByRole("button", { name: /^Lathe 4/ }).click();
   await position(page, 4).waitFor();
   expect(await page.getByRole("dialog").count()).toBe(0);
@@ -158,7 +151,7 @@ test("files that the system opens with the installed page are opened as those th
 
 test("a file that is gone by the time it is opened is told of", async () => {
   const page = await launchedWith(["gone.json", null]);
-  await messages(page).filter({ hasText: "What was to be opened cannot be read" }).waitFor();
+  await messages(page).filter({ hasText: "The file cannot be read: it may have been moved" }).waitFor();
 });
 
 test("the installed page asks for inspections and logs, within its own folder", () => {

@@ -1,5 +1,6 @@
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { pdfPages } from "./pdfText.ts";
+import { blankPage } from "./servedPage.ts";
 
 /** Paper in points, and in the pixels between margins of 14 mm. */
 export const PAPERS = [
@@ -8,8 +9,8 @@ export const PAPERS = [
 ] as const;
 
 /** The pages that a document is printed on. */
-export async function printed(browser: Browser, report: string, format: "A4" | "Letter") {
-  const page = await browser.newPage();
+export async function printed(report: string, format: "A4" | "Letter") {
+  const page = await blankPage();
   await page.setContent(report);
   const pdf = await page.pdf({ format });
   await page.close();

@@ -27,7 +27,7 @@ async function backup(served: ServedPage) {
   await page.getByRole("button", { name: "Save a file" }).waitFor();
   await kept(page);
   await goHome(page);
-  const entries = page.getByRole("region", { name: "Kept in this browser" }).getByRole("link");
+  const entries = page.getByRole("region", { name: "Saved in this browser" }).getByRole("link");
   await entries.nth(2).waitFor();
   const [download] = await Promise.all([
     page.waitForEvent("download"),

@@ -1,15 +1,9 @@
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, kept, typeReadings } from "./steps.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
+import { kept, openSlide } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 async function openPlan(page: Page): Promise<void> {
   await page.getByText("Measuring plan", { exact: true }).click();
@@ -35,7 +29,7 @@ test("the plan is loaded when it is opened, and not before", async () => {
   const page = await served.open();
   const loaded: string[] = [];
   page.on("request", (request) => loaded.push(request.url()));
-  await describeSlide(page);
+  await openSlide(page);
   expect(loaded.filter((url) => url.includes("planPanel"))).toEqual([]);
   await openPlan(page);
   expect(loaded.filter((url) => url.includes("planPanel")).length).toBe(1);
@@ -43,11 +37,15 @@ test("the plan is loaded when it is opened, and not before", async () => {
 
 test("the table is prepared in the order of the plan, and nothing that is there is touched", async () => {
   const page = await served.open();
-  await describeSlide(page, "0", "160");
-  await typeReadings(page, [
-    ["160", "0.20"],
-    ["33", "0.25"],
-  ]);
+  await openSlide(
+    page,
+    [
+      ["160", "0.20"],
+      ["33", "0.25"],
+    ],
+    "0",
+    "160",
+  );
   await openPlan(page);
   const stations = await planned(page);
   await page.getByRole("button", { name: "Prepare the readings" }).click();
@@ -66,7 +64,7 @@ test("the table is prepared in the order of the plan, and nothing that is there 
 
 test("prepared readings are kept, filled in and become readings; undo leaves them", async () => {
   const page = await served.open();
-  await describeSlide(page, "0", "160");
+  await openSlide(page, [], "0", "160");
   await openPlan(page);
   const [first = "", second = ""] = await planned(page);
   await page.getByRole("button", { name: "Prepare the readings" }).click();
@@ -93,7 +91,7 @@ test("prepared readings are kept, filled in and become readings; undo leaves the
 
 test("the log sheet opens by itself, with the same positions and the columns of the survey's method", async () => {
   const page = await served.open();
-  await describeSlide(page, "0", "160");
+  await openSlide(page, [], "0", "160");
   await page.getByLabel("Way of measuring").selectOption("indicator-pair");
   await openPlan(page);
   const stations = await planned(page);
@@ -108,7 +106,7 @@ test("the log sheet opens by itself, with the same positions and the columns of 
 
 test("a long travel is read in two rounds, of which the first is prepared by itself", async () => {
   const page = await served.open();
-  await describeSlide(page);
+  await openSlide(page);
   await openPlan(page);
   const first = await page
     .getByRole("list", { name: "Stations, first round" })
@@ -129,7 +127,7 @@ test("a long travel is read in two rounds, of which the first is prepared by its
 
 test("so many stations as are typed are planned, with what that costs; what is no number is said", async () => {
   const page = await served.open();
-  await describeSlide(page);
+  await openSlide(page);
   await openPlan(page);
   const field = page.getByLabel("How many stations");
   await field.fill("4");
@@ -142,7 +140,7 @@ test("so many stations as are typed are planned, with what that costs; what is n
 
 test("on a phone the plan is no wider than the screen and what is pressed is large enough", async () => {
   const page = await served.open({ width: 360, height: 740 });
-  await describeSlide(page);
+  await openSlide(page);
   await openPlan(page);
   expect(
     await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),

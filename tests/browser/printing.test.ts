@@ -1,18 +1,12 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { inOneLineOf, PAPERS } from "./paper.ts";
 import { pdfPages } from "./pdfText.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { useServedPage } from "./servedPage.ts";
 import { dropFiles, goHome } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 interface PositionFile {
   surveys: {
@@ -81,7 +75,6 @@ test.each([
       })),
     );
   }
-  await page.context().close();
 });
 
 test("the heading of the readings stands on the page where their table begins", async () => {
@@ -100,12 +93,11 @@ test("the heading of the readings stands on the page where their table begins", 
       expect(begins[0]).toContain("Readings Way of measuring");
     }
   }
-  await page.context().close();
 });
 
 test("the profile and the screw are on paper though neither was drawn on the screen", async () => {
   const page = await served.open();
-  const asked = await hold(page, /assets\/(drawProfile|chartWorker)-/);
+  const asked = await hold(page, /assets\/drawProfile-/);
   await openLongTable(page);
   await page.getByRole("heading", { name: "Adjust the nut" }).waitFor();
   await page.evaluate(() => customElements.whenDefined("tightspot-screw"));
@@ -115,7 +107,6 @@ test("the profile and the screw are on paper though neither was drawn on the scr
   expect(text).toMatch(/loosest spot 0\.\d+ mm at \d+ mm/);
   expect(text).toContain("The screw along its travel");
   expect(text).not.toContain("Print it again");
-  await page.context().close();
 });
 
 test("what has not come to the screen yet is on paper whole", async () => {
@@ -135,7 +126,6 @@ test("what has not come to the screen yet is on paper whole", async () => {
   expect(text).toContain("The screw along its travel");
   expect(text).toMatch(/\b140 0 ret 0\.076 5\b/);
   expect(text).toMatch(/Assumed \(6\)/);
-  await page.context().close();
 });
 
 test("what is printed before there is a verdict says so, and asks for no readings that there are", async () => {
@@ -146,7 +136,6 @@ test("what is printed before there is a verdict says so, and asks for no reading
   expect(asked()).toBeGreaterThan(0);
   expect(text).toContain("this was printed before they were worked out. Print it again");
   expect(text).not.toContain("Read the backlash at");
-  await page.context().close();
 });
 
 test("what is printed before the screw could be drawn says so", async () => {
@@ -157,7 +146,6 @@ test("what is printed before the screw could be drawn says so", async () => {
   const text = (await pagesOf(page)).join(" ");
   expect(asked()).toBe(1);
   expect(text).toContain("The drawing of the screw is not here");
-  await page.context().close();
 });
 
 test("what is printed while a verdict is worked out anew says that it does not know of the last change", async () => {
@@ -173,7 +161,6 @@ test("what is printed while a verdict is worked out anew says that it does not k
   await page.getByLabel("Reading, reading 3", { exact: true }).fill("50.93");
   await page.locator("section[aria-label=Verdict][aria-busy=true]").waitFor();
   expect((await pagesOf(page)).join(" ")).toContain(words);
-  await page.context().close();
 });
 
 test.each(["remake-screw-worn-middle-boring-mill-table", "measure-more-lathe-4-cross-slide"])(
@@ -186,9 +173,8 @@ test.each(["remake-screw-worn-middle-boring-mill-table", "measure-more-lathe-4-c
       const pages = pdfPages(await page.pdf({ format })).map(({ text }) => inOneLineOf(text));
       expect(pages.join(" ")).toMatch(/Position ?mm ?Backlash ?mm/);
       // What is assumed stands whole on the last page, after the end at least of what comes before it.
-      expect(pages.at(-1)).toMatch(/ISO 14253-1: .* Assumed \([678]\).* The working range/);
+      expect(pages.at(-1)).toMatch(/after ISO 14253-1 .* Assumed \([678]\).* The working range/);
       expect(pages.at(-1)).toContain("How much the nut can still take up is not known.");
     }
-    await page.context().close();
   },
 );

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import type { ServedPage } from "./servedPage.ts";
-import { beginSlide, describeSlide, dropFiles, EVEN, goHome, typeReadings } from "./steps.ts";
+import { beginSlide, dropFiles, EVEN, goHome, openSlide, typeReadings } from "./steps.ts";
 
 /** A state of the page that a reader may come to, by name, and the way there. */
 export type State = readonly [name: string, reach: (served: ServedPage) => Promise<Page>];
@@ -21,7 +21,7 @@ export async function unfoldAll(page: Page): Promise<void> {
 
 export async function described(served: ServedPage): Promise<Page> {
   const page = await served.open();
-  await describeSlide(page);
+  await openSlide(page);
   return page;
 }
 

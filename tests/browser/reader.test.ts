@@ -1,14 +1,8 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, EVEN, typeReadings, WORN } from "./steps.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
+import { EVEN, openSlide, WORN } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 test("by keyboard, a new inspection begins at its heading, then asks for the units", async () => {
   const page = await served.open();
@@ -25,8 +19,7 @@ test("by keyboard, a new inspection begins at its heading, then asks for the uni
 
 test("a change of verdict is announced once, politely", async () => {
   const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, EVEN);
+  await openSlide(page, EVEN);
   await page.getByLabel("End float of the screw").fill("0.01 0.01");
   const verdict = page.getByRole("status").filter({ hasText: "Adjust the nut" });
   await verdict.waitFor({ state: "attached" });

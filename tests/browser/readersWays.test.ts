@@ -1,15 +1,9 @@
 import type { Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { beginSlide, describeSlide, EVEN, typeReadings } from "./steps.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
+import { beginSlide, EVEN, openSlide } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 /** Goes by Tab to what has this name. */
 async function tabTo(page: Page, target: Locator): Promise<void> {
@@ -99,8 +93,7 @@ test.each(["light", "dark"] as const)(
 test("in colours that the reader has chosen, chances are still drawn as bars", async () => {
   const page = await served.open();
   await page.emulateMedia({ forcedColors: "active" });
-  await describeSlide(page);
-  await typeReadings(page, EVEN);
+  await openSlide(page, EVEN);
   const bar = page.locator(".bar:has(> i)").first();
   await bar.waitFor({ state: "attached" });
   expect(await groundOf(bar.locator("i"))).not.toBe(await groundOf(bar));

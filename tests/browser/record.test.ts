@@ -1,16 +1,10 @@
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { pdfPages } from "./pdfText.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
+import { useServedPage } from "./servedPage.ts";
 import { describeSlide, EVEN, kept, type Typed, typeReadings } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 /** The same slide with the nut taken up by 0.15 mm. */
 const TAKEN_UP: readonly Typed[] = EVEN.map(([position, backlash]) => [

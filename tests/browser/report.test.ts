@@ -1,21 +1,12 @@
 import { readFileSync } from "node:fs";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { assessSurvey } from "../../src/analysis/assess.ts";
 import { openInspection } from "../../src/inspection/open.ts";
 import { inOneLine, type Outcome } from "../../src/inspection/problem.ts";
 import type { Inspection } from "../../src/inspection/schema.ts";
 import { assessmentReport } from "../../src/report/assessment/assessmentReport.ts";
 import { cutOff, inOneLineOf, PAPERS, printed } from "./paper.ts";
-import { launched } from "./servedPage.ts";
-
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launched();
-});
-
-afterAll(() => browser.close());
+import { blankPage } from "./servedPage.ts";
 
 const SAMPLES = new URL("../../sample-data/", import.meta.url);
 
@@ -69,7 +60,7 @@ const NAMES = [
 describe.each(PAPERS)("on $format the report", ({ format, width, height, between }) => {
   test("has the verdict on its first page, with the profile under it, and a number on every page", async () => {
     const inspection = sample("remake-screw-worn-middle-boring-mill-table");
-    const pages = await printed(browser, reportOn(inspection), format);
+    const pages = await printed(reportOn(inspection), format);
     expect(pages.length).toBeGreaterThanOrEqual(4);
     expect(pages.length).toBeLessThanOrEqual(6);
     pages.forEach((page, index) => {
@@ -102,7 +93,7 @@ describe.each(PAPERS)("on $format the report", ({ format, width, height, between
 
   test("repeats the headings of the readings on every page that they reach, and cuts no row in two", async () => {
     const inspection = sample("positioning-pattern-mill-table");
-    const pages = await printed(browser, reportOn(inspection), format);
+    const pages = await printed(reportOn(inspection), format);
     const lines = pages.map(({ text }) => text.split("\n"));
     const readings = inspection.surveys[0]?.readings ?? [];
     const withReadings = lines.filter((page) => page.includes("advancing") || page.includes("retracting"));
@@ -113,7 +104,7 @@ describe.each(PAPERS)("on $format the report", ({ format, width, height, between
   });
 
   test.each([...NAMES, "wordy"])("cuts off nothing of %s", async (name) => {
-    const page = await browser.newPage({ viewport: { width: Math.floor(between), height: 900 } });
+    const page = await blankPage({ width: Math.floor(between), height: 900 });
     await page.emulateMedia({ media: "print" });
     await page.setContent(reportOn(name === "wordy" ? wordy() : sample(name)));
     expect(await cutOff(page)).toEqual([]);
@@ -126,13 +117,13 @@ describe.each(PAPERS)("on $format the report", ({ format, width, height, between
     const [survey] = inspection.surveys;
     if (survey === undefined) throw new Error("The sample has a survey.");
     const written = { ...inspection, surveys: [{ ...survey, note: evil }] };
-    const pages = await printed(browser, reportOn(written), format);
+    const pages = await printed(reportOn(written), format);
     expect(inOneLineOf(pages.map(({ text }) => text).join(" "))).toContain(evil);
   });
 });
 
 test("on a phone the report is no wider than the screen", async () => {
-  const page = await browser.newPage({ viewport: { width: 360, height: 740 } });
+  const page = await blankPage({ width: 360, height: 740 });
   await page.setContent(reportOn(sample("remake-screw-worn-middle-boring-mill-table")));
   expect(
     await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),

@@ -1,18 +1,12 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { tightspot, workshop } from "../cli/command.ts";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide } from "./steps.ts";
+import { expect, test } from "vitest";
+import { tightspotProcess, workshop } from "../cli/command.ts";
+import { useServedPage } from "./servedPage.ts";
+import { openSlide } from "./steps.ts";
 
-let served: ServedPage;
+const served = useServedPage();
 const { path } = workshop();
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
 
 async function openSample(page: Page): Promise<void> {
   await page.getByRole("button", { name: /^Boring mill, table/ }).click();
@@ -45,14 +39,14 @@ test("the report that is saved is the one that the command writes", async () => 
   ]);
   expect(saved.suggestedFilename()).toBe("Table-cross-travel-complaint-report.html");
   const file = "sample-data/remake-screw-worn-middle-boring-mill-table.json";
-  const { code } = await tightspot(["assess", "--report", path("report.html"), file]);
+  const { code } = await tightspotProcess(["assess", "--report", path("report.html"), file]);
   expect(code).toBe(0);
   expect(readFileSync(await saved.path(), "utf8")).toBe(readFileSync(path("report.html"), "utf8"));
 });
 
 test("without readings there is no report, and the page says so; Escape leaves the menu", async () => {
   const page = await served.open({ width: 360, height: 740 });
-  await describeSlide(page);
+  await openSlide(page);
   await page.getByText("Report", { exact: true }).click();
   const words = page.getByText("There is a report once the readings of this survey are assessed.");
   await words.waitFor();

@@ -1,5 +1,10 @@
 import type { Page } from "playwright-core";
+import { SETUP_FIELDS } from "../../src/app/editing/fieldList.ts";
+import { blankRow, withRows } from "../../src/app/editing/rows.ts";
+import { describedSlide, newPendingInput, withSetupText } from "../../src/app/editing/slideSetup.ts";
+import type { EditorState, StoredInspection } from "../../src/records/editorState.ts";
 import type { ServedPage } from "./servedPage.ts";
+import { putRecord } from "./store.ts";
 
 /** A station and the lost motion read there, as typed. */
 export type Typed = readonly [position: string, backlash: string];
@@ -24,6 +29,49 @@ export async function beginSlide(page: Page, from = "0", to = "300"): Promise<vo
   await page.getByRole("heading", { name: "Readings", exact: true }).waitFor();
 }
 
+/** What is kept of a slide with a 4 mm lead and its first survey, once they were entered into the table. */
+export function keptSlide(readings: readonly Typed[] = [], from = "0", to = "300"): StoredInspection {
+  const texts = { from, to, lead: "4" } as const;
+  const typed = (Object.keys(texts) as (keyof typeof texts)[]).reduce(
+    (draft, name) => withSetupText(draft, SETUP_FIELDS[name].path, texts[name]),
+    newPendingInput("mm"),
+  );
+  const described = describedSlide(typed);
+  if (!described.ok) throw new Error([...described.problems.values()].join(" "));
+  const [survey] = described.state.inspection?.surveys ?? [];
+  if (survey === undefined) throw new Error("A described slide has a survey.");
+  const rows = readings.map(([position, backlash]) => ({ ...blankRow(), cells: { position, backlash } }));
+  const { inspection, draft }: EditorState = withRows(described.state, survey.id, rows);
+  const guide = { survey: survey.id, isOpen: false, at: "way", stations: [], typing: {} } as const;
+  return {
+    id: "slide",
+    revision: 1,
+    savedAt: new Date().toISOString(),
+    inspection,
+    draft: { ...draft, guides: [guide] },
+  };
+}
+
+/** Opens a slide with a 4 mm lead at the table of readings, with what was read, from what the browser keeps. */
+export async function openSlide(
+  page: Page,
+  readings: readonly Typed[] = [],
+  from?: string,
+  to?: string,
+): Promise<void> {
+  const kept = keptSlide(readings, from, to);
+  await putRecord(page, kept);
+  await page.evaluate((id) => {
+    location.hash = `#/inspection/${id}`;
+  }, kept.id);
+  await page.getByRole("heading", { name: "Readings", exact: true }).waitFor();
+  if (readings.length > 0) await cellOf(page, "Position", readings.length).waitFor();
+}
+
+/** The cell of a reading in the table, readable or not. */
+const cellOf = (page: Page, column: string, reading: number) =>
+  page.getByRole("textbox", { name: new RegExp(`^${column}, reading (${reading}$|that cannot)`) }).first();
+
 /** Types readings into the table, Enter after each figure. */
 export async function typeReadings(page: Page, readings: readonly Typed[]): Promise<void> {
   await page.getByLabel("Position, next reading").focus();
@@ -35,7 +83,7 @@ export async function typeReadings(page: Page, readings: readonly Typed[]): Prom
 
 /** Waits until everything that was entered is kept. */
 export async function kept(page: Page): Promise<void> {
-  await page.getByText(/^Kept in this browser, /).waitFor();
+  await page.getByText(/^Saved in this browser, /).waitFor();
 }
 
 /** Drops files on the page, all at once. */
@@ -83,8 +131,7 @@ export const backlash = (page: Page, reading: number) =>
 /** A page with a slide and three readings that are kept. */
 export async function keptSurvey(served: ServedPage): Promise<Page> {
   const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, EVEN.slice(0, 3));
+  await openSlide(page, EVEN.slice(0, 3));
   await kept(page);
   return page;
 }

@@ -19,23 +19,32 @@ export function recordsOf(page: Page): Promise<readonly Record<string, unknown>[
   );
 }
 
+/** The layout of src/records/database.ts. */
+const LAYOUT = 2;
+const STORES = ["inspections", "pictures"] as const;
+
 /** Puts a record into the database past the page, damaged or not. */
-export function putRecord(page: Page, record: Record<string, unknown>): Promise<void> {
+export function putRecord(page: Page, record: object): Promise<void> {
   return page.evaluate(
-    (put) =>
+    ({ put, layout, stores }) =>
       new Promise<void>((done, fail) => {
-        const opening = indexedDB.open("tightspot");
+        const opening = indexedDB.open("tightspot", layout);
         opening.onerror = fail;
+        // The page may not have got as far as to open it.
+        opening.onupgradeneeded = () => {
+          for (const name of stores) opening.result.createObjectStore(name, { keyPath: "id" });
+        };
         opening.onsuccess = () => {
           const transaction = opening.result.transaction("inspections", "readwrite");
           transaction.objectStore("inspections").put(put);
+          transaction.onabort = fail;
           transaction.oncomplete = () => {
             opening.result.close();
             done();
           };
         };
       }),
-    record,
+    { put: record, layout: LAYOUT, stores: STORES },
   );
 }
 

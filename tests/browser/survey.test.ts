@@ -1,14 +1,8 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, dropFiles, EVEN, kept, typeReadings, WORN } from "./steps.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
+import { describeSlide, dropFiles, EVEN, kept, openSlide, typeReadings, WORN } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 test("a survey typed with the keyboard gets a verdict, which changes with the readings", async () => {
   const page = await served.open();
@@ -29,7 +23,7 @@ test("a survey typed with the keyboard gets a verdict, which changes with the re
 
 test("a decimal comma is read, and figures that cannot be read stay as typed with the reason", async () => {
   const page = await served.open();
-  await describeSlide(page);
+  await openSlide(page);
   await typeReadings(page, [
     ["0", "0,21"],
     ["50", "0.2x"],
@@ -43,8 +37,12 @@ test("a decimal comma is read, and figures that cannot be read stay as typed wit
 
 test("a figure beyond ten metres is unreadable, and does not count", async () => {
   const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, [...EVEN, ["150", "1e308"], ["20000", "0.2"], ["400 in", "0.2"]]);
+  await openSlide(page, EVEN);
+  await typeReadings(page, [
+    ["150", "1e308"],
+    ["20000", "0.2"],
+    ["400 in", "0.2"],
+  ]);
   await page.getByText("Backlash is too large. No slide is longer than 10 m.").waitFor();
   expect(await page.getByText("Position is too large. No slide is longer than 10 m.").count()).toBe(2);
   await page.getByLabel("End float of the screw").fill("0.01 0.01");
@@ -54,7 +52,7 @@ test("a figure beyond ten metres is unreadable, and does not count", async () =>
 
 test("what was entered is there when the page is loaded again, unreadable figures too", async () => {
   const page = await served.open();
-  await describeSlide(page);
+  await openSlide(page);
   await typeReadings(page, [
     ["0", "0.21"],
     ["50", "0.2x"],
@@ -72,8 +70,8 @@ test("what was entered is there when the page is loaded again, unreadable figure
 
 test("a struck reading stays, with its reason, and does not count", async () => {
   const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, [...EVEN, ["150", "0.90"]]);
+  await openSlide(page, EVEN);
+  await typeReadings(page, [["150", "0.90"]]);
   const findings = page.getByText(/Readings 7 and 14 at 150 mm do not agree/);
   await findings.first().waitFor({ state: "attached" });
   await page.getByRole("button", { name: /^Strike or delete reading 14/ }).click();
@@ -86,8 +84,7 @@ test("a struck reading stays, with its reason, and does not count", async () => 
 
 test("a deleted reading can be brought back", async () => {
   const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, EVEN.slice(0, 3));
+  await openSlide(page, EVEN.slice(0, 3));
   await page.getByRole("button", { name: "Strike or delete reading 2" }).click();
   await page.getByRole("button", { name: "Delete", exact: true }).click();
   expect(await page.getByLabel("Position, reading 2", { exact: true }).inputValue()).toBe("50");
@@ -97,8 +94,7 @@ test("a deleted reading can be brought back", async () => {
 
 test("a file that cannot be read gives one message, and nothing entered is lost", async () => {
   const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, EVEN);
+  await openSlide(page, EVEN);
   await page.getByLabel("End float of the screw").fill("0.01 0.01");
   await page.getByRole("heading", { name: "Adjust the nut" }).waitFor();
   for (const [name, content, message] of [

@@ -1,15 +1,9 @@
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./servedPage.ts";
-import { describeSlide, kept, type Typed, typeReadings } from "./steps.ts";
+import { expect, test } from "vitest";
+import { useServedPage } from "./servedPage.ts";
+import { kept, openSlide, type Typed, typeReadings } from "./steps.ts";
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(() => served.close());
+const served = useServedPage();
 
 const THREE: readonly Typed[] = [
   ["0", "0.21"],
@@ -22,8 +16,7 @@ const cell = (page: Page, column: string, reading: number) =>
 
 async function table(readings: readonly Typed[] = THREE): Promise<Page> {
   const page = await served.open();
-  await describeSlide(page);
-  await typeReadings(page, readings);
+  await openSlide(page, readings);
   return page;
 }
 
@@ -84,9 +77,11 @@ test("typing over a cell, emptying it, Escape, and Ctrl+Z and Ctrl+Y over all of
   await isAt(page, "Backlash, reading 2");
   await page.keyboard.type("0.25");
   await page.keyboard.press("Enter");
-  expect(await column(page, "Backlash")).toEqual(["0.21", "0.25", "0.22"]);
+  await expect.poll(() => column(page, "Backlash")).toEqual(["0.21", "0.25", "0.22"]);
+  await isAt(page, "Position, reading 3");
 
   await page.keyboard.press("ArrowRight");
+  await isAt(page, "Backlash, reading 3");
   await page.keyboard.type("9");
   await page.keyboard.press("Escape");
   expect(await column(page, "Backlash")).toEqual(["0.21", "0.25", "0.22"]);
@@ -184,7 +179,8 @@ test("sorting changes what is looked at, and not the order of reading", async ()
 });
 
 test("a reading that looks like a slip is marked as soon as its cell is left", async () => {
-  const page = await table([...THREE, ["75", "2.1"]]);
+  const page = await table();
+  await typeReadings(page, [["75", "2.1"]]);
   await page.getByText("2.10 mm is ten times what the readings around it say").waitFor();
   await cell(page, "Backlash", 4).fill("0.21");
   await cell(page, "Backlash", 1).focus();

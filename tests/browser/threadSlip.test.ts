@@ -1,25 +1,16 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { threadPicture } from "../../src/picture/thread/threadPicture.ts";
 import { threadSvg } from "../../src/picture/thread/threadSvg.ts";
 import { threadSlip } from "../../src/report/thread/threadSlip.ts";
 import { EVERY_FORM, saidBy } from "../report/thread/said.ts";
 import { cutOff, inOneLineOf, PAPERS, printed } from "./paper.ts";
-import { launched } from "./servedPage.ts";
-
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launched();
-});
-
-afterAll(() => browser.close());
+import { blankPage } from "./servedPage.ts";
 
 describe.each(PAPERS)(
   "on $format, in portrait, the slip for the lathe",
   ({ format, width, height, between }) => {
     test.each(EVERY_FORM)("is one page with everything on it: %s", async (words) => {
-      const pages = await printed(browser, threadSlip(saidBy(words)), format);
+      const pages = await printed(threadSlip(saidBy(words)), format);
       expect(pages).toHaveLength(1);
       const [page] = pages;
       if (page === undefined) throw new Error("Nothing was printed.");
@@ -37,7 +28,7 @@ describe.each(PAPERS)(
     });
 
     test("cuts nothing off at its edges", async () => {
-      const page = await browser.newPage({ viewport: { width: Math.round(between), height: 900 } });
+      const page = await blankPage({ width: Math.round(between), height: 900 });
       await page.setContent(threadSlip(saidBy(EVERY_FORM[1])));
       expect(await cutOff(page)).toEqual([]);
       await page.close();
@@ -47,7 +38,7 @@ describe.each(PAPERS)(
 
 /** Labels of a drawing that run over each other or out of it, as the browser sets them. */
 async function collisions(svg: string, width: number): Promise<readonly string[]> {
-  const page = await browser.newPage({ viewport: { width: width + 40, height: 900 } });
+  const page = await blankPage({ width: width + 40, height: 900 });
   await page.setContent(`<body style="margin:0">${svg}`);
   const found = await page.evaluate(() => {
     const frame = document.querySelector("svg")?.getBoundingClientRect();

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { resultSchema } from "../report/resultSchema.ts";
-import { tightspot, workshop } from "./command.ts";
+import { tightspot, tightspotProcess, workshop } from "./command.ts";
 import { looseNut, twoSurveys, wornScrew } from "./inspections.ts";
 
 const { file, path } = workshop();
@@ -48,14 +48,14 @@ describe("tightspot assess", () => {
 
   it("gives the same answer twice", async () => {
     const [first, second] = await Promise.all([
-      tightspot(["assess", "--json", both]),
-      tightspot(["assess", "--json", both]),
+      tightspotProcess(["assess", "--json", both]),
+      tightspotProcess(["assess", "--json", both]),
     ]);
     expect(second.out).toBe(first.out);
   });
 
   it("reads standard input", async () => {
-    const { code, out } = await tightspot(["assess", "--json", "-"], JSON.stringify(wornScrew()));
+    const { code, out } = await tightspotProcess(["assess", "--json", "-"], JSON.stringify(wornScrew()));
     expect(code).toBe(0);
     expect(results(out)[0]).toMatchObject({ file: "-", verdict: "remake-screw" });
   });

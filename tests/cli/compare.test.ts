@@ -37,7 +37,7 @@ describe("tightspot compare", () => {
     const { code, out, err } = await tightspot(["compare", both, "--from", "worn", "--to", "loose"]);
     expect({ code, err }).toEqual({ code: 0, err: "" });
     expect(out).toContain("BEFORE AND AFTER");
-    expect(out.replaceAll(/\s+/g, " ")).toContain("that it keeps the limit of 0.15 mm is disproven");
+    expect(out.replaceAll(/\s+/g, " ")).toContain("That is over the limit of 0.15 mm, proven");
   });
 
   it("gives with --json one object with every published key, the change as the later less the earlier", async () => {

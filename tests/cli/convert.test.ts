@@ -130,7 +130,7 @@ describe("tightspot convert", () => {
 
   it.each([
     [["convert"], /no file was named/],
-    [["convert", "-", "--to", "pdf"], /--to: "pdf" is none of its values/],
+    [["convert", "-", "--to", "pdf"], /--to: "pdf" is not one of its values/],
     [["convert", "-", "--survey", "x"], /there is no survey "x"/],
     [["convert", "-", "--out", "/there/is/no/such/folder.json"], /cannot be written/],
   ])("refuses %j in a line and its cure", async (args, reason) => {

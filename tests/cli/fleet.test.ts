@@ -2,7 +2,7 @@ import { copyFileSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } fro
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { Inspection } from "../../src/inspection/schema.ts";
-import { tightspot, workshop } from "./command.ts";
+import { tightspot, tightspotProcess, workshop } from "./command.ts";
 import { looseNut, twoSurveys, wornScrew } from "./inspections.ts";
 
 const SAMPLES = join(import.meta.dirname, "../../sample-data");
@@ -157,9 +157,9 @@ describe("many files", () => {
       return { sample, copy: `${String(index).padStart(2, "0")}/${sample}` };
     });
     const shop = folder("many", Object.fromEntries(copies.map(({ copy, sample }) => [copy, sample])));
-    const together = jsonOf((await tightspot(["assess", "--json", shop])).out);
+    const together = jsonOf((await tightspotProcess(["assess", "--json", shop])).out);
     const few = jsonOf(
-      (await tightspot(["assess", "--json", ...samples.map((name) => join(SAMPLES, name))])).out,
+      (await tightspotProcess(["assess", "--json", ...samples.map((name) => join(SAMPLES, name))])).out,
     );
     expect(together).toEqual(
       copies.map(({ copy }, index) => ({ ...few[index % samples.length], file: join(shop, copy) })),

@@ -4,7 +4,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { text } from "node:stream/consumers";
 import { describe, expect, it } from "vitest";
-import { COMMAND, tightspot, workshop } from "./command.ts";
+import { COMMAND, tightspot, tightspotProcess, workshop } from "./command.ts";
 import { wornScrew } from "./inspections.ts";
 
 const { file } = workshop();
@@ -13,7 +13,7 @@ const worn = file("worn.json", JSON.stringify(wornScrew()));
 describe("the command line", () => {
   it("tells its version", async () => {
     const { version } = JSON.parse(readFileSync(join(import.meta.dirname, "../../package.json"), "utf8"));
-    expect(await tightspot(["--version"])).toEqual({ code: 0, out: `${version}\n`, err: "" });
+    expect(await tightspotProcess(["--version"])).toEqual({ code: 0, out: `${version}\n`, err: "" });
   });
 
   it("lists its commands, and every option of a command", async () => {
@@ -59,10 +59,17 @@ describe("the command line", () => {
     [["serve", "page"], /page: nothing was expected here/, /serve --help/],
     [["serve", "--port", "many"], /--port: "many" is not a port/, /whole number/],
   ] as const)("%o is refused with its cure", async (args, reason, cure) => {
-    const { code, out, err } = await tightspot(args);
+    // The built command finds the page to serve beside itself.
+    const { code, out, err } = await (args[0] === "serve" ? tightspotProcess : tightspot)(args);
     expect([code, out]).toEqual([2, ""]);
     expect(err).toMatch(reason);
     expect(err).toMatch(cure);
+  });
+
+  it("ends as a process with the code for what it could not read", async () => {
+    const { code, out, err } = await tightspotProcess(["assess", "none.json"]);
+    expect([code, out]).toEqual([2, ""]);
+    expect(err).toContain("tightspot: none.json: there is no such file");
   });
 
   it("ends quietly when its reader has seen enough", async () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { inspectionText, openInspection, openSlide, readInspection } from "../../src/inspection/open.ts";
-import { withValueAt } from "../../src/inspection/parts.ts";
+import { withValueAt } from "../../src/inspection/plainData.ts";
 import { inOneLine, type Outcome } from "../../src/inspection/problem.ts";
 import { IN_INCHES } from "./example.ts";
 

@@ -2,9 +2,10 @@ import { expect, test } from "vitest";
 import type { Inspection } from "../../src/inspection/schema.ts";
 import { BLOCKED_BY_TAB } from "../../src/records/database.ts";
 import {
+  afterChange,
   awaitsReading,
+  type EditorState,
   isSameState,
-  listEntryOf,
   NO_PENDING_INPUT,
   type StoredInspection,
 } from "../../src/records/editorState.ts";
@@ -37,7 +38,7 @@ const inspection: Inspection = {
   ],
 };
 
-const kept: StoredInspection = {
+const stored: StoredInspection = {
   id: "a",
   revision: 2,
   savedAt: "2026-03-02T10:00:00Z",
@@ -45,14 +46,7 @@ const kept: StoredInspection = {
   draft: NO_PENDING_INPUT,
 };
 
-test("a list counts the readings that cannot be read yet among the others, but none that are still to be taken", () => {
-  const unread = { survey: "survey-1", row: 1, cells: { position: "40", backlash: "O.2" }, marks: {} };
-  const awaited = { survey: "survey-1", row: 2, cells: { position: "60", backlash: " " }, marks: {} };
-  const entry = listEntryOf({ ...kept, draft: { fields: [], rows: [unread, awaited] } });
-  expect(entry).toMatchObject({ name: "Cross slide", machine: "Lathe 2", surveys: 1, readings: 3 });
-});
-
-test("a row awaits its reading where only its place is written", () => {
+test("a row with a position only awaits its reading", () => {
   const marks = {};
   expect(awaitsReading({ cells: { position: "60" }, marks })).toBe(true);
   expect(awaitsReading({ cells: { position: "60", backlash: "" }, marks })).toBe(true);
@@ -62,47 +56,43 @@ test("a row awaits its reading where only its place is written", () => {
   expect(awaitsReading({ cells: { position: "60" }, marks: { excluded: "knocked" } })).toBe(false);
 });
 
-test("an inspection that is not described yet is listed with the readings that wait for it", () => {
-  const readings = [{ position: 0, backlash: 0.2 }];
-  const waiting = { method: "push-pull", readings, slide: {}, survey: {} } as const;
-  const entry = listEntryOf({ ...kept, inspection: null, draft: { ...NO_PENDING_INPUT, waiting } });
-  expect(entry).toMatchObject({ name: null, machine: null, surveys: 0, readings: 1 });
-});
-
-test("a list tells when the last survey was taken, whatever their order", () => {
-  const [first] = inspection.surveys;
-  const surveys = ["2026-03-02", "2026-05-11T08:30", "2026-04-01"].map((taken) => ({ ...first, taken }));
-  expect(listEntryOf({ ...kept, inspection: { ...inspection, surveys } as Inspection }).lastTaken).toBe(
-    "2026-05-11T08:30",
-  );
-  expect(listEntryOf({ ...kept, inspection: { ...inspection, surveys: [] } }).lastTaken).toBe(null);
-});
-
-test("the same state is the same inspection with nothing else entered, under whatever id it is stored", () => {
-  const other: StoredInspection = { ...structuredClone(kept), id: "b", revision: 7 };
-  expect(isSameState(other, kept)).toBe(true);
-  expect(isSameState({ ...kept, inspection: { ...inspection, surveys: [] } }, kept)).toBe(false);
+test("states are the same with the same inspection and input, whatever their id and revision", () => {
+  const other: StoredInspection = { ...structuredClone(stored), id: "b", revision: 7 };
+  expect(isSameState(other, stored)).toBe(true);
+  expect(isSameState({ ...stored, inspection: { ...inspection, surveys: [] } }, stored)).toBe(false);
   const unread = { survey: "survey-1", row: 1, cells: { position: "40" }, marks: {} };
-  expect(isSameState({ ...kept, draft: { fields: [], rows: [unread] } }, kept)).toBe(false);
+  expect(isSameState({ ...stored, draft: { fields: [], rows: [unread] } }, stored)).toBe(false);
 });
 
-test("what is read back agrees only when it is all that was written", () => {
-  expect(isAsWritten(structuredClone(kept), kept)).toBe(true);
-  expect(isAsWritten(undefined, kept)).toBe(false);
-  expect(isAsWritten({ ...kept, inspection: { ...inspection, surveys: [] } }, kept)).toBe(false);
+test("a record is as written only if it is equal", () => {
+  expect(isAsWritten(structuredClone(stored), stored)).toBe(true);
+  expect(isAsWritten(undefined, stored)).toBe(false);
+  expect(isAsWritten({ ...stored, inspection: { ...inspection, surveys: [] } }, stored)).toBe(false);
 });
 
-test("what another tab saved over it since agrees with what was written", () => {
-  expect(isAsWritten({ ...kept, revision: 3, inspection: null }, kept)).toBe(true);
+test("a record that another tab saved since counts as written", () => {
+  expect(isAsWritten({ ...stored, revision: 3, inspection: null }, stored)).toBe(true);
 });
 
 test.each([
-  [new DOMException("full", "QuotaExceededError"), "no room"],
+  [new DOMException("full", "QuotaExceededError"), "no storage space"],
   [new DOMException("newer", "VersionError"), "newer Tightspot"],
-  [new DOMException("", BLOCKED_BY_TAB), "another tab holds on"],
+  [new DOMException("", BLOCKED_BY_TAB), "another tab blocks"],
   [new ReferenceError("indexedDB is not defined"), "indexedDB is not defined"],
-])("trouble with the browser's database is told in words: %s", (error, words) => {
+])("a storage error is put in words: %s", (error, words) => {
   const { what, cure } = storageError(error);
   expect(what).toContain(words);
   expect(cure).toContain("file");
+});
+
+const inFile: EditorState = { inspection: null, draft: NO_PENDING_INPUT, inFile: true };
+
+test("a state stays in its file while only guide and undo steps change", () => {
+  const guides = [{ survey: "a", isOpen: true, at: "way", stations: [], typing: {} }] as const;
+  expect(afterChange(inFile, { ...inFile, draft: { ...NO_PENDING_INPUT, guides } }).inFile).toBe(true);
+});
+
+test("after an entry the state is no longer in its file", () => {
+  const fields = [{ survey: null, path: "name", text: "Quill" }];
+  expect(afterChange(inFile, { ...inFile, draft: { ...NO_PENDING_INPUT, fields } }).inFile).toBe(false);
 });

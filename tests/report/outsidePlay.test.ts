@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
-import { summaryOf } from "../../src/report/summary.ts";
+import { summaryOf, verdictTitle } from "../../src/report/summary.ts";
 import { terminalText } from "../../src/report/terminal.ts";
-import { verdictTitle } from "../../src/report/verdictTitle.ts";
 import { exampleAssessment } from "./exampleAssessment.ts";
 import { exampleInspection } from "./exampleInspection.ts";
 

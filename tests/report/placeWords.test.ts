@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Assessment } from "../../src/analysis/assessment.ts";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
-import { placeAt } from "../../src/picture/nutPlace.ts";
+import { placeAt } from "../../src/picture/screw/nutPlace.ts";
 import { placeWords } from "../../src/report/placeWords.ts";
 import { EVEN, exampleAssessment } from "./exampleAssessment.ts";
 

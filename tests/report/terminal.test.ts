@@ -13,14 +13,22 @@ describe("the assessment on a terminal", () => {
     for (const line of written.split("\n")) expect([...line].length).toBeLessThanOrEqual(80);
   });
 
-  it("puts the verdict first, then numbers, chances, cautions and what was assumed", () => {
-    const order = ["REMAKE THE SCREW", "limit 0.15 mm", "\nNumbers", "\nChances", "\nCautions", "\nAssumed"];
+  it("puts the verdict first, then cautions, chances, numbers and what was assumed", () => {
+    const order = [
+      "REMAKE THE SCREW",
+      "limit of 0.15 mm",
+      "\nCautions",
+      "\nHow sure each step is",
+      "\nThe numbers",
+      "\nUncertainty, and the limit",
+      "\nAssumed",
+    ];
     const places = order.map((words) => text.indexOf(words));
     expect(places).not.toContain(-1);
     expect(places).toEqual([...places].sort((a, b) => a - b));
   });
 
-  it("tells checks with their weight, and what to read next", () => {
+  it("shows checks with their weight, and what to read next", () => {
     const more = terminalText(
       "x.json",
       exampleAssessment({
@@ -32,8 +40,8 @@ describe("the assessment on a terminal", () => {
       }),
       exampleInspection(),
     );
-    expect(more).toContain("- No repeats.");
-    expect(more).toContain("- Warning: A gap.");
+    expect(more).toContain("- Note: repeats. No repeats.");
+    expect(more).toContain("- Warning: gap. A gap.");
     expect(more).toContain("- The end float. It decides.");
   });
 
@@ -102,7 +110,7 @@ describe("the assessment on a terminal", () => {
 
   it("leaves out chances where there is no verdict", () => {
     const none = exampleAssessment({ verdict: "no-verdict", reasons: ["holds-load"], chances: null });
-    expect(terminalText("x.json", none, exampleInspection())).not.toContain("\nChances");
+    expect(terminalText("x.json", none, exampleInspection())).not.toContain("How sure each step is");
   });
 });
 

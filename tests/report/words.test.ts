@@ -1,7 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
-import { verdictTitle } from "../../src/report/verdictTitle.ts";
-import { chanceWords, estimateWords, inAHundred, intervalWords } from "../../src/report/words.ts";
+import { verdictTitle } from "../../src/report/summary.ts";
+import {
+  allOf,
+  anyOf,
+  chanceWords,
+  columnFigures,
+  conformanceWords,
+  estimateWords,
+  inAHundred,
+  intervalWords,
+} from "../../src/report/words.ts";
 import { exampleAssessment } from "./exampleAssessment.ts";
 
 describe("an estimate in words", () => {
@@ -61,5 +70,37 @@ describe("the title of a verdict", () => {
     [{ verdict: "no-verdict", reasons: ["holds-load"] }, "No verdict"],
   ] as const)("of %o is %s", (changes, title) => {
     expect(verdictTitle(exampleAssessment(changes))).toBe(title);
+  });
+});
+
+describe("a column of figures", () => {
+  it("gives every figure as many decimals as the longest", () => {
+    expect(columnFigures([1, 16.5, -0.25])).toEqual(["1.00", "16.50", "-0.25"]);
+    expect(columnFigures([0, 420])).toEqual(["0", "420"]);
+    expect(columnFigures([])).toEqual([]);
+  });
+
+  it("leaves out the traces of binary fractions", () => {
+    expect(columnFigures([0.1 + 0.2, 1])).toEqual(["0.3", "1.0"]);
+    expect(columnFigures([1e-9])).toEqual(["0"]);
+  });
+});
+
+describe("a list in words", () => {
+  it.each([
+    [[], "", ""],
+    [["a"], "a", "a"],
+    [["a", "b"], "a and b", "a or b"],
+    [["a", "b", "c"], "a, b and c", "a, b or c"],
+  ] as const)("of %j", (parts, all, any) => {
+    expect([allOf(parts), anyOf(parts)]).toEqual([all, any]);
+  });
+});
+
+describe("conformance with the limit in words", () => {
+  it("names the limit, and says whether it is proven", () => {
+    expect(conformanceWords("proven")).toBe("within the limit, proven");
+    expect(conformanceWords("disproven", "the limit of 0.15 mm")).toBe("over the limit of 0.15 mm, proven");
+    expect(conformanceWords("not proven")).toBe("within or over the limit, not proven");
   });
 });

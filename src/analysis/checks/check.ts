@@ -5,44 +5,41 @@ import type { Corrected, LostMotion } from "../correct/corrections.ts";
 import type { RepeatabilityPosterior } from "../correct/repeatability.ts";
 import type { Station } from "../correct/stations.ts";
 import type { Coverage } from "../decide/coverage.ts";
+import type { StationFit } from "../decide/samplePosterior.ts";
 import type { Settings } from "../decide/settings.ts";
 import type { RepeatOutlier } from "../outliers/repeatOutliers.ts";
 
-/** What a check may look at; lengths in millimetres. */
-export interface Surveyed {
+/** What a check may use; lengths in millimetres. */
+export interface CheckInput extends StationFit {
   readonly survey: Survey;
   readonly corrected: Corrected;
   readonly stations: readonly Station[];
   readonly settings: Settings;
   readonly coverage: Coverage;
-  /** How single readings scatter, by their repeats. */
+  /** Scatter of single readings, from their repeats. */
   readonly scatter: RepeatabilityPosterior;
-  /** Readings that do not agree with the others. */
+  /** Readings that disagree with the others. */
   readonly outliers: readonly RepeatOutlier[];
-  /** The stations without them. */
+  /** The stations without outliers. */
   readonly clean: readonly Station[];
-  /** The median profile at each station. */
-  readonly fitted: readonly number[];
-  /** What stations add that repeats there do not show: the chance that there is such a thing, and its size. */
-  readonly stationEffect: { readonly chance: number; readonly deviation: number };
   readonly lengths: Lengths;
 }
 
-/** A check names the readings it is about, says why, and what to do. It finds nothing, or one thing or more. */
-export type Check = (surveyed: Surveyed) => readonly Finding[];
+/** A check returns findings, each with the readings concerned, the reason and what to do; none if all is well. */
+export type Check = (input: CheckInput) => readonly Finding[];
 
-/** `Reading 7 at 120 mm`: readings are counted from 1 for the reader, as the file and the page show them. */
+/** `Reading 7 at 120 mm`: counted from 1, as on the page. */
 export function nameOf(reading: LostMotion, lengths: Lengths): string {
   return `Reading ${reading.from[0] + 1} at ${lengths.position(reading.position)}`;
 }
 
-/** The places of some readings, the first few by name. */
+/** The positions of readings, at most four of them: `0 mm, 25 mm`. */
 export function placesOf(readings: readonly LostMotion[], lengths: Lengths): string {
   const places = [...new Set(readings.map((reading) => lengths.position(reading.position)))];
   return `${places.slice(0, 4).join(", ")}${places.length > 4 ? " …" : ""}`;
 }
 
-/** The station with the least lost motion; those below nothing, which are told of by themselves, are passed over. */
+/** The station with the least lost motion, negative ones left out: a check of their own reports them. */
 export function leastLostMotion(stations: readonly Station[]): Station | undefined {
   const [least] = stations.filter(({ mean }) => mean >= 0).sort((a, b) => a.mean - b.mean);
   return least;

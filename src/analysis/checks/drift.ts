@@ -1,23 +1,23 @@
 import type { Finding } from "../assessment.ts";
 import { repeatabilityPosterior, tailProbability } from "../correct/repeatability.ts";
 import { SAME_PLACE } from "../correct/samePlace.ts";
-import { driftRegression, together } from "../statistics/driftRegression.ts";
+import { combined, driftRegression } from "../statistics/driftRegression.ts";
 import { isSignificant } from "../statistics/falsePositiveRate.ts";
-import type { Check, Surveyed } from "./check.ts";
+import type { Check, CheckInput } from "./check.ts";
 
-/** Readings that wander with the order they were taken in, and whether the first station was read again at the end. */
-export const drift: Check = (surveyed) => [...wandering(surveyed), ...notReadAgain(surveyed)];
+/** Readings that drift with the order they were taken in, and a first station that was not read again at the end. */
+export const drift: Check = (input) => [...driftFinding(input), ...firstStationFinding(input)];
 
 /**
- * A slope in repeats against their order, by least squares, that a graduation could show and that is too far from
- * nothing for normal scatter about it, either way, but in the share of clean surveys that `isTooRare` states.
+ * Drift: a slope of repeats against their order, by least squares, that amounts to more than one graduation and is
+ * significant against normal scatter (two-sided; rate as in `isSignificant`).
  */
-function wandering({ corrected, clean, lengths }: Surveyed): readonly Finding[] {
-  const { slope, spread, left } = driftRegression(corrected.readings, clean);
+function driftFinding({ corrected, clean, lengths }: CheckInput): readonly Finding[] {
+  const { slope, spread, residuals } = driftRegression(corrected.readings, clean);
   const total = slope * (corrected.readings.length - 1);
   if (Math.abs(total) <= corrected.resolution.step) return [];
-  // A slope's standard error is the scatter over the root of the orders' sum of squares (least squares).
-  const { squares, freedom } = together(left);
+  // Least squares: a slope's standard error is the scatter divided by the root of the orders' sum of squares.
+  const { squares, freedom } = combined(residuals);
   const scatter = repeatabilityPosterior({ squares, freedom: freedom - 1 }, corrected);
   if (!isSignificant(2 * tailProbability(Math.abs(slope) * Math.sqrt(spread), scatter))) return [];
   return [
@@ -30,9 +30,9 @@ function wandering({ corrected, clean, lengths }: Surveyed): readonly Finding[] 
   ];
 }
 
-function notReadAgain({ corrected: { readings } }: Surveyed): readonly Finding[] {
+function firstStationFinding({ corrected: { readings } }: CheckInput): readonly Finding[] {
   const first = readings[0];
-  // The two readings of a positioning pair lie a whole run apart; readings are in order of the first of them.
+  // Readings are in the order of the first reading of a pair; the second of a positioning pair comes a whole run later.
   const last = [...readings].sort((a, b) => Math.max(...a.from) - Math.max(...b.from)).at(-1);
   if (first === undefined || last === undefined) return [];
   if (Math.abs(first.position - last.position) <= SAME_PLACE) return [];

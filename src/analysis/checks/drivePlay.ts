@@ -3,9 +3,8 @@ import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import { type Check, leastLostMotion } from "./check.ts";
 
 /**
- * Drive play that these readings do not carry, or that comes out larger than the lost motion it is part of by more
- * than scatter and rounding explain, wherever lost motion happens to come out least: a normal difference, one way, at
- * the rate that `isTooRare` states for as many looks as there are stations.
+ * Drive play that these readings do not carry, or that exceeds the lost motion it is part of by more than scatter and
+ * rounding explain (one-sided normal difference at the station with the least lost motion; one look per station).
  */
 export const drivePlay: Check = ({ survey, corrected, clean, scatter, lengths }) => {
   const stated = survey.drivePlay ?? 0;

@@ -1,68 +1,73 @@
+import { mean } from "simple-statistics";
 import { isPair, isPositioning } from "../../inspection/readingShapes.ts";
 import type { Reading } from "../../inspection/schema.ts";
 import type { Finding } from "../assessment.ts";
 import type { Corrected } from "../correct/corrections.ts";
-import { pooledSquares } from "../correct/repeatability.ts";
+import {
+  type PooledSquares,
+  pooledSquares,
+  repeatabilityPosterior,
+  roundingVariance,
+} from "../correct/repeatability.ts";
 import { stationsOf } from "../correct/stations.ts";
+import { erfc } from "../profile/evidence.ts";
 import { isSignificant } from "../statistics/falsePositiveRate.ts";
-import type { Surveyed } from "./check.ts";
-import { chanceOfIdentical } from "./identicalRepeats.ts";
+import type { CheckInput } from "./check.ts";
 
-type Seen = Pick<Surveyed, "survey" | "corrected" | "outliers">;
+type Input = Pick<CheckInput, "survey" | "corrected" | "outliers">;
 
 /**
- * The same rows twice, as when a block is pasted a second time: they would count as repeats that they are not. Rows
- * are taken for pasted where they carry the time of an earlier one, or where more of them than chance makes alike
- * repeat earlier rows in the same order: by the chance that normal scatter, rounded, comes out the same, at the rate
- * that `isTooRare` states for all the places where a block as long could begin.
+ * The same rows twice, such as a block that was pasted twice: they are not repeats. Rows count as pasted if they have
+ * the time of an earlier row, or if the last rows repeat a block of earlier ones that chance does not make identical (the
+ * chance that rounded normal scatter comes out the same; one look for each place where a block as long could begin).
  */
-export const duplicateRows = ({ survey, corrected, outliers }: Seen): readonly Finding[] => {
-  const twins = timedTwice(survey.readings) ?? pastedLast(survey.readings, corrected, outliers);
-  if (twins.length === 0) return [];
+export const duplicateRows = ({ survey, corrected, outliers }: Input): readonly Finding[] => {
+  const duplicates = rowsWithSameTime(survey.readings) ?? repeatedBlock(survey.readings, corrected, outliers);
+  if (duplicates.length === 0) return [];
   return [
     {
       check: "duplicate rows",
       severity: "warning",
-      message: `${twins.length} ${twins.length === 1 ? "row is" : "rows are"} the same as ${twins.length === 1 ? "an earlier one" : "earlier ones"}, to the last digit. If they were pasted twice, strike them: they are not repeats.`,
-      readings: twins,
+      message: `${duplicates.length} ${duplicates.length === 1 ? "row is" : "rows are"} the same as ${duplicates.length === 1 ? "an earlier one" : "earlier ones"}, to the last digit. If they were pasted twice, strike them: they are not repeats.`,
+      readings: duplicates,
     },
   ];
 };
 
-/** Rows with the time of an earlier one; undefined where times are missing, or too coarse to tell rows apart. */
-function timedTwice(readings: readonly Reading[]): readonly number[] | undefined {
+/** Rows with the time of an earlier one; undefined if times are missing or too coarse to distinguish rows. */
+function rowsWithSameTime(readings: readonly Reading[]): readonly number[] | undefined {
   const rowAt = new Map<string, string>();
-  const twins: number[] = [];
+  const duplicates: number[] = [];
   for (const [index, reading] of readings.entries()) {
     if (reading.time === undefined) return undefined;
-    const row = keyOf(reading);
+    const row = rowKey(reading);
     const earlier = rowAt.get(reading.time);
     if (earlier !== undefined && earlier !== row) return undefined;
-    if (earlier === row) twins.push(index);
+    if (earlier === row) duplicates.push(index);
     rowAt.set(reading.time, row);
   }
-  return twins;
+  return duplicates;
 }
 
-/** The last rows, as far as they repeat a block of as many earlier ones that chance does not make alike. */
-function pastedLast(
+/** The last rows, if they repeat a block of earlier ones that chance does not make identical. */
+function repeatedBlock(
   readings: readonly Reading[],
   corrected: Corrected,
-  outliers: Seen["outliers"],
+  outliers: Input["outliers"],
 ): readonly number[] {
-  const rows = readings.map(keyOf);
-  const places = readings.map(placeOf);
-  const alike = lastInCommon(rows);
-  const samePlaces = lastInCommon(places);
-  const lengths = alike.map((common, lag) => Math.min(common, lag));
+  const rows = readings.map(rowKey);
+  const places = readings.map(placeKey);
+  const sameRows = commonEndings(rows);
+  const samePlaces = commonEndings(places);
+  const lengths = sameRows.map((common, lag) => Math.min(common, lag));
   const length = Math.max(0, ...lengths);
   if (length === 0) return [];
   const looks = samePlaces.filter((common, lag) => Math.min(common, lag) >= length).length;
   const first = readings.length - length;
-  // A mistake would make scatter so great that nothing comes out the same twice.
-  const mistaken = new Set(outliers.map(({ reading }) => reading));
+  // A mistake would make the scatter so great that no two readings come out the same.
+  const isOutlier = new Set(outliers.map(({ reading }) => reading));
   const before = corrected.readings.filter(
-    (reading) => !mistaken.has(reading) && reading.from.every((index) => index < first),
+    (reading) => !isOutlier.has(reading) && reading.from.every((index) => index < first),
   );
   const chance = chanceOfIdentical(
     countsOf(places.slice(first)),
@@ -78,8 +83,8 @@ function countsOf(places: readonly string[]): readonly number[] {
   return [...counts.values()];
 }
 
-/** By how many rows earlier: how many of the last rows are the same as those so much earlier (Gusfield's Z). */
-function lastInCommon(rows: readonly string[]): readonly number[] {
+/** For every lag: how many of the last rows equal the rows that many rows earlier (Gusfield's Z algorithm). */
+function commonEndings(rows: readonly string[]): readonly number[] {
   const reversed = rows.toReversed();
   const common = reversed.map(() => 0);
   let from = 0;
@@ -93,14 +98,58 @@ function lastInCommon(rows: readonly string[]): readonly number[] {
   return common;
 }
 
-function placeOf(reading: Reading): string {
+function placeKey(reading: Reading): string {
   return isPositioning(reading)
     ? [reading.target, reading.direction, reading.run].join("|")
     : String(reading.position);
 }
 
-function keyOf(reading: Reading): string {
-  if (isPositioning(reading)) return [placeOf(reading), reading.reading].join("|");
+function rowKey(reading: Reading): string {
+  if (isPositioning(reading)) return [placeKey(reading), reading.reading].join("|");
   const values = isPair(reading) ? [reading.advancing, reading.retracting] : [reading.backlash];
-  return [placeOf(reading), ...values].join("|");
+  return [placeKey(reading), ...values].join("|");
+}
+
+/** Distances of the true value from the nearest graduation, in graduations, all equally likely. */
+const PHASES = Array.from({ length: 8 }, (_, i) => (i + 0.5) / 16);
+/** With more graduations of scatter, the phase of the true value no longer matters. */
+const COARSE = 1.5;
+
+/**
+ * Chance that readings taken a second time all fall on the same graduations as the first time. Readings at one place
+ * share the phase of the true value between two graduations, so one identical reading makes the next more likely.
+ *
+ * @param counts number of readings taken a second time at each place
+ * @param pooled squared deviations of other readings, in mm²
+ */
+export function chanceOfIdentical(
+  counts: readonly number[],
+  pooled: PooledSquares,
+  corrected: Corrected,
+): number {
+  const { roundings, resolution } = corrected;
+  const { deviations, weights } = repeatabilityPosterior(pooled, corrected);
+  const rounding = roundingVariance(corrected);
+  return deviations.reduce((sum, deviation, i) => {
+    // Each reading of a pair has half the variance, and both must come out the same.
+    const scatter = Math.sqrt((deviation ** 2 - rounding) / roundings) / resolution.step;
+    const same = PHASES.map((phase) => sameGraduation(phase, scatter));
+    const all = counts.map((count) => mean(same.map((chance) => chance ** count)) ** roundings);
+    return sum + weights[i] * all.reduce((product, chance) => product * chance, 1);
+  }, 0);
+}
+
+/** Chance that two readings fall on one graduation; phase and scatter in graduations. */
+function sameGraduation(phase: number, scatter: number): number {
+  if (scatter > COARSE) return 1 / (2 * Math.sqrt(Math.PI) * scatter);
+  const reach = Math.ceil(5 * scatter) + 1;
+  const above = (edge: number): number => 0.5 * erfc((edge - phase) / (scatter * Math.SQRT2));
+  let chance = 0;
+  let aboveEdge = above(-reach - 0.5);
+  for (let mark = -reach; mark <= reach; mark++) {
+    const aboveNext = above(mark + 0.5);
+    chance += (aboveEdge - aboveNext) ** 2;
+    aboveEdge = aboveNext;
+  }
+  return chance;
 }

@@ -9,9 +9,8 @@ import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import { type Check, leastLostMotion } from "./check.ts";
 
 /**
- * End float that was not measured, or that comes out larger than the lost motion it is part of by more than the
- * scatter and rounding of both explain, wherever lost motion happens to come out least: a normal difference, one way,
- * at the rate that `isTooRare` states for as many looks as there are stations.
+ * End float that was not measured, or that exceeds the lost motion it is part of by more than scatter and rounding of
+ * both explain (one-sided normal difference at the station with the least lost motion; one look per station).
  */
 export const endFloat: Check = ({ survey, clean, corrected, lengths }) => {
   const measured = survey.endFloat;

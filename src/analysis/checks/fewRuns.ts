@@ -1,8 +1,8 @@
 import { targetsOf } from "../correct/targets.ts";
-import { STANDARD_RUNS } from "../positioning.ts";
+import { STANDARD_RUNS } from "../positioning/positioning.ts";
 import type { Check } from "./check.ts";
 
-/** Positioning readings of fewer runs than ISO 230-2 asks for: the standard's count, no chance enters. */
+/** Positioning readings of fewer runs than ISO 230-2 requires. */
 export const fewRuns: Check = ({ survey }) => {
   const short = targetsOf(survey.readings)
     .flatMap(({ advancing, retracting }) => [advancing, retracting])

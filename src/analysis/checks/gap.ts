@@ -1,6 +1,6 @@
 import type { Check } from "./check.ts";
 
-/** Part of the working range with no station within the nut's length: a rule of decision, no chance enters. */
+/** A part of the working range with no station within the nut's length. */
 export const gap: Check = ({ coverage, lengths }) =>
   coverage.gaps.map(({ from, to }) => ({
     check: "gap in coverage",

@@ -2,23 +2,21 @@ import { mean } from "simple-statistics";
 import { roundingVariance, tailProbability } from "../correct/repeatability.ts";
 import { SAME_PLACE } from "../correct/samePlace.ts";
 import { isSignificant } from "../statistics/falsePositiveRate.ts";
-import type { Check, Surveyed } from "./check.ts";
+import type { Check, CheckInput } from "./check.ts";
 
 /**
- * Stations that all meet the screw at one angle, which cannot show a wobble once per turn. Over an arc of the turn a
- * wobble changes by no more than its whole height times the sine of half the arc. The angles are one where scatter
- * could hide that much of a wobble which, by itself, would take up all that the limit leaves to an uneven screw: where
- * the normal difference of two stations reaches it more often than `isTooRare` allows.
+ * Stations that all meet the screw at one angle, so that a wobble once per turn does not show. Over an arc of the turn
+ * a wobble changes by at most its height times the sine of half the arc. The wobble considered is one that alone would
+ * use up what the limit leaves for an uneven screw. It is hidden if the scatter of two stations' difference reaches that
+ * change more often than `isSignificant` allows.
  */
-export const inStepWithLead: Check = (surveyed) => {
-  const { corrected, stations, settings, lengths } = surveyed;
-  // Any two stations are in step with some lead.
+export const inStepWithLead: Check = (input) => {
+  const { corrected, stations, settings, lengths } = input;
+  // Two stations are always in step with some lead.
   if (stations.length < 3) return [];
   const arc = arcOf(stations.map(({ position }) => position / settings.lead));
   const exact = SAME_PLACE / settings.lead;
-  const hidden = isHidden(1, surveyed)
-    ? arc <= exact
-    : arc < 0.5 && isHidden(Math.sin(Math.PI * arc), surveyed);
+  const hidden = isHidden(1, input) ? arc <= exact : arc < 0.5 && isHidden(Math.sin(Math.PI * arc), input);
   if (!hidden) return [];
   return [
     {
@@ -30,14 +28,14 @@ export const inStepWithLead: Check = (surveyed) => {
   ];
 };
 
-/** Whether scatter may bring as great a difference between two stations as this share of the wobble. */
-function isHidden(share: number, { corrected, stations, scatter, settings }: Surveyed): boolean {
+/** Whether scatter may cause as great a difference of two stations as this share of the wobble. */
+function isHidden(share: number, { corrected, stations, scatter, settings }: CheckInput): boolean {
   const height = settings.limit - settings.runningClearance - settings.endFloatAttainable;
   const times = 2 / mean(stations.map(({ readings }) => readings.length));
   return !isSignificant(2 * tailProbability(share * height, scatter, times, 2 * roundingVariance(corrected)));
 }
 
-/** The shortest arc that holds all angles, as a share of a turn. */
+/** The shortest arc that contains all angles, as a share of a turn. */
 function arcOf(turns: readonly number[]): number {
   const angles = turns.map((turn) => turn - Math.floor(turn)).sort((a, b) => a - b);
   const gaps = angles.map((angle, i) => (angles[i + 1] ?? angles[0] + 1) - angle);

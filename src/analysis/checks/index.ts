@@ -1,5 +1,5 @@
 import type { Finding } from "../assessment.ts";
-import type { Check, Surveyed } from "./check.ts";
+import type { Check, CheckInput } from "./check.ts";
 import { drift } from "./drift.ts";
 import { drivePlay } from "./drivePlay.ts";
 import { duplicateRows } from "./duplicateRows.ts";
@@ -20,7 +20,7 @@ import { stationEffect } from "./stationEffect.ts";
 import { withoutPartner } from "./withoutPartner.ts";
 import { wobble } from "./wobble.ts";
 
-/** Every check, in the order in which findings are told. A new check is one file and one line here. */
+/** Every check, in the order in which findings are reported. A new check is one file and one line here. */
 const CHECKS: readonly Check[] = [
   limitNotAttainable,
   slip,
@@ -43,6 +43,7 @@ const CHECKS: readonly Check[] = [
   inStepWithLead,
 ];
 
-export function findingsOf(surveyed: Surveyed): readonly Finding[] {
-  return CHECKS.flatMap((check) => check(surveyed));
+/** Runs every check. */
+export function runChecks(input: CheckInput): readonly Finding[] {
+  return CHECKS.flatMap((check) => check(input));
 }

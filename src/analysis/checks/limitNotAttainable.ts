@@ -1,13 +1,13 @@
 import type { Finding } from "../assessment.ts";
-import { limitAttainable } from "../decide/decision.ts";
-import type { Surveyed } from "./check.ts";
+import { isLimitAttainable } from "../decide/decision.ts";
+import type { CheckInput } from "./check.ts";
 
-/** A limit that parts in perfect order could not keep: a rule of decision, no chance enters. */
+/** A limit that parts in perfect order could not meet. */
 export function limitNotAttainable({
   settings,
   lengths,
-}: Pick<Surveyed, "settings" | "lengths">): readonly Finding[] {
-  if (limitAttainable(settings)) return [];
+}: Pick<CheckInput, "settings" | "lengths">): readonly Finding[] {
+  if (isLimitAttainable(settings)) return [];
   const least = settings.runningClearance + settings.endFloatAttainable;
   return [
     {

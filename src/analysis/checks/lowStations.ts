@@ -1,20 +1,20 @@
 import { roundingVariance, tailProbability } from "../correct/repeatability.ts";
 import type { Station } from "../correct/stations.ts";
 import { isSignificant } from "../statistics/falsePositiveRate.ts";
-import type { Surveyed } from "./check.ts";
+import type { CheckInput } from "./check.ts";
 
-/**
- * A station below both of those beside it, by more than scatter and the rounding of each bring about: two normal
- * differences, one way, each at the rate that `isTooRare` states for as many looks as stations have two beside them.
- */
+/** A station below both of its neighbours. */
 export interface LowStation {
   readonly station: Station;
-  /** From the station before it to the one after. */
+  /** Distance from the station before it to the one after, in millimetres. */
   readonly span: number;
 }
 
-/** Every such station, in order of position. */
-export function lowStations({ corrected, clean, scatter }: Surveyed): readonly LowStation[] {
+/**
+ * Stations below both of their neighbours by more than scatter and rounding explain: two one-sided normal differences,
+ * one look for each station with two neighbours. In order of position.
+ */
+export function lowStations({ corrected, clean, scatter }: CheckInput): readonly LowStation[] {
   const rounding = roundingVariance(corrected);
   const isBelow = (station: Station, other: Station): boolean => {
     const times = 1 / station.readings.length + 1 / other.readings.length;

@@ -4,22 +4,21 @@ import { roundingVariance, tailProbability } from "../correct/repeatability.ts";
 import { SAME_PLACE } from "../correct/samePlace.ts";
 import type { Station } from "../correct/stations.ts";
 import { isSignificant } from "../statistics/falsePositiveRate.ts";
-import { type Check, placesOf, type Surveyed } from "./check.ts";
+import { type Check, type CheckInput, placesOf } from "./check.ts";
 import { lowStations } from "./lowStations.ts";
-import { wobbleOf } from "./wobble.ts";
+import { wobbleHeight } from "./wobble.ts";
 
 /**
- * Readings that no wear of a screw explains: the numbers mean nothing then. A stiff nut is stopped by the least worn
- * thread it engages, so a low place is at least as wide as the nut, and no station lies below two others that are
- * nearer to each other than that; but for a wobble once per turn, which is told by itself. Elsewhere it is the
- * profile, however it is drawn, that does not reach a station: a normal difference, either way, at the rate that
- * `isTooRare` states for as many looks as there are stations.
+ * Readings that no wear of a screw explains. A stiff nut is stopped by the least worn thread it engages, so a low place
+ * is at least as wide as the nut: no station lies below two others that are nearer to each other than that, except with
+ * a wobble once per turn, which has a check of its own. Other stations must lie on the profile (two-sided normal
+ * difference, one look per station).
  */
-export const misfit: Check = (surveyed) => {
-  const { settings, lengths } = surveyed;
-  const low = wobbleOf(surveyed) === undefined ? lowStations(surveyed) : [];
+export const misfit: Check = (input) => {
+  const { settings, lengths } = input;
+  const low = wobbleHeight(input) === undefined ? lowStations(input) : [];
   const narrow = low.filter(({ span }) => span <= settings.engagedLength).map(({ station }) => station);
-  const off = offTheProfile(surveyed).filter((station) => !narrow.includes(station));
+  const offProfile = stationsOffProfile(input).filter((station) => !narrow.includes(station));
   return [
     finding(
       narrow,
@@ -28,7 +27,7 @@ export const misfit: Check = (surveyed) => {
       lengths,
     ),
     finding(
-      off,
+      offProfile,
       (places) => `No wear of a screw that this program can draw passes through the readings at ${places}`,
       lengths,
     ),
@@ -37,7 +36,7 @@ export const misfit: Check = (surveyed) => {
 
 function finding(
   stations: readonly Station[],
-  why: (places: string) => string,
+  reason: (places: string) => string,
   lengths: Lengths,
 ): readonly Finding[] {
   if (stations.length === 0) return [];
@@ -46,18 +45,18 @@ function finding(
     {
       check: "readings fit no worn screw",
       severity: "stop",
-      message: `${why(placesOf(readings, lengths))}. Read ${stations.length === 1 ? "this station" : "these stations"} again, and look at the sheet for figures that were swapped.`,
+      message: `${reason(placesOf(readings, lengths))}. Read ${stations.length === 1 ? "this station" : "these stations"} again, and look at the sheet for figures that were swapped.`,
       readings: readings.flatMap((reading) => reading.from),
     },
   ];
 }
 
 /**
- * A mean may lie off the profile by scatter, by the rounding that repeats share, and by what stations add. Nothing is
- * told of a profile that was drawn through mistakes.
+ * Stations whose mean lies farther from the profile than scatter, shared rounding and station effect explain. None if
+ * there are outliers: the profile was fitted through them.
  */
-function offTheProfile(surveyed: Surveyed): readonly Station[] {
-  const { corrected, stations, clean, outliers, scatter, fitted, stationEffect } = surveyed;
+function stationsOffProfile(input: CheckInput): readonly Station[] {
+  const { corrected, stations, clean, outliers, scatter, fitted, stationEffect } = input;
   if (outliers.length > 0) return [];
   const shared = roundingVariance(corrected) + stationEffect.chance * stationEffect.deviation ** 2;
   return clean.filter(({ position, mean, readings }) => {

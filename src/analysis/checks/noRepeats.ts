@@ -1,6 +1,6 @@
 import type { Check } from "./check.ts";
 
-/** No station read twice: how well readings repeat must be guessed. It is so or it is not, no chance enters. */
+/** No station read twice: the repeatability must be guessed. */
 export const noRepeats: Check = ({ corrected, stations }) => {
   if (stations.some((station) => station.readings.length > 1)) return [];
   return [

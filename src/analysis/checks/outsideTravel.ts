@@ -3,9 +3,8 @@ import { SAME_PLACE } from "../correct/samePlace.ts";
 import { type Check, placesOf } from "./check.ts";
 
 /**
- * Readings at positions that the slide is said not to reach; it is so or it is not, no chance enters. Where all are, the
- * travel is wrong, and there is no verdict; where some are, and the others lead to another verdict, the survey's
- * assessment makes a stop of it.
+ * Readings at positions outside the travel. If all are, the travel is wrong and there is no verdict. If some are, it is
+ * a warning, which becomes a stop if they decide the verdict.
  */
 export const outsideTravel: Check = ({ corrected, settings, lengths }): readonly Finding[] => {
   const { from, to } = settings.travel;

@@ -3,29 +3,28 @@ import type { LostMotion } from "../correct/corrections.ts";
 import type { Station } from "../correct/stations.ts";
 import type { RepeatOutlier } from "../outliers/repeatOutliers.ts";
 import { type Slip, slipIn } from "../outliers/slips.ts";
-import { type Check, nameOf, placesOf, type Surveyed } from "./check.ts";
+import { type Check, type CheckInput, nameOf, placesOf } from "./check.ts";
 
-/** A slip put right is an ordinary reading: in so many of them, scatter alone makes it look like none. */
-const MISSED = 0.01;
+/** How often scatter makes a corrected slip look unlike an ordinary reading. */
+const MISS_RATE = 0.01;
 
 type Slipped = RepeatOutlier & Slip;
 
 /**
- * Readings that do not agree with the others, and would if they were ten or 25.4 times as large or as small: a
- * slipped point, or a value in another unit. Only outliers are asked, so it speaks no oftener in clean surveys than there
- * are outliers (`isTooRare`); the normal scatter of an ordinary reading makes it miss one slip in a hundred.
+ * Outliers that would agree with the other readings if they were ten or 25.4 times as large or as small: a slipped
+ * decimal point, or a value in another unit. One slip in a hundred is missed because of scatter.
  */
-export function slipsOf({ outliers, clean }: Surveyed): readonly Slipped[] {
+export function slipsOf({ outliers, clean }: CheckInput): readonly Slipped[] {
   return outliers.flatMap((outlier) => {
     const { reading, rival, agreement } = outlier;
-    if (rival !== undefined && !isFarther(reading, rival, clean)) return [];
-    const found = slipIn(reading.value, agreement, MISSED);
+    if (rival !== undefined && !isLessPlausible(reading, rival, clean)) return [];
+    const found = slipIn(reading.value, agreement, MISS_RATE);
     return found === undefined ? [] : [{ ...outlier, ...found }];
   });
 }
 
-/** Of two readings, the one whose ratio to the stations on either side is farther from one may have slipped. */
-function isFarther(reading: LostMotion, rival: LostMotion, clean: readonly Station[]): boolean {
+/** Whether the reading's ratio to the stations on either side is farther from one than its rival's. */
+function isLessPlausible(reading: LostMotion, rival: LostMotion, clean: readonly Station[]): boolean {
   const before = clean.filter(({ position }) => position < reading.position).slice(-2);
   const after = clean.filter(({ position }) => position > reading.position).slice(0, 2);
   const near = [...before, ...after].map(({ mean }) => mean);
@@ -35,9 +34,10 @@ function isFarther(reading: LostMotion, rival: LostMotion, clean: readonly Stati
   return ratio(reading) >= ratio(rival);
 }
 
-export const slip: Check = (surveyed) => {
-  const { lengths } = surveyed;
-  const slipped = slipsOf(surveyed);
+/** A slipped decimal point, or a value in another unit. */
+export const slip: Check = (input) => {
+  const { lengths } = input;
+  const slipped = slipsOf(input);
   const [first] = slipped;
   if (first === undefined) return [];
   const message =

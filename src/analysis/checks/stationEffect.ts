@@ -3,22 +3,21 @@ import { isSignificant } from "../statistics/falsePositiveRate.ts";
 import type { Check } from "./check.ts";
 import { lowStations } from "./lowStations.ts";
 import { misfit } from "./misfit.ts";
-import { wobbleOf } from "./wobble.ts";
+import { wobbleHeight } from "./wobble.ts";
 
 /**
- * Stations that differ by more than their repeats and the wear of a screw explain, where that is neither a wobble once
- * per turn nor a station that no wear explains. Evidence that makes something so many times as likely as it was
- * thought beforehand (`isTooRare`) misleads at most once in as many surveys (Royall, Statistical Evidence, 1997,
- * section 1.4: the universal bound). High stations alone may be worn places that the profile does not reach, so one
- * must also lie below those beside it.
+ * Stations that differ by more than repeats and wear explain, if there is neither a wobble nor a misfit. Evidence that
+ * raises the odds k-fold misleads in at most one survey of k (Royall, Statistical Evidence, 1997, section 1.4: the
+ * universal bound). High stations alone may be worn places that the profile does not reach, so one station must also lie
+ * below its neighbours.
  */
-export const stationEffect: Check = (surveyed) => {
-  const { corrected, stationEffect, lengths } = surveyed;
+export const stationEffect: Check = (input) => {
+  const { corrected, stationEffect, lengths } = input;
   const { chance, deviation } = stationEffect;
-  const before = chanceBefore(corrected.resolution.step);
+  const before = priorChance(corrected.resolution.step);
   const odds = (share: number): number => share / (1 - share);
-  if (!isSignificant(odds(before) / odds(chance)) || lowStations(surveyed).length === 0) return [];
-  if (wobbleOf(surveyed) !== undefined || misfit(surveyed).length > 0) return [];
+  if (!isSignificant(odds(before) / odds(chance)) || lowStations(input).length === 0) return [];
+  if (wobbleHeight(input) !== undefined || misfit(input).length > 0) return [];
   return [
     {
       check: "stations differ by more than repeats do",
@@ -29,8 +28,8 @@ export const stationEffect: Check = (surveyed) => {
   ];
 };
 
-/** The chance, before any reading is looked at, that stations add something of their own. */
-function chanceBefore(resolution: number): number {
+/** Prior chance of a station effect. */
+function priorChance(resolution: number): number {
   return scatterGrid({ resolution })
     .filter(({ tau }) => tau > 0)
     .reduce((sum, { logPrior }) => sum + Math.exp(logPrior), 0);

@@ -1,49 +1,48 @@
 import { mean, sum } from "simple-statistics";
 import { SAME_PLACE } from "../correct/samePlace.ts";
 import { isSignificant } from "../statistics/falsePositiveRate.ts";
-import type { Check, Surveyed } from "./check.ts";
+import type { Check, CheckInput } from "./check.ts";
 
-/** Stations whose angles differ by less than this share of a turn tell nothing of what changes within it. */
-const NOTHING = 1e-9;
+/** Below this determinant all stations are at one angle of the turn. */
+const SINGULAR = 1e-9;
 
 /**
- * How far what is left of the stations' means beside the profile rises and falls once per turn of the screw, in
- * millimetres; undefined where chance brings as much. A sine and a cosine of the screw's angle are fitted by least
- * squares; by Fisher's test with 2 and ν degrees of freedom, the chance of leaving no more than a share of the sum of
- * squares unexplained is that share to the power ν/2, held against the rate of `isTooRare`.
+ * How far the stations' deviations from the profile rise and fall once per turn of the screw, in millimetres; undefined
+ * if that is not significant. A sine and a cosine of the screw's angle are fitted by least squares. By Fisher's test with
+ * 2 and ν degrees of freedom, the chance of leaving at most a share u of the sum of squares unexplained is u^(ν/2).
  */
-export function wobbleOf({ stations, clean, fitted, settings }: Surveyed): number | undefined {
+export function wobbleHeight({ stations, clean, fitted, settings }: CheckInput): number | undefined {
   const freedom = clean.length - 3;
   if (freedom < 1) return undefined;
   const angles = clean.map(({ position }) => (2 * Math.PI * position) / settings.lead);
   const sines = centred(angles.map(Math.sin));
   const cosines = centred(angles.map(Math.cos));
-  const off = centred(
-    clean.map(({ position, mean: found }) => {
+  const deviations = centred(
+    clean.map(({ position, mean: value }) => {
       const at = stations.findIndex((station) => Math.abs(station.position - position) <= SAME_PLACE);
-      return found - fitted[at];
+      return value - fitted[at];
     }),
   );
   const [ss, cc, sc] = [dot(sines, sines), dot(cosines, cosines), dot(sines, cosines)];
   const determinant = ss * cc - sc ** 2;
-  if (determinant < NOTHING) return undefined;
-  const [so, co, total] = [dot(sines, off), dot(cosines, off), dot(off, off)];
-  const sine = (cc * so - sc * co) / determinant;
-  const cosine = (ss * co - sc * so) / determinant;
-  const unexplained = 1 - (sine * so + cosine * co) / total;
+  if (determinant < SINGULAR) return undefined;
+  const [sd, cd, total] = [dot(sines, deviations), dot(cosines, deviations), dot(deviations, deviations)];
+  const sine = (cc * sd - sc * cd) / determinant;
+  const cosine = (ss * cd - sc * sd) / determinant;
+  const unexplained = 1 - (sine * sd + cosine * cd) / total;
   return isSignificant(Math.max(0, unexplained) ** (freedom / 2)) ? 2 * Math.hypot(sine, cosine) : undefined;
 }
 
 /** Lost motion that rises and falls once per turn: a screw that is bent, or turns off its centre. */
-export const wobble: Check = (surveyed) => {
-  const { corrected, settings, lengths } = surveyed;
-  const found = wobbleOf(surveyed);
-  if (found === undefined) return [];
+export const wobble: Check = (input) => {
+  const { corrected, settings, lengths } = input;
+  const height = wobbleHeight(input);
+  if (height === undefined) return [];
   return [
     {
       check: "wobble once per turn",
       severity: "warning",
-      message: `Lost motion rises and falls by about ${lengths.lostMotion(found)} once per turn of the screw (lead ${lengths.position(settings.lead)}), beside what wear explains: a screw that is bent, or turns off its centre. Read one stretch again at every quarter of a turn.`,
+      message: `Lost motion rises and falls by about ${lengths.lostMotion(height)} once per turn of the screw (lead ${lengths.position(settings.lead)}), beside what wear explains: a screw that is bent, or turns off its centre. Read one stretch again at every quarter of a turn.`,
       readings: corrected.readings.flatMap((reading) => reading.from),
     },
   ];

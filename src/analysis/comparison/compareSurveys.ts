@@ -1,25 +1,24 @@
+import { dayNumber } from "../../inspection/dates.ts";
 import { inMillimetres } from "../../inspection/metric.ts";
 import { type Outcome, succeeded } from "../../inspection/problem.ts";
-import type { Inspection } from "../../inspection/schema.ts";
-import { type AssessedSurvey, assessWithDraws } from "../assess.ts";
+import type { Inspection, Survey } from "../../inspection/schema.ts";
+import { type Assess, type AssessedSurvey, assessWithDraws } from "../assess.ts";
 import type { Estimate } from "../assessment.ts";
-import type { Assess } from "../assessOnce.ts";
 import { estimateOf } from "../statistics/estimate.ts";
 import { acceptanceOf } from "./acceptance.ts";
-import { type Choice, chooseSurveys } from "./choice.ts";
-import type { Change, ComparedSurvey, Comparison } from "./comparison.ts";
+import { chooseSurveys, type SurveyChoice } from "./chooseSurveys.ts";
+import type { Change, ComparedSurvey, Comparison, Repair } from "./comparison.ts";
 import { differenceOf, isSameEverywhere } from "./difference.ts";
 import { notesOf } from "./notes.ts";
-import { type Pair, pairsOf, type Sample } from "./pairs.ts";
-import { repairBetween } from "./repairBetween.ts";
+import { type Pair, pairsOf, type Sample } from "./pairedDraws.ts";
 
 /**
- * Compares two surveys of one slide by the draws of their profiles; stations, indicator and way of measuring may
- * differ. Fails where there are no two surveys, one that is named is not there, or one holds no readings.
+ * Compares two surveys of one slide by the draws of their profiles; stations, indicator and method may differ. Fails if
+ * there are no two surveys, a named one does not exist, or one has no readings.
  */
 export function compareSurveys(
   inspection: Inspection,
-  choice: Choice = {},
+  choice: SurveyChoice = {},
   assess: Assess = assessWithDraws,
 ): Outcome<Comparison> {
   const chosen = chooseSurveys(inspection, choice);
@@ -32,11 +31,11 @@ export function compareSurveys(
 }
 
 function comparisonOf(inspection: Inspection, from: AssessedSurvey, to: AssessedSurvey): Comparison {
-  const pairs = pairsOf(from, to, playApart(from, to));
+  const pairs = pairsOf(from, to, drivePlayRemoved(from, to));
   const difference = differenceOf(from, to, pairs);
   return {
-    from: compared(from),
-    to: compared(to),
+    from: comparedSurvey(from),
+    to: comparedSurvey(to),
     done: repairBetween(inspection, from.survey, to.survey),
     change: changeOf(pairs, from.endFloat.measured && to.endFloat.measured),
     difference,
@@ -50,14 +49,17 @@ function comparisonOf(inspection: Inspection, from: AssessedSurvey, to: Assessed
   };
 }
 
-/** Where only one survey's readings carry drive play, it is taken off those; of two alike it is part of both. */
-function playApart(from: AssessedSurvey, to: AssessedSurvey): { readonly from: number; readonly to: number } {
+/** Drive play to subtract, in millimetres: where only one survey's readings carry it, it is removed from those. */
+function drivePlayRemoved(
+  from: AssessedSurvey,
+  to: AssessedSurvey,
+): { readonly from: number; readonly to: number } {
   return from.asPairs === to.asPairs
     ? { from: 0, to: 0 }
     : { from: from.assessment.drivePlay, to: to.assessment.drivePlay };
 }
 
-function compared({ survey, assessment }: AssessedSurvey): ComparedSurvey {
+function comparedSurvey({ survey, assessment }: AssessedSurvey): ComparedSurvey {
   const { id, taken, stage } = survey;
   return { id, taken, stage, assessment };
 }
@@ -72,4 +74,25 @@ function changeOf(pairs: readonly Pair[], endFloatKnown: boolean): Change {
     endFloat: endFloatKnown ? change(({ endFloat }) => endFloat) : null,
     uniformLessEndFloat: endFloatKnown ? change(({ tight, endFloat }) => tight - endFloat) : null,
   };
+}
+
+/** What was done to the slide between two surveys: from the events, else from the stages of the surveys. */
+export function repairBetween({ surveys, events = [] }: Inspection, from: Survey, to: Survey): Repair | null {
+  const [start, end] = [dayNumber(from.taken), dayNumber(to.taken)];
+  const kinds = events
+    .filter(({ date }) => dayNumber(date) >= Math.floor(start) && dayNumber(date) <= end)
+    .map(({ kind }) => kind)
+    .filter((kind) => kind !== "other");
+  const stages = surveys
+    .filter(({ taken, id }) => id !== from.id && dayNumber(taken) >= start && dayNumber(taken) <= end)
+    .map(({ stage }) => stage);
+  const done = new Set<Repair>(
+    kinds.length > 0
+      ? kinds
+      : stages.flatMap((stage): readonly Repair[] =>
+          stage === "after-adjusting" ? ["adjusted"] : stage === "after-repair" ? ["repaired"] : [],
+        ),
+  );
+  const [only] = done;
+  return only === undefined ? null : done.size === 1 ? only : "repaired";
 }

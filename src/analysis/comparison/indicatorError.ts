@@ -1,29 +1,28 @@
 import type { Survey } from "../../inspection/schema.ts";
 import type { Random } from "../statistics/random.ts";
 
-/** What an indicator does to lost motion: it shows `factor` of it, and `offset` on top. */
+/** The error of an indicator: it shows `factor` × lost motion + `offset` (millimetres). */
 export interface ReadingError {
   readonly factor: number;
   readonly offset: number;
 }
 
-/** A survey's indicator, with the greatest lost motion that it was used on, in millimetres. */
+/** A survey with its indicator, and the greatest lost motion read with it, in millimetres. */
 export interface IndicatorUse {
   readonly survey: Survey;
   readonly greatest: number;
 }
 
-/** Surveys share an indicator where both name it, and name the same one. */
+/** Whether both surveys name the same indicator. */
 export function sameIndicator(one: Survey, other: Survey): boolean {
   const name = one.indicator?.name?.trim();
   return name !== undefined && name !== "" && name === other.indicator?.name?.trim();
 }
 
 /**
- * Draws the errors of the indicators of two surveys. The stated limit of error is taken as an error of scale that is
- * anywhere up to the limit at the greatest lost motion read (rectangular, GUM 4.3.7); hysteresis as a width that is
- * anywhere about its middle (rectangular). One indicator has one error in both surveys: of a difference, what is
- * common falls out. Two indicators err each on their own.
+ * Draws the errors of the indicators of two surveys. The limit of error counts as an error of scale, uniform up to the
+ * limit at the greatest lost motion read (rectangular, GUM 4.3.7); hysteresis as an offset, uniform about zero. One
+ * indicator has the same error in both surveys, so that it cancels in a difference; two have independent errors.
  */
 export function drawErrors(
   from: IndicatorUse,
@@ -40,7 +39,7 @@ export function drawErrors(
   };
 }
 
-/** The error of one indicator. */
+/** Draws the error of one indicator. */
 export function drawError({ indicator }: Survey, greatest: number, random: Random): ReadingError {
   const scale = greatest > 0 ? (indicator?.error ?? 0) / greatest : 0;
   return {
@@ -49,7 +48,7 @@ export function drawError({ indicator }: Survey, greatest: number, random: Rando
   };
 }
 
-/** Lost motion as it is, of lost motion as it was read. */
+/** True lost motion from lost motion as read, in millimetres. */
 export function withoutError(lostMotion: number, { factor, offset }: ReadingError): number {
   return (lostMotion - offset) / factor;
 }

@@ -1,9 +1,8 @@
 import { isPair, isPositioning } from "../../inspection/readingShapes.ts";
 import type { PairReading, Reading, Survey } from "../../inspection/schema.ts";
-import { graduationOf } from "./graduation.ts";
-import { partnersAt, targetsOf } from "./targets.ts";
+import { pairsAt, targetsOf } from "./targets.ts";
 
-/** One lost motion, corrected, in millimetres, with the reading or readings it came from (0-based, file order). */
+/** One corrected lost motion in millimetres, with the reading or readings it came from (0-based, file order). */
 export interface LostMotion {
   readonly position: number;
   readonly value: number;
@@ -14,31 +13,31 @@ export interface LostMotion {
 
 export interface Corrected {
   readonly readings: readonly LostMotion[];
-  /** Whether drive play is part of each value. */
+  /** Whether drive play is part of each value, as in every method but push–pull. */
   readonly asPairs: boolean;
-  /** Smallest step a value can change by, in millimetres, and whether it was stated or found. */
+  /** Smallest step between values, in millimetres, and whether it was stated or found from the readings. */
   readonly resolution: { readonly step: number; readonly stated: boolean };
-  /** Roundings that one value carries: one for a sweep, two for a pair. */
+  /** Number of roundings in one value: one for a sweep, two for a pair. */
   readonly roundings: 1 | 2;
 }
 
-/** The smallest step assumed where a survey is too short or too even to show one. */
+/** The step assumed if the readings do not differ and so do not show one, in millimetres. */
 const USUAL_STEP = 0.01;
 
 /**
- * Turns readings as they were read into lost motion in millimetres: differences of pairs with their sign, dial
- * divisions across the dial's zero, a dial graduated on diameter, and the cosine of an indicator out of line with
- * the travel. Struck readings are left out.
+ * Turns readings into lost motion in millimetres: signed differences of pairs, dial divisions across the dial's zero, a
+ * dial graduated on diameter, and the cosine of an indicator that is not in line with the travel. Struck readings are
+ * left out.
  *
  * @param survey a survey with lengths in millimetres
- * @param lead travel for one turn of the screw, in millimetres, which tells how many divisions a dial has where the
- * survey does not
+ * @param lead travel for one turn of the screw, in millimetres; gives the number of divisions of a dial whose survey does
+ * not state it
  */
 export function correct(survey: Survey, lead: number): Corrected {
   const inDivisions = survey.method === "dial-pair";
   const divisions = divisionsOf(survey, lead);
-  const cosine = inDivisions ? 1 : lineCosine(survey);
-  const taken: LostMotion[] = [];
+  const cosine = inDivisions ? 1 : alignmentCosine(survey);
+  const single: LostMotion[] = [];
   const pairs: (LostMotion & Pair)[] = [];
 
   survey.readings.forEach((item, index) => {
@@ -49,10 +48,10 @@ export function correct(survey: Survey, lead: number): Corrected {
         : scaled(item.advancing, item.retracting, cosine);
       pairs.push({ position: item.position, ...pair, from: [index] });
     } else if (!isPositioning(item)) {
-      taken.push({ position: item.position, value: item.backlash * cosine, from: [index] });
+      single.push({ position: item.position, value: item.backlash * cosine, from: [index] });
     }
   });
-  for (const { advancing, retracting } of targetsOf(survey.readings).flatMap(partnersAt)) {
+  for (const { advancing, retracting } of targetsOf(survey.readings).flatMap(pairsAt)) {
     pairs.push({
       position: advancing.item.target,
       ...scaled(advancing.item.reading, retracting.item.reading, cosine),
@@ -61,7 +60,7 @@ export function correct(survey: Survey, lead: number): Corrected {
   }
 
   const sign = positiveSign(pairs);
-  const readings = [...taken, ...pairs.map((each) => turned(each, sign))];
+  const readings = [...single, ...pairs.map((each) => withSign(each, sign))];
   readings.sort((a, b) => a.from[0] - b.from[0]);
   return {
     readings,
@@ -71,8 +70,8 @@ export function correct(survey: Survey, lead: number): Corrected {
   };
 }
 
-/** What an indicator's or a scale's reading is multiplied by for standing out of line with the travel. */
-export function lineCosine({ indicator }: Survey): number {
+/** The factor that corrects a reading for an indicator or scale at an angle to the travel. */
+export function alignmentCosine({ indicator }: Survey): number {
   return Math.cos(((indicator?.angleToTravel ?? 0) * Math.PI) / 180);
 }
 
@@ -85,7 +84,7 @@ function scaled(advancing: number, retracting: number, factor: number): Pair {
   };
 }
 
-function turned(each: LostMotion & Pair, sign: 1 | -1): LostMotion {
+function withSign(each: LostMotion & Pair, sign: 1 | -1): LostMotion {
   const { advancing, retracting } = each.pair;
   return {
     ...each,
@@ -94,7 +93,7 @@ function turned(each: LostMotion & Pair, sign: 1 | -1): LostMotion {
   };
 }
 
-/** The difference of two dial readings the short way round the dial, as travel of the slide. */
+/** The difference of two dial readings the short way round the dial, in millimetres of slide travel. */
 function acrossZero(item: PairReading, { dial }: Survey, divisions: number | undefined): Pair {
   if (dial === undefined) throw new Error("A survey in dial divisions needs its dial.");
   const turn = divisions ?? Number.POSITIVE_INFINITY;
@@ -103,7 +102,7 @@ function acrossZero(item: PairReading, { dial }: Survey, divisions: number | und
   return scaled(advancing, item.retracting, divisionTravel(dial));
 }
 
-/** Divisions of the whole dial: as stated, else what the lead comes to where that is a whole number. */
+/** Number of divisions of the dial: as stated, else from the lead if that gives a whole number. */
 function divisionsOf({ dial }: Survey, lead: number): number | undefined {
   if (dial === undefined || dial.divisions !== undefined) return dial?.divisions;
   const divisions = lead / divisionTravel(dial);
@@ -121,22 +120,69 @@ function positiveSign(pairs: readonly LostMotion[]): 1 | -1 {
   return balance < 0 ? -1 : 1;
 }
 
-/** The stated resolution, else the graduation that the readings as they were taken lie on. */
+/** The stated resolution, else the graduation that the readings lie on. */
 function resolutionOf(survey: Survey, cosine: number): Corrected["resolution"] {
   const { dial } = survey;
   const inDivisions = survey.method === "dial-pair" ? survey.readings.filter(isPair) : [];
   if (dial !== undefined && inDivisions.length > 0) {
-    const divisions = graduationOf(inDivisions.flatMap(asRead)) ?? 1;
+    const divisions = graduationOf(inDivisions.flatMap(valuesRead)) ?? 1;
     return { step: divisions * divisionTravel(dial), stated: false };
   }
   const ofIndicator = survey.indicator?.resolution;
   if (ofIndicator !== undefined) return { step: ofIndicator * cosine, stated: true };
-  const step = graduationOf(survey.readings.flatMap(asRead)) ?? USUAL_STEP;
+  const step = graduationOf(survey.readings.flatMap(valuesRead)) ?? USUAL_STEP;
   return { step: step * cosine, stated: false };
 }
 
-function asRead(item: Reading): readonly number[] {
+function valuesRead(item: Reading): readonly number[] {
   if (item.excluded !== undefined) return [];
   if (isPair(item)) return [item.advancing, item.retracting];
   return isPositioning(item) ? [item.reading] : [item.backlash];
+}
+
+/** Smaller differences, in millimetres, come from averaging and are not graduations. */
+const LEAST_STEP = 1e-4;
+/** Readings are rounded to this fraction of their unit, so that floating-point errors do not grow. */
+const PARTS = 1e9;
+
+/**
+ * The graduation that readings were rounded to: the greatest step of which every reading is a whole multiple. It is never
+ * more than the smallest step between different readings.
+ *
+ * @param values readings in one unit, from the instrument's zero
+ * @returns the step in the same unit, or undefined if the readings do not differ
+ */
+export function graduationOf(values: readonly number[]): number | undefined {
+  const sizes = new Set(values.map((value) => Math.round(Math.abs(value) * PARTS)));
+  if (sizes.size < 2) return undefined;
+  const step = [...sizes].reduce(greatestCommonStep);
+  return Math.max(step / PARTS, LEAST_STEP);
+}
+
+/** Euclid's algorithm, with remainders close to zero or to a whole step taken as zero. */
+function greatestCommonStep(a: number, b: number): number {
+  let greater = Math.max(a, b);
+  let less = Math.min(a, b);
+  while (less >= (LEAST_STEP * PARTS) / 2) {
+    const remainder = Math.abs(greater - less * Math.round(greater / less));
+    greater = less;
+    less = remainder;
+  }
+  return greater;
+}
+
+/**
+ * Struck readings, corrected like the others. They do not count; the page shows them as struck. A pair is struck if
+ * either of its readings is.
+ *
+ * @param survey a survey with lengths in millimetres
+ * @param lead travel for one turn of the screw, in millimetres
+ */
+export function struckReadings(survey: Survey, lead: number): readonly LostMotion[] {
+  const { readings } = survey;
+  if (readings.every(({ excluded }) => excluded === undefined)) return [];
+  const restored = readings.map(({ excluded: _reason, ...reading }) => reading);
+  return correct({ ...survey, readings: restored }, lead).readings.filter(({ from }) =>
+    from.some((index) => readings[index]?.excluded !== undefined),
+  );
 }

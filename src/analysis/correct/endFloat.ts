@@ -6,21 +6,18 @@ import { logChanceRounded } from "../profile/rounding.ts";
 import { estimateOf } from "../statistics/estimate.ts";
 import { drawIndex, type Random } from "../statistics/random.ts";
 
-/** End float is not thought to exceed this where it was not measured, in millimetres. */
+/** Greatest end float assumed where it was not measured, in millimetres. */
 const GREATEST_UNMEASURED = 0.1;
 
-/**
- * What is known of end float before it is read: a thrust bearing under preload has none; any other may have as much
- * as nobody has yet put right, every amount as likely as another, in millimetres.
- */
-const CHANCE_OF_NONE = 0.4;
-const USUAL_SPAN = 0.12;
+/** Prior of the end float: exactly zero for a preloaded thrust bearing, else uniform up to this many millimetres. */
+const CHANCE_OF_ZERO = 0.4;
+const PRIOR_RANGE = 0.12;
 
-/** Cells of end float for each standard deviation of a reading. */
-const FINENESS = 6;
-/** Readings that scatter by less than this share of a graduation cannot be told from ones that do not scatter. */
+/** Grid cells per standard deviation of a reading. */
+const CELLS_PER_DEVIATION = 6;
+/** Least scatter, as a share of the graduation: less cannot be distinguished from none. */
 const LEAST_SCATTER = 0.1;
-/** Standard deviations from the readings beyond which end float is ruled out. */
+/** The grid ends this many standard deviations from the readings. */
 const REACH = 5;
 
 export interface EndFloat {
@@ -30,12 +27,15 @@ export interface EndFloat {
 }
 
 /**
- * End float, draw by draw. Measured: its posterior given that draw's repeatability, with readings rounded to the
- * graduation as they really are; a reading of nothing is all that is less than half a graduation. Where the readings
- * disagree by far more than the survey's repeatability explains, their own scatter counts. Not measured: anywhere
- * between nothing and the lesser of 0.1 mm and the least lost motion of the draw.
+ * Draws the end float, one value for each draw of the profile. If measured: from its posterior given that draw's
+ * repeatability, with the exact likelihood of rounded readings (zero stands for all below half a graduation). If the
+ * readings disagree by far more than the survey's repeatability explains, their own scatter is used. If not measured:
+ * uniform between zero and the lesser of 0.1 mm and the least lost motion of the draw.
+ *
+ * @param measured readings of the end float, in millimetres
+ * @param resolution graduation, in millimetres
  */
-export function endFloatOf(
+export function drawEndFloat(
   measured: readonly number[] | undefined,
   profile: ProfileDraws,
   resolution: number,
@@ -58,16 +58,16 @@ export function endFloatOf(
   };
   return {
     measured: true,
-    draws: Float64Array.from(draws, ({ repeatability }) => drawnFrom(posteriorAt(repeatability), random)),
+    draws: Float64Array.from(draws, ({ repeatability }) => drawFrom(posteriorAt(repeatability), random)),
   };
 }
 
-/** What is known of the end float, or null where it was not measured. */
+/** The estimate of the end float; null if it was not measured. */
 export function endFloatEstimate(endFloat: EndFloat): Estimate | null {
   return endFloat.measured ? estimateOf(endFloat.draws) : null;
 }
 
-/** Weights of none, which comes first, and of cells of one width from nothing up. */
+/** Weights on a grid: first of exactly zero, then of cells of equal width starting at `from`. */
 interface Posterior {
   readonly from: number;
   readonly width: number;
@@ -79,13 +79,13 @@ function posteriorOf(readings: readonly number[], repeatability: number, resolut
   const half = resolution / 2;
   const from = Math.max(0, Math.min(...readings) - half - REACH * sigma);
   const to = Math.max(...readings) + half + REACH * sigma;
-  const cells = Math.ceil((FINENESS * (to - from)) / sigma);
+  const cells = Math.ceil((CELLS_PER_DEVIATION * (to - from)) / sigma);
   const width = (to - from) / cells;
   const logs = Float64Array.from({ length: cells + 1 }, (_, i) => {
-    const place = i === 0 ? 0 : from + (i - 0.5) * width;
-    const prior = i === 0 ? CHANCE_OF_NONE : ((1 - CHANCE_OF_NONE) * width) / USUAL_SPAN;
+    const endFloat = i === 0 ? 0 : from + (i - 0.5) * width;
+    const prior = i === 0 ? CHANCE_OF_ZERO : ((1 - CHANCE_OF_ZERO) * width) / PRIOR_RANGE;
     return readings.reduce(
-      (sum, reading) => sum + logChance(reading, place, sigma, resolution),
+      (sum, reading) => sum + logChance(reading, endFloat, sigma, resolution),
       Math.log(prior),
     );
   });
@@ -93,22 +93,22 @@ function posteriorOf(readings: readonly number[], repeatability: number, resolut
   return { from, width, weights: logs.map((log) => Math.exp(log - greatest)) };
 }
 
-/** Twice what repeatability and rounding explain is more than chance explains (one case in twenty, for two readings). */
+/** Own scatter counts above twice what repeatability and rounding explain (one case in twenty by chance, for two readings). */
 function scatterOf(readings: readonly number[], repeatability: number, resolution: number): number {
   const own = readings.length < 2 ? 0 : sampleStandardDeviation([...readings]);
   const scatter = own > 2 * Math.hypot(repeatability, resolution / Math.sqrt(12)) ? own : repeatability;
   return Math.max(scatter, LEAST_SCATTER * resolution);
 }
 
-/** Logarithm of the chance of a reading, given the end float: nothing is read of all that is below half a graduation. */
-function logChance(reading: number, place: number, sigma: number, resolution: number): number {
-  if (reading >= resolution / 2) return logChanceRounded(Math.abs(reading - place), sigma, resolution);
-  const above = (place - reading - resolution / 2) / sigma;
+/** Logarithm of the chance of a reading given the end float; zero is read for all below half a graduation. */
+function logChance(reading: number, endFloat: number, sigma: number, resolution: number): number {
+  if (reading >= resolution / 2) return logChanceRounded(Math.abs(reading - endFloat), sigma, resolution);
+  const above = (endFloat - reading - resolution / 2) / sigma;
   const chance = 0.5 * erfc(above / Math.SQRT2);
   return chance > 1e-300 ? Math.log(chance) : -0.5 * above * above;
 }
 
-function drawnFrom({ from, width, weights }: Posterior, random: Random): number {
+function drawFrom({ from, width, weights }: Posterior, random: Random): number {
   const cell = drawIndex(weights, random);
   return cell === 0 ? 0 : from + (cell - 1 + random()) * width;
 }

@@ -2,20 +2,20 @@ import { erfc } from "../profile/evidence.ts";
 import type { Corrected } from "./corrections.ts";
 import type { Station } from "./stations.ts";
 
-/** How single readings scatter, rounding included: what it may be, in millimetres, with the chance of each. */
+/** Posterior of the scatter of single readings, rounding included: standard deviations in millimetres with weights. */
 export interface RepeatabilityPosterior {
   readonly deviations: readonly number[];
   readonly weights: readonly number[];
 }
 
 /**
- * What is known before any reading is looked at: repeatability is lognormal about 0.4 graduations, or 0.004 mm where
- * the graduation is finer than 0.01 mm, with a deviation of 0.5 in its logarithm.
+ * Prior of the repeatability: lognormal about 0.4 graduations, or 0.004 mm where the graduation is finer than 0.01 mm,
+ * with a standard deviation of 0.5 in its logarithm.
  */
 const USUAL_SHARE = 0.4;
 const LEAST_GRADUATION = 0.01;
 const LOG_DEVIATION = 0.5;
-/** The grid reaches to what one survey in thirty thousand has, in steps of a sixteenth. */
+/** The grid: up to four standard deviations, eight cells per standard deviation. */
 const REACH = 4;
 const PER_DEVIATION = 8;
 const OFFSETS = Array.from({ length: 2 * REACH * PER_DEVIATION + 1 }, (_, i) => i / PER_DEVIATION - REACH);
@@ -26,7 +26,7 @@ export interface PooledSquares {
   readonly freedom: number;
 }
 
-/** The scatter that deviations show, together with what is known beforehand. */
+/** Posterior of the scatter given pooled deviations. */
 export function repeatabilityPosterior(
   { squares, freedom }: PooledSquares,
   corrected: Corrected,
@@ -46,12 +46,12 @@ export function repeatabilityPosterior(
   };
 }
 
-/** What rounding alone brings: a rectangle of one graduation each time (GUM 4.3.7), in mm². */
+/** Variance of rounding, in mm²: a rectangular distribution of one graduation for each rounding (GUM 4.3.7). */
 export function roundingVariance({ resolution, roundings }: Corrected): number {
   return (roundings * resolution.step ** 2) / 12;
 }
 
-/** The squared deviations of readings from the means of their stations. */
+/** Squared deviations of readings from the means of their stations. */
 export function pooledSquares(stations: readonly Station[]): PooledSquares {
   return {
     squares: stations.reduce((sum, { squares }) => sum + squares, 0),
@@ -60,25 +60,26 @@ export function pooledSquares(stations: readonly Station[]): PooledSquares {
 }
 
 /**
- * Chance that scatter alone brings about a difference as great as this or greater, of the same sign.
+ * One-sided chance that scatter alone causes a difference as great as this or greater.
  *
- * @param times variance of the difference, as a multiple of a single reading's
- * @param besides variance that comes on top of it, in mm²
+ * @param difference in millimetres
+ * @param factor variance of the difference, as a multiple of that of a single reading
+ * @param extraVariance added to it, in mm²
  */
 export function tailProbability(
   difference: number,
   { deviations, weights }: RepeatabilityPosterior,
-  times = 1,
-  besides = 0,
+  factor = 1,
+  extraVariance = 0,
 ): number {
   return deviations.reduce(
     (sum, deviation, i) =>
-      sum + 0.5 * weights[i] * erfc(difference / Math.sqrt(2 * (times * deviation ** 2 + besides))),
+      sum + 0.5 * weights[i] * erfc(difference / Math.sqrt(2 * (factor * deviation ** 2 + extraVariance))),
     0,
   );
 }
 
-/** The standard deviation of a single reading, all that it may be taken together. */
+/** Root mean square of the posterior: the standard deviation of a single reading, in millimetres. */
 export function posteriorDeviation({ deviations, weights }: RepeatabilityPosterior): number {
   return Math.sqrt(deviations.reduce((sum, deviation, i) => sum + weights[i] * deviation ** 2, 0));
 }

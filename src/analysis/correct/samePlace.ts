@@ -1,12 +1,12 @@
-/** Positions that differ by no more than this, in millimetres, are one place. */
+/** Positions that differ by at most this, in millimetres, are one place. */
 export const SAME_PLACE = 0.001;
 
 /**
- * Groups what lies at one place, in order of position.
+ * Groups items at the same place, in order of position.
  *
- * @param positionOf where an item lies, in millimetres
+ * @param positionOf position of an item, in millimetres
  */
-export function groupedByPlace<Item>(
+export function groupByPosition<Item>(
   items: readonly Item[],
   positionOf: (item: Item) => number,
 ): readonly (readonly Item[])[] {

@@ -1,14 +1,14 @@
 import { isPositioning } from "../../inspection/readingShapes.ts";
 import type { PositioningReading, Reading } from "../../inspection/schema.ts";
-import { groupedByPlace } from "./samePlace.ts";
+import { groupByPosition } from "./samePlace.ts";
 
-/** A reading of a true position, with its place among all readings of the survey (0-based, file order). */
+/** A positioning reading with its index among all readings of the survey (0-based, file order). */
 export interface TargetReading {
   readonly item: PositioningReading;
   readonly index: number;
 }
 
-/** A target position with its readings from either side, struck ones left out. */
+/** A target position with its readings from either side, without struck ones. */
 export interface Target {
   readonly position: number;
   readonly advancing: readonly TargetReading[];
@@ -16,17 +16,17 @@ export interface Target {
 }
 
 /** The readings from both sides in one run. */
-export interface Partners {
+export interface ReadingPair {
   readonly advancing: TargetReading;
   readonly retracting: TargetReading;
 }
 
-/** The targets of a positioning survey in order of position; none for readings of another shape. Millimetres. */
+/** The targets of a positioning survey in order of position, in millimetres; none for other methods. */
 export function targetsOf(readings: readonly Reading[]): readonly Target[] {
   const counted = readings.flatMap((item, index) =>
     isPositioning(item) && item.excluded === undefined ? [{ item, index }] : [],
   );
-  return groupedByPlace(counted, ({ item }) => item.target).map((group) => ({
+  return groupByPosition(counted, ({ item }) => item.target).map((group) => ({
     position: group[0].item.target,
     advancing: group.filter(({ item }) => item.direction === "advancing"),
     retracting: group.filter(({ item }) => item.direction === "retracting"),
@@ -34,13 +34,13 @@ export function targetsOf(readings: readonly Reading[]): readonly Target[] {
 }
 
 /**
- * Pairs the readings from both sides run by run. Where a run was given twice, the first from one side goes with the
- * first from the other; a reading without a partner is in no pair, and none is in two.
+ * Pairs the readings from both sides by run. If a run was given twice, the first from one side goes with the first from
+ * the other. A reading without a partner is in no pair.
  */
-export function partnersAt({ advancing, retracting }: Target): readonly Partners[] {
-  const waiting = [...retracting];
+export function pairsAt({ advancing, retracting }: Target): readonly ReadingPair[] {
+  const unpaired = [...retracting];
   return advancing.flatMap((reading) => {
-    const found = waiting.findIndex(({ item }) => item.run === reading.item.run);
-    return found === -1 ? [] : [{ advancing: reading, retracting: waiting.splice(found, 1)[0] }];
+    const found = unpaired.findIndex(({ item }) => item.run === reading.item.run);
+    return found === -1 ? [] : [{ advancing: reading, retracting: unpaired.splice(found, 1)[0] }];
   });
 }

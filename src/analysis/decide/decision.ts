@@ -1,11 +1,11 @@
 import { ACTIONS, type Action, type Chances } from "../assessment.ts";
 import type { Settings } from "./settings.ts";
 
-/** What the rule needs to know of one profile, in millimetres. */
+/** What the rule of decision needs of one draw, or of one profile that is known exactly. In millimetres. */
 export interface Extremes {
-  /** Greatest lost motion over the working range less end float (and drive play, for pairs). */
+  /** Greatest lost motion over the working range, without end float (and without drive play, for pairs). */
   readonly worst: number;
-  /** Least lost motion over the travel less the same. */
+  /** Least lost motion over the travel, without the same. */
   readonly tight: number;
   readonly endFloat: number;
   /** Part of every pair reading, removed with the end float; 0 where readings do not carry it. */
@@ -16,62 +16,63 @@ export interface Extremes {
 export interface Margins {
   /** Within the limit as it stands? */
   readonly asFound: number;
-  /** Within the limit once end float and drive play are put right? */
+  /** Within the limit once end float and drive play are corrected? */
   readonly withEndFloat: number;
   /** Would taking up everything bring it within the limit? */
   readonly withTakeUp: number;
-  /** Has the nut as much left to take up as it needs? */
+  /** Can the nut take up as much as is needed? */
   readonly takeUpLeft: number;
-  /** Has the nut worn no further than it may? */
+  /** Is the nut's wear within its limit? */
   readonly wear: number;
 }
 
-/** End float that is left when the thrust bearing has been put right. */
+/** End float left after the thrust bearing is set, in millimetres. */
 export function endFloatLeft(endFloat: number, settings: Settings): number {
   return Math.min(endFloat, settings.endFloatAttainable);
 }
 
-/** The limit is one that parts in perfect order could meet. */
-export function limitAttainable(settings: Settings): boolean {
+/** Whether parts in perfect order could meet the limit. */
+export function isLimitAttainable(settings: Settings): boolean {
   return atLeastZero(settings.limit - settings.runningClearance - settings.endFloatAttainable);
 }
 
-export function marginsOf(found: Extremes, settings: Settings): Margins {
+/** The margins of one draw. */
+export function marginsOf(extremes: Extremes, settings: Settings): Margins {
   const { limit, runningClearance } = settings;
-  const left = endFloatLeft(found.endFloat, settings);
+  const left = endFloatLeft(extremes.endFloat, settings);
   return {
-    asFound: limit - (found.worst + found.endFloat + found.drivePlay),
-    withEndFloat: limit - (found.worst + left),
-    withTakeUp: limit - (found.worst - found.tight + runningClearance + left),
-    takeUpLeft: settings.takeUpLeft - (found.worst + left - limit),
-    wear: settings.wearLimit - (found.tight + settings.takeUpUsed - settings.clearanceNew),
+    asFound: limit - (extremes.worst + extremes.endFloat + extremes.drivePlay),
+    withEndFloat: limit - (extremes.worst + left),
+    withTakeUp: limit - (extremes.worst - extremes.tight + runningClearance + left),
+    takeUpLeft: settings.takeUpLeft - (extremes.worst + left - limit),
+    wear: settings.wearLimit - (extremes.tight + settings.takeUpUsed - settings.clearanceNew),
   };
 }
 
-/** The rule of decision for one profile that is known without error. */
-export function decide(found: Extremes, settings: Settings): Action {
-  const margins = marginsOf(found, settings);
+/** The rule of decision for one profile that is known exactly. */
+export function decide(extremes: Extremes, settings: Settings): Action {
+  const margins = marginsOf(extremes, settings);
   if (atLeastZero(margins.asFound)) return "leave-alone";
   if (atLeastZero(margins.withEndFloat)) return "correct-end-float";
   if (!atLeastZero(margins.withTakeUp)) return "remake-screw";
-  const adjustingServes = settings.adjustable && atLeastZero(margins.takeUpLeft) && atLeastZero(margins.wear);
-  return adjustingServes ? "adjust-nut" : "replace-nuts";
+  const canAdjust = settings.adjustable && atLeastZero(margins.takeUpLeft) && atLeastZero(margins.wear);
+  return canAdjust ? "adjust-nut" : "replace-nuts";
 }
 
-/** Equality counts as met, whatever binary fractions make of it: a picometre is nothing. */
+/** Equality counts as met: a picometre, which floating-point rounding may cause, is ignored. */
 function atLeastZero(margin: number): boolean {
   return margin >= -1e-9;
 }
 
 /** The share of the draws in each class. */
-export function chancesOf(found: readonly Extremes[], settings: Settings): Chances {
+export function chancesOf(draws: readonly Extremes[], settings: Settings): Chances {
   const counts = new Map<Action, number>();
-  for (const each of found) {
+  for (const each of draws) {
     const action = decide(each, settings);
     counts.set(action, (counts.get(action) ?? 0) + 1);
   }
   return Object.fromEntries(
-    ACTIONS.map((action) => [action, (counts.get(action) ?? 0) / found.length]),
+    ACTIONS.map((action) => [action, (counts.get(action) ?? 0) / draws.length]),
   ) as Record<Action, number>;
 }
 
@@ -81,10 +82,38 @@ export function removedByNewNuts(tight: number, settings: Settings): number {
 }
 
 /**
- * How much taking up the nut removes, in millimetres: as much as new nuts would, so far as the nut has it left. For a
- * nut that cannot be adjusted it is what new nuts would remove.
+ * How much taking up the nut removes, in millimetres: as much as new nuts would, up to the take-up left in the nut.
+ * For a nut that cannot be adjusted it is what new nuts would remove.
+ *
+ * @param tight lost motion at the tight spot without end float and drive play, in millimetres
  */
-export function takenUp(tight: number, settings: Settings): number {
+export function removedByTakeUp(tight: number, settings: Settings): number {
   const left = settings.adjustable ? settings.takeUpLeft : Number.POSITIVE_INFINITY;
   return Math.min(removedByNewNuts(tight, settings), left);
+}
+
+/**
+ * Greatest lost motion after a repair and after correcting the end float, in millimetres, one for each draw.
+ *
+ * @param removedBy how much the repair removes, given the lost motion at the tight spot without end float
+ */
+export function greatestAfterRepair(
+  draws: readonly Extremes[],
+  settings: Settings,
+  removedBy: (tight: number, settings: Settings) => number,
+): readonly number[] {
+  return draws.map((each) =>
+    Math.max(0, each.worst - removedBy(each.tight, settings) + endFloatLeft(each.endFloat, settings)),
+  );
+}
+
+/** How much taking up the nut and correcting the end float remove everywhere, in millimetres, one for each draw. */
+export function removedByAdjusting(draws: readonly Extremes[], settings: Settings): readonly number[] {
+  return draws.map(
+    (each) =>
+      removedByTakeUp(each.tight, settings) +
+      each.endFloat +
+      each.drivePlay -
+      endFloatLeft(each.endFloat, settings),
+  );
 }

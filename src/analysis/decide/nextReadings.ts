@@ -4,16 +4,18 @@ import type { ProfileDraws } from "../profile/draws.ts";
 import type { Coverage } from "./coverage.ts";
 import type { Settings } from "./settings.ts";
 
-const MOST = 3;
+const MOST_READINGS = 3;
 
+/** The question that the next readings should answer. */
 export interface DecidingQuestion {
-  /** The decision's margin, draw by draw, in millimetres. */
+  /** Margin of the decision, draw by draw, in millimetres. */
   readonly margin: Float64Array;
+  /** Draw by draw, in millimetres. */
   readonly endFloat: Float64Array;
   readonly endFloatMeasured: boolean;
-  /** The verdict waits for the end float alone. */
+  /** Only the end float is missing for a verdict. */
   readonly endFloatNeeded: boolean;
-  /** Variance of one more reading. */
+  /** Variance of one more reading, in mm². */
   readonly noise: number;
 }
 
@@ -28,9 +30,9 @@ interface Candidate {
 }
 
 /**
- * What to read next: first the places that a verdict cannot do without, then the readings that are expected to tell
- * most about the decision. A reading's worth is the drop in the margin's variance that it is expected to bring,
- * cov(reading, margin)² / (var reading + noise); each further one is judged after the ones before it.
+ * What to read next: first the stations that a verdict requires, then the readings that reduce the variance of the
+ * decision's margin most. The reduction expected of a reading is cov(reading, margin)² / (var reading + noise); each
+ * further one is chosen given the ones before it.
  */
 export function nextReadingsOf(
   profile: ProfileDraws,
@@ -39,17 +41,17 @@ export function nextReadingsOf(
   settings: Settings,
   lengths: Lengths,
 ): readonly NextReading[] {
-  const needed = neededPlaces(coverage, settings, lengths);
-  const taken = needed.map(({ position }) => position);
-  const room = Math.max(1, MOST - needed.length);
-  const telling = mostTelling(profile, question, taken, room, settings, lengths);
-  const asked = telling.some((reading) => "endFloat" in reading);
-  return question.endFloatNeeded && !asked
-    ? [END_FLOAT_FIRST, ...needed, ...telling]
-    : [...needed, ...telling];
+  const required = requiredStations(coverage, settings, lengths);
+  const positions = required.map(({ position }) => position);
+  const room = Math.max(1, MOST_READINGS - required.length);
+  const informative = mostInformative(profile, question, positions, room, settings, lengths);
+  const hasEndFloat = informative.some((reading) => "endFloat" in reading);
+  return question.endFloatNeeded && !hasEndFloat
+    ? [END_FLOAT_FIRST, ...required, ...informative]
+    : [...required, ...informative];
 }
 
-function neededPlaces(
+function requiredStations(
   coverage: Coverage,
   settings: Settings,
   lengths: Lengths,
@@ -68,10 +70,10 @@ function neededPlaces(
   return [...ends, ...gaps];
 }
 
-function mostTelling(
+function mostInformative(
   profile: ProfileDraws,
   question: DecidingQuestion,
-  taken: readonly number[],
+  chosenPositions: readonly number[],
   count: number,
   settings: Settings,
   lengths: Lengths,
@@ -81,23 +83,23 @@ function mostTelling(
   let candidates: Candidate[] = Array.from(profile.positions, (position, i) => ({
     position,
     values: centred(Float64Array.from(profile.draws, (draw) => draw.backlash[i])),
-  })).filter(({ position }) => taken.every((place) => Math.abs(place - position) > near));
+  })).filter(({ position }) => chosenPositions.every((place) => Math.abs(place - position) > near));
   if (!question.endFloatMeasured) {
     candidates.push({ position: "end-float", values: centred(question.endFloat) });
   }
   const chosen: NextReading[] = [];
   while (chosen.length < count && candidates.length > 0) {
     const best = candidates.reduce((a, b) =>
-      worth(b, margin, question.noise) > worth(a, margin, question.noise) ? b : a,
+      expectedReduction(b, margin, question.noise) > expectedReduction(a, margin, question.noise) ? b : a,
     );
-    if (worth(best, margin, question.noise) <= variance(margin) * 0.02) break;
+    if (expectedReduction(best, margin, question.noise) <= variance(margin) * 0.02) break;
     chosen.push(asNextReading(best, profile, question, settings, lengths));
     const given = best.values;
     const total = variance(given) + question.noise;
-    margin = without(margin, given, total);
+    margin = conditionedOn(margin, given, total);
     candidates = candidates
-      .filter((other) => other !== best && apart(other, best, near))
-      .map((other) => ({ ...other, values: without(other.values, given, total) }));
+      .filter((other) => other !== best && isFarEnough(other, best, near))
+      .map((other) => ({ ...other, values: conditionedOn(other.values, given, total) }));
   }
   return chosen;
 }
@@ -113,7 +115,7 @@ function asNextReading(
     const spread = 2 * Math.sqrt(variance(centred(question.endFloat)));
     return {
       endFloat: true,
-      why: `The end float is known only to ± ${lengths.lostMotion(spread)}, and it decides what is left for the nut.`,
+      why: `The end float is known only to within ${lengths.lostMotion(spread)}, and it decides what is left for the nut.`,
     };
   }
   const place = best.position;
@@ -131,21 +133,21 @@ function asNextReading(
         : ", and the loosest spot may be here";
   return {
     position: place,
-    why: `Lost motion at ${lengths.spot(place)} is known to ± ${lengths.lostMotion(known)}${role}.`,
+    why: `Lost motion at ${lengths.spot(place)} is known to within ${lengths.lostMotion(known)}${role}.`,
   };
 }
 
-function apart(a: Candidate, b: Candidate, distance: number): boolean {
+function isFarEnough(a: Candidate, b: Candidate, distance: number): boolean {
   if (a.position === "end-float" || b.position === "end-float") return a.position !== b.position;
   return Math.abs(a.position - b.position) > distance;
 }
 
-function worth(candidate: Candidate, margin: Float64Array, noise: number): number {
+function expectedReduction(candidate: Candidate, margin: Float64Array, noise: number): number {
   return covariance(candidate.values, margin) ** 2 / (variance(candidate.values) + noise);
 }
 
-/** What is left of the values when a reading of the given ones, with noise, is known. */
-function without(values: Float64Array, given: Float64Array, total: number): Float64Array {
+/** The values given a reading, of known total variance, of other ones: without what correlates with it. */
+function conditionedOn(values: Float64Array, given: Float64Array, total: number): Float64Array {
   const slope = covariance(values, given) / total;
   return values.map((value, i) => value - slope * given[i]);
 }
@@ -155,7 +157,7 @@ function centred(values: Float64Array): Float64Array {
   return values.map((value) => value - average);
 }
 
-/** Of values that are centred on zero, as every one here is. */
+/** Covariance of values that are centred on zero, as all here are. */
 function covariance(a: Float64Array, b: Float64Array): number {
   let sum = 0;
   for (let i = 0; i < a.length; i++) sum += a[i] * b[i];

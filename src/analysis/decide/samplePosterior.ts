@@ -1,30 +1,29 @@
 import { mean, median } from "simple-statistics";
-import type { Chances } from "../assessment.ts";
-import type { Corrected, LostMotion } from "../correct/corrections.ts";
-import { type EndFloat, endFloatOf } from "../correct/endFloat.ts";
+import type { Corrected } from "../correct/corrections.ts";
+import { drawEndFloat, type EndFloat } from "../correct/endFloat.ts";
 import { SAME_PLACE } from "../correct/samePlace.ts";
-import { type Station, stationsOf } from "../correct/stations.ts";
+import type { Station } from "../correct/stations.ts";
 import type { ProfileDraws, ProfileModel } from "../profile/draws.ts";
 import { seededRandom } from "../statistics/random.ts";
-import { chancesOf, type Extremes, endFloatLeft, type Margins, marginsOf, takenUp } from "./decision.ts";
+import type { Extremes } from "./decision.ts";
 import type { Settings } from "./settings.ts";
 
-/** What the readings come to, draw by draw; lengths in millimetres. */
+/** A sample of the posterior of profile and end float; lengths in millimetres. */
 export interface PosteriorSample {
   readonly stations: readonly Station[];
   readonly profile: ProfileDraws;
   readonly endFloat: EndFloat;
+  /** One for each draw of the profile. */
   readonly extremes: readonly Extremes[];
-  readonly margins: readonly Margins[];
-  readonly chances: Chances;
   /** One standard deviation of a reading. */
   readonly repeatability: number;
 }
 
-/** What is judged beside the readings themselves. */
+/** What sampling needs besides the stations. */
 export interface SamplingInput {
   readonly settings: Settings;
   readonly corrected: Corrected;
+  /** Readings of the end float, in millimetres. */
   readonly endFloat: readonly number[] | undefined;
   /** Part of every reading, in millimetres. */
   readonly drivePlay: number;
@@ -33,18 +32,17 @@ export interface SamplingInput {
 /** One seed for every survey: the same readings give the same answer. */
 const SEED = 20260314;
 
-/** Draws the profile and the end float, and applies the rule of decision to every draw. */
+/** Draws the profile and the end float, and takes the extremes of every draw. */
 export function samplePosterior(
-  readings: readonly LostMotion[],
-  given: SamplingInput,
+  stations: readonly Station[],
+  input: SamplingInput,
   model: ProfileModel,
 ): PosteriorSample {
-  const { settings, corrected, drivePlay } = given;
-  const stations = stationsOf(readings);
+  const { settings, corrected, drivePlay } = input;
   const random = seededRandom(SEED);
   const resolution = corrected.resolution.step;
   const profile = model({ ...settings, stations, resolution, roundings: corrected.roundings }, random);
-  const endFloat = endFloatOf(given.endFloat, profile, resolution, random);
+  const endFloat = drawEndFloat(input.endFloat, profile, resolution, random);
   const extremes = profile.draws.map(({ loose, tight }, i) => ({
     worst: loose.backlash - endFloat.draws[i] - drivePlay,
     tight: tight.backlash - endFloat.draws[i] - drivePlay,
@@ -56,41 +54,26 @@ export function samplePosterior(
     profile,
     endFloat,
     extremes,
-    margins: extremes.map((each) => marginsOf(each, settings)),
-    chances: chancesOf(extremes, settings),
     repeatability: median(profile.draws.map((draw) => draw.repeatability)),
   };
 }
 
-/**
- * Lost motion that is left where it is greatest, draw by draw, once a repair has removed its share and the end float
- * has been put right.
- *
- * @param repair what it removes, given the lost motion at the tight spot less end float
- */
-export function worstLeft(
-  { extremes }: Pick<PosteriorSample, "extremes">,
-  settings: Settings,
-  repair: (tight: number, settings: Settings) => number,
-): readonly number[] {
-  return extremes.map((each) =>
-    Math.max(0, each.worst - repair(each.tight, settings) + endFloatLeft(each.endFloat, settings)),
-  );
+/** How the fitted profile passes the stations; lengths in millimetres. */
+export interface StationFit {
+  /** Median of the profile at each station. */
+  readonly fitted: readonly number[];
+  /**
+   * What stations add to lost motion that repeats there do not show: the chance that there is such an effect, and its
+   * standard deviation where there is.
+   */
+  readonly stationEffect: { readonly chance: number; readonly deviation: number };
 }
 
-/** How much lost motion taking up the nut and putting the end float right removes everywhere, draw by draw. */
-export function removedEverywhere(
-  { extremes }: Pick<PosteriorSample, "extremes">,
-  settings: Settings,
-): readonly number[] {
-  return extremes.map(
-    (each) =>
-      takenUp(each.tight, settings) + each.endFloat + each.drivePlay - endFloatLeft(each.endFloat, settings),
-  );
-}
-
-/** What the checks see of a judgement: the fitted profile at the stations, and the scatter about it. */
-export function checkInputOf({ stations, profile, repeatability }: PosteriorSample) {
+/** The fit of a sample at its stations. A station beyond the travel takes the profile at the travel's end. */
+export function fitAtStations({
+  stations,
+  profile,
+}: Pick<PosteriorSample, "stations" | "profile">): StationFit {
   const { positions, draws } = profile;
   const fitted = stations.map(({ position }) => {
     const at = positions.findIndex((each) => each >= position - SAME_PLACE);
@@ -99,8 +82,6 @@ export function checkInputOf({ stations, profile, repeatability }: PosteriorSamp
   });
   const effects = draws.map((draw) => draw.stationEffect).filter((effect) => effect > 0);
   return {
-    stations,
-    repeatability,
     fitted,
     stationEffect: {
       chance: effects.length / draws.length,

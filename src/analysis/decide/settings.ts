@@ -2,12 +2,13 @@ import { engagedLengthOf } from "../../inspection/engagedLength.ts";
 import type { Lengths } from "../../inspection/lengths.ts";
 import type { MetricSlide } from "../../inspection/metric.ts";
 
+/** From one position to another, in millimetres. */
 export interface Interval {
   readonly from: number;
   readonly to: number;
 }
 
-/** Everything that the analysis needs to know of the slide, in millimetres, with nothing left open. */
+/** All the analysis needs to know of the slide, in millimetres, defaults filled in. */
 export interface Settings {
   readonly travel: Interval;
   readonly workingRange: Interval;
@@ -18,27 +19,27 @@ export interface Settings {
   readonly endFloatAttainable: number;
   readonly engagedLength: number;
   readonly adjustable: boolean;
-  /** How much the nut can still take up; Infinity when it is not known. */
+  /** How much the nut can still take up; Infinity if unknown. */
   readonly takeUpLeft: number;
   readonly takeUpUsed: number;
   readonly clearanceNew: number;
   readonly wearLimit: number;
   readonly holdsLoad: boolean;
-  /** A spring-loaded nut whose spring the reading force did not exceed, or may not have. */
+  /** Whether a spring-loaded nut may hide its wear: the reading force did not, or may not, exceed its spring. */
   readonly springHides: boolean;
 }
 
-/** Section numbers are those of the method that the program documents: defaults, each told as assumed. */
+/** Defaults in millimetres; each one used is listed as assumed. */
 const DEFAULT_RUNNING_CLEARANCE = 0.025;
 const DEFAULT_END_FLOAT_ATTAINABLE = 0.01;
 
-/** The slide's data with defaults filled in, and a line for each default that was used. */
+/** The settings of a slide with defaults filled in, and a sentence for each default used. */
 export function settingsOf(
   slide: MetricSlide,
   lengths: Lengths,
 ): { readonly settings: Settings; readonly assumed: string[] } {
   const assumed: string[] = [];
-  const or = <Value>(stated: Value | undefined, fallback: Value, line: string): Value => {
+  const withDefault = <Value>(stated: Value | undefined, fallback: Value, line: string): Value => {
     if (stated !== undefined) return stated;
     assumed.push(line);
     return fallback;
@@ -50,35 +51,35 @@ export function settingsOf(
   const engaged = engagedLengthOf(slide);
   const settings: Settings = {
     travel: { from: travel.from, to: travel.to },
-    workingRange: or(slide.workingRange, travel, "The working range is the whole travel."),
+    workingRange: withDefault(slide.workingRange, travel, "The working range is the whole travel."),
     lead: screw.lead,
     pitch,
     limit: slide.backlashLimit,
-    runningClearance: or(
+    runningClearance: withDefault(
       slide.runningClearance,
       DEFAULT_RUNNING_CLEARANCE,
       `A nut is left ${lengths.position(DEFAULT_RUNNING_CLEARANCE)} of running clearance at the tight spot.`,
     ),
-    endFloatAttainable: or(
+    endFloatAttainable: withDefault(
       slide.endFloatAttainable,
       DEFAULT_END_FLOAT_ATTAINABLE,
       `A thrust bearing in order can be set to ${lengths.position(DEFAULT_END_FLOAT_ATTAINABLE)} of end float.`,
     ),
-    engagedLength: or(
+    engagedLength: withDefault(
       nut?.engagedLength,
       engaged.length,
       `The nut engages ${lengths.position(engaged.length)} of the screw (${engaged.assumedAs}).`,
     ),
-    adjustable: or(nut?.adjustable, true, "The nut is adjustable."),
+    adjustable: withDefault(nut?.adjustable, true, "The nut is adjustable."),
     takeUpLeft: nut?.takeUpLeft ?? Number.POSITIVE_INFINITY,
-    takeUpUsed: or(nut?.takeUpUsed, 0, "None of the nut's take-up has been used so far."),
-    clearanceNew: or(nut?.clearanceNew, 0, "The nut had no clearance when it was new."),
-    wearLimit: or(
+    takeUpUsed: withDefault(nut?.takeUpUsed, 0, "None of the nut's take-up has been used so far."),
+    clearanceNew: withDefault(nut?.clearanceNew, 0, "The nut had no clearance when it was new."),
+    wearLimit: withDefault(
       nut?.wearLimit,
       pitch / 8,
       `A nut may wear by ${lengths.position(pitch / 8)}, a quarter of the thread's thickness at the pitch line.`,
     ),
-    holdsLoad: or(slide.holdsLoad, false, "The slide does not hold up a load."),
+    holdsLoad: withDefault(slide.holdsLoad, false, "The slide does not hold up a load."),
     springHides: nut?.kind === "spring-loaded" && slide.springOvercome !== true,
   };
   if (nut?.takeUpLeft === undefined && settings.adjustable) {

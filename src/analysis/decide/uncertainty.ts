@@ -5,7 +5,8 @@ import type { Corrected } from "../correct/corrections.ts";
 import type { Station } from "../correct/stations.ts";
 import type { ProfileDraws } from "../profile/draws.ts";
 
-export interface Budget {
+/** An uncertainty budget after the GUM, in millimetres. */
+export interface UncertaintyBudget {
   readonly lines: readonly UncertaintyLine[];
   /** Combined standard uncertainty, root of the sum of squares. */
   readonly combined: number;
@@ -18,18 +19,18 @@ const COVERAGE_FACTOR = 2;
 const GUARD_BAND = 1.65;
 
 /**
- * The uncertainty of lost motion at the loosest spot, line by line after the GUM (JCGM 100): repeatability of the
- * nearest station's mean, rounding (rectangular, 4.3.7), the indicator's stated limit of error and its hysteresis
- * (rectangular), and what the draws spread beyond the first two, which is what lies between stations. End float is
- * part of lost motion as it is found, so it adds nothing here; the line says so.
+ * The uncertainty budget of lost motion at the loosest spot after the GUM (JCGM 100): repeatability of the nearest
+ * station's mean, rounding (rectangular, 4.3.7), the indicator's stated limit of error and its hysteresis
+ * (rectangular), and interpolation between stations, which is the spread of the draws beyond the first two. End float
+ * is part of lost motion as found, so its line is zero.
  */
-export function budgetOf(
+export function uncertaintyBudget(
   profile: ProfileDraws,
   loosest: Spot,
   stations: readonly Station[],
   corrected: Corrected,
   survey: Survey,
-): Budget {
+): UncertaintyBudget {
   const nearest = stations.reduce((best, station) =>
     Math.abs(station.position - loosest.position) < Math.abs(best.position - loosest.position)
       ? station
@@ -42,8 +43,8 @@ export function budgetOf(
   const lines: UncertaintyLine[] = [
     { source: "repeatability", standard: repeatability, stated: true },
     { source: "rounding", standard: rounding, stated: true },
-    ofIndicator("indicator's stated error", survey.indicator?.error, Math.sqrt(3)),
-    ofIndicator("indicator's hysteresis", survey.indicator?.hysteresis, Math.sqrt(12)),
+    indicatorLine("indicator's stated error", survey.indicator?.error, Math.sqrt(3)),
+    indicatorLine("indicator's hysteresis", survey.indicator?.hysteresis, Math.sqrt(12)),
     { source: "end float (part of lost motion as found)", standard: 0, stated: true },
     {
       source: "interpolation between stations",
@@ -55,11 +56,11 @@ export function budgetOf(
   return { lines, combined, expanded: COVERAGE_FACTOR * combined };
 }
 
-function ofIndicator(source: string, width: number | undefined, divisor: number): UncertaintyLine {
+function indicatorLine(source: string, width: number | undefined, divisor: number): UncertaintyLine {
   return { source, standard: (width ?? 0) / divisor, stated: width !== undefined };
 }
 
-/** Whether lost motion over the working range keeps the limit, in the words of ISO 14253-1. */
+/** Conformance of the greatest lost motion with the limit, after ISO 14253-1. Millimetres. */
 export function conformanceOf(worst: number, combined: number, limit: number): Conformance {
   const guard = GUARD_BAND * combined;
   if (worst + guard <= limit) return "proven";

@@ -3,48 +3,52 @@ import type { Finding } from "../assessment.ts";
 import { limitNotAttainable } from "../checks/limitNotAttainable.ts";
 import type { LostMotion } from "../correct/corrections.ts";
 import type { Station } from "../correct/stations.ts";
-import { withStops } from "../outliers/decisiveOutliers.ts";
+import { stopDecisiveOutliers } from "../outliers/decisiveOutliers.ts";
 import { chancesOf, type Extremes } from "./decision.ts";
 import { type DecisionResult, decideFromPosterior, type PosteriorSummary } from "./posteriorSummary.ts";
 import type { Settings } from "./settings.ts";
 
-/** What may be changed without the readings' coming to something else. Millimetres. */
-export type Changeable = Pick<Settings, "limit" | "runningClearance" | "takeUpLeft">;
+/** The settings that may change without a new posterior sample. Millimetres. */
+export type WhatIfSettings = Pick<Settings, "limit" | "runningClearance" | "takeUpLeft">;
 
 /**
- * What is kept of an assessment to decide anew at another limit, running clearance or take-up left: plain data, a few
- * numbers for each draw, that can be handed from one thread to another.
+ * What is retained of an assessment to decide again with another limit, running clearance or take-up left: plain
+ * data, a few numbers for each draw, that can be posted from one thread to another.
  */
 export interface RetainedDraws extends PosteriorSummary {
   readonly settings: Settings;
-  /** What the checks found, before doubts that decide the verdict are made stops. */
+  /** What the checks found, before decisive outliers become stops. */
   readonly findings: readonly Finding[];
   readonly stations: readonly Station[];
-  /** Readings of stations read once that stand out. */
-  readonly lone: readonly LostMotion[];
-  /** What some of the readings come to, by `keyOf` them: as many as may have to be asked without others. */
-  readonly parts: ReadonlyMap<string, readonly Extremes[]>;
+  /** Outliers among stations that were read once. */
+  readonly toConfirm: readonly LostMotion[];
+  /** Extremes of subsets of the readings, by `readingsKey`: all subsets that a decision may need. */
+  readonly subsets: ReadonlyMap<string, readonly Extremes[]>;
 }
 
-/** The same name for the same readings. */
-export function keyOf(readings: readonly LostMotion[]): string {
+/** A key that is the same for the same readings. */
+export function readingsKey(readings: readonly LostMotion[]): string {
   return readings.map(({ from }) => from.join("+")).join();
 }
 
 /**
- * What an assessment would decide at other settings. It is what a full assessment at these settings decides, for the
- * draws of the profile do not depend on them; a note on what scatter could hide stays as it was.
+ * What an assessment would decide with other settings. It equals a full assessment with these settings, because the
+ * draws of the profile do not depend on them; only a note on what scatter could hide keeps its old wording.
+ * Throws if a subset is needed that was not retained.
  */
-export function whatIf(kept: RetainedDraws, change: Changeable, lengths: Lengths): DecisionResult {
-  const settings = { ...kept.settings, ...change };
-  const ofReadings = kept.findings.filter(({ check }) => check !== "limit not attainable");
+export function whatIf(retained: RetainedDraws, change: WhatIfSettings, lengths: Lengths): DecisionResult {
+  const settings = { ...retained.settings, ...change };
+  const ofReadings = retained.findings.filter(({ check }) => check !== "limit not attainable");
   const findings = [...limitNotAttainable({ settings, lengths }), ...ofReadings];
-  const chances = chancesOf(kept.extremes, settings);
-  const judged = (readings: readonly LostMotion[]) => {
-    const part = kept.parts.get(keyOf(readings));
-    if (part === undefined) throw new Error("These readings were not judged by themselves.");
-    return { chances: chancesOf(part, settings) };
-  };
-  const checks = withStops(findings, { stations: kept.stations, chances }, kept.lone, lengths, judged);
-  return decideFromPosterior(kept, settings, checks);
+  const checks = stopDecisiveOutliers(
+    { ...retained, findings },
+    chancesOf(retained.extremes, settings),
+    (readings) => {
+      const extremes = retained.subsets.get(readingsKey(readings));
+      if (extremes === undefined) throw new Error("These readings were not sampled by themselves.");
+      return chancesOf(extremes, settings);
+    },
+    lengths,
+  );
+  return decideFromPosterior(retained, settings, checks);
 }

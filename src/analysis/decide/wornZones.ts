@@ -2,20 +2,19 @@ import type { Estimate, WornZone } from "../assessment.ts";
 import type { ProfileDraws } from "../profile/draws.ts";
 import { estimateOf, quantilesAlong } from "../statistics/estimate.ts";
 
-/** Zones are told where the screw has worn by at least so much with this chance. */
-const SURE = 0.975;
+/** Chance that the wear in a zone is at least the stated bound. */
+const CONFIDENCE = 0.975;
 
 /**
- * Where the screw has worn, and by how much at least, both flanks together.
+ * Where the screw has worn, and a lower bound on the wear, both flanks together.
  *
- * Where lost motion at x is d above the tight spot, all the thread from x − E/2 to x + E/2 has worn by d or more; so
- * the wear at s is at least the greatest rise over all x within E/2 of s. The bound is taken draw by draw. A zone is
- * a stretch where the bound is at least half of what it reaches within the stretch; what is below the readings'
- * graduation is not told.
+ * Where lost motion at x is d above the tight spot, all the thread from x − E/2 to x + E/2 has worn by d or more. So
+ * the wear at s is at least the greatest rise over all x within E/2 of s. The bound is computed draw by draw. A zone is
+ * an interval in which the bound is at least half of its greatest value there.
  *
  * @param engagedLength in millimetres
- * @param least smallest wear worth telling, in millimetres
- * @param thickness of the thread at the pitch line when it was new, in millimetres, where it is known
+ * @param least smallest wear to report, in millimetres
+ * @param thickness thickness of the new thread at the pitch line, in millimetres, if known
  */
 export function wornZonesOf(
   profile: ProfileDraws,
@@ -24,22 +23,22 @@ export function wornZonesOf(
   thickness?: number,
 ): readonly WornZone[] {
   const { positions, draws } = profile;
-  const risen = draws.map(({ backlash, tight }) =>
-    widened(positions, backlash, engagedLength / 2, tight.backlash),
+  const rises = draws.map(({ backlash, tight }) =>
+    greatestRiseNearby(positions, backlash, engagedLength / 2, tight.backlash),
   );
-  const bound = quantilesAlong(risen, positions.length, 1 - SURE);
+  const bound = quantilesAlong(rises, positions.length, 1 - CONFIDENCE);
   const zones: WornZone[] = [];
-  for (const [start, end] of stretches(bound, least)) {
+  for (const [start, end] of intervalsReaching(bound, least)) {
     const peak = Math.max(...bound.slice(start, end + 1));
     const level = Math.max(least, peak / 2);
-    for (const [from, to] of stretches(bound.slice(start, end + 1), level)) {
-      const deepest = estimateOf(risen.map((rise) => greatestWithin(rise, start + from, start + to)));
+    for (const [from, to] of intervalsReaching(bound.slice(start, end + 1), level)) {
+      const deepest = estimateOf(rises.map((rise) => greatestWithin(rise, start + from, start + to)));
       zones.push({
         from: positions[start + from],
         to: positions[start + to],
         atLeast: level,
         deepest,
-        thicknessLeft: thickness === undefined ? null : leftOf(thickness, deepest),
+        thicknessLeft: thickness === undefined ? null : thicknessLeft(thickness, deepest),
       });
     }
   }
@@ -52,21 +51,21 @@ function greatestWithin(rise: Float64Array, first: number, last: number): number
   return greatest;
 }
 
-/** Wear of both flanks together is what the thread has lost of its thickness. */
-function leftOf(thickness: number, { value, low, high }: Estimate): Estimate {
+/** The share of its thickness left to a thread; it has lost the wear of both flanks together. */
+function thicknessLeft(thickness: number, { value, low, high }: Estimate): Estimate {
   const left = (wear: number): number => Math.max(0, 1 - wear / thickness);
   return { value: left(value), low: left(high), high: left(low) };
 }
 
-/** The greatest rise above the least value within reach of each position. */
-function widened(
+/** For each position, the greatest rise above `least` within reach of it (a sliding maximum). */
+function greatestRiseNearby(
   positions: Float64Array,
   backlash: Float64Array,
   reach: number,
   least: number,
 ): Float64Array {
   const result = new Float64Array(positions.length);
-  // Those of the stretch that nothing later in it exceeds, greatest first.
+  // Indices in the window whose values no later one in it reaches, greatest first.
   const leading = new Int32Array(positions.length);
   let first = 0;
   let end = 0;
@@ -84,7 +83,7 @@ function widened(
 }
 
 /** Runs of neighbouring values that reach the level, as first and last index. */
-function stretches(values: readonly number[], level: number): readonly (readonly [number, number])[] {
+function intervalsReaching(values: readonly number[], level: number): readonly (readonly [number, number])[] {
   const found: [number, number][] = [];
   values.forEach((value, i) => {
     if (value < level) return;

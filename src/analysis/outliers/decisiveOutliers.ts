@@ -3,88 +3,91 @@ import { ACTIONS, type Chances, type Finding } from "../assessment.ts";
 import { nameOf } from "../checks/check.ts";
 import type { LostMotion } from "../correct/corrections.ts";
 import type { Station } from "../correct/stations.ts";
-import { SURE_ENOUGH } from "../decide/chooseVerdict.ts";
+import { REQUIRED_CHANCE } from "../decide/chooseVerdict.ts";
 
-interface Judged {
-  readonly chances: Chances;
+/** Checks whose warnings leave open whether the readings they name matter to the verdict. */
+const OUTLIER_CHECKS = ["outlying reading", "negative lost motion", "outside the travel", "duplicate rows"];
+
+/** The readings of a survey and what is known of outliers among them. */
+export interface OutlierReview {
+  /** Findings of every check. */
+  readonly findings: readonly Finding[];
+  readonly stations: readonly Station[];
+  /** Readings of stations read once that stand out from the stations beside them; no check names them. */
+  readonly toConfirm: readonly LostMotion[];
 }
-
-/** Checks that doubt some readings and leave it open whether that matters. */
-const DOUBTING = ["outlying reading", "negative lost motion", "outside the travel", "duplicate rows"];
 
 /**
- * A reading that stands out and decides the verdict by itself is asked for again before any verdict is given. The
- * survey is judged without the readings that a check doubts; where that leads elsewhere, they decide, and the
- * check's warning becomes a stop. So it is with readings that stand out where nothing was read twice, which no check
- * doubts.
+ * A reading that stands out and decides the verdict by itself must be read again before a verdict is given. The
+ * decision is repeated without the readings that a check names. If the outcome changes, they are decisive, and the
+ * check's warning becomes a stop. Readings to confirm are treated the same way.
  *
- * @param findings of every check
- * @param withAll what all readings come to
- * @param lone readings of stations read once that stand out from those beside them
- * @param judged what some of them come to
+ * @param allChances chances from all readings
+ * @param chancesOfSubset chances from some of them
+ * @returns the findings, with decisive warnings as stops and one more stop if readings to confirm are decisive
  */
-export function withStops(
-  findings: readonly Finding[],
-  withAll: Judged & { readonly stations: readonly Station[] },
-  lone: readonly LostMotion[],
+export function stopDecisiveOutliers(
+  { findings, stations, toConfirm }: OutlierReview,
+  allChances: Chances,
+  chancesOfSubset: (readings: readonly LostMotion[]) => Chances,
   lengths: Lengths,
-  judged: (readings: readonly LostMotion[]) => Judged,
 ): readonly Finding[] {
-  const decide = (suspects: readonly number[]): boolean =>
-    without(suspects, withAll.stations).some(
-      (others) => leading(judged(others).chances) !== leading(withAll.chances),
-    );
-  const deciding = DOUBTING.filter((check) => decide(doubtedBy(check, findings)));
+  const areDecisive = (indices: readonly number[]): boolean =>
+    without(indices, stations).some((others) => outcomeOf(chancesOfSubset(others)) !== outcomeOf(allChances));
+  const decisive = OUTLIER_CHECKS.filter((check) => areDecisive(readingsOf(check, findings)));
   const stopped = findings.map((finding) =>
-    deciding.some((check) => isDoubt(finding, check)) ? asStop(finding) : finding,
+    decisive.some((check) => isWarningOf(finding, check)) ? asStop(finding) : finding,
   );
-  const unnamed = unnamedIn(lone, stopped);
-  const decides = decide(unnamed.flatMap(({ from }) => from));
-  return decides ? [...stopped, toReadAgain(unnamed, lengths)] : stopped;
+  const unnamed = notNamedByStop(toConfirm, stopped);
+  return areDecisive(unnamed.flatMap(({ from }) => from))
+    ? [...stopped, readAgainFinding(unnamed, lengths)]
+    : stopped;
 }
 
-/** Every part of the readings that `withStops` may ask to be judged, whatever comes of the others. */
-export function partsToJudge(
-  findings: readonly Finding[],
-  stations: readonly Station[],
-  lone: readonly LostMotion[],
-): readonly (readonly LostMotion[])[] {
-  const doubting = DOUBTING.filter((check) => doubtedBy(check, findings).length > 0);
-  let stopped: readonly (readonly Finding[])[] = [findings];
-  for (const check of doubting) {
-    stopped = stopped.flatMap((way) => [
-      way,
-      way.map((finding) => (isDoubt(finding, check) ? asStop(finding) : finding)),
+/** Every subset of the readings that `stopDecisiveOutliers` may ask for, whichever checks turn out to be decisive. */
+export function subsetsToSample({
+  findings,
+  stations,
+  toConfirm,
+}: OutlierReview): readonly (readonly LostMotion[])[] {
+  const warning = OUTLIER_CHECKS.filter((check) => readingsOf(check, findings).length > 0);
+  let combinations: readonly (readonly Finding[])[] = [findings];
+  for (const check of warning) {
+    combinations = combinations.flatMap((each) => [
+      each,
+      each.map((finding) => (isWarningOf(finding, check) ? asStop(finding) : finding)),
     ]);
   }
   return [
-    ...doubting.map((check) => doubtedBy(check, findings)),
-    ...stopped.map((way) => unnamedIn(lone, way).flatMap(({ from }) => from)),
-  ].flatMap((suspects) => without(suspects, stations));
+    ...warning.map((check) => readingsOf(check, findings)),
+    ...combinations.map((each) => notNamedByStop(toConfirm, each).flatMap(({ from }) => from)),
+  ].flatMap((indices) => without(indices, stations));
 }
 
-/** The readings but for those with the given places in the file: nothing where these are all, or none. */
+/** The readings except those from the given places in the file; none if these are all readings, or no reading. */
 function without(
-  suspects: readonly number[],
+  indices: readonly number[],
   stations: readonly Station[],
 ): readonly (readonly LostMotion[])[] {
   const all = stations.flatMap(({ readings }) => readings);
-  const others = all.filter(({ from }) => !from.some((index) => suspects.includes(index)));
+  const others = all.filter(({ from }) => !from.some((index) => indices.includes(index)));
   return others.length > 0 && others.length < all.length ? [others] : [];
 }
 
-/** Those of the readings that no stop names. */
-function unnamedIn(lone: readonly LostMotion[], findings: readonly Finding[]): readonly LostMotion[] {
+function notNamedByStop(
+  readings: readonly LostMotion[],
+  findings: readonly Finding[],
+): readonly LostMotion[] {
   const stops = findings.filter(({ severity }) => severity === "stop");
-  const named = new Set(stops.flatMap(({ readings }) => readings));
-  return lone.filter(({ from }) => !from.some((index) => named.has(index)));
+  const named = new Set(stops.flatMap((stop) => stop.readings));
+  return readings.filter(({ from }) => !from.some((index) => named.has(index)));
 }
 
-function doubtedBy(check: string, findings: readonly Finding[]): readonly number[] {
-  return findings.filter((each) => isDoubt(each, check)).flatMap(({ readings }) => readings);
+function readingsOf(check: string, findings: readonly Finding[]): readonly number[] {
+  return findings.filter((each) => isWarningOf(each, check)).flatMap(({ readings }) => readings);
 }
 
-function isDoubt(finding: Finding, check: string): boolean {
+function isWarningOf(finding: Finding, check: string): boolean {
   return finding.check === check && finding.severity === "warning";
 }
 
@@ -96,20 +99,22 @@ function asStop(finding: Finding): Finding {
   };
 }
 
-function toReadAgain(readings: readonly LostMotion[], lengths: Lengths): Finding {
+function readAgainFinding(readings: readonly LostMotion[], lengths: Lengths): Finding {
   const names = readings.map(
     (reading) => `${nameOf(reading, lengths)} (${lengths.lostMotion(reading.value)})`,
   );
+  const [stand, them, decide] =
+    readings.length === 1 ? ["stands", "it", "decides"] : ["stand", "them", "decide"];
   return {
     check: "reading that decides alone",
     severity: "stop",
-    message: `${names.join(", ")} ${readings.length === 1 ? "stands" : "stand"} out from the stations beside ${readings.length === 1 ? "it" : "them"} and ${readings.length === 1 ? "decides" : "decide"} the verdict alone. Read ${readings.length === 1 ? "it" : "them"} again before anything is done.`,
+    message: `${names.join(", ")} ${stand} out from the stations beside ${them} and ${decide} the verdict alone. Read ${them} again before anything is done.`,
     readings: readings.flatMap((reading) => reading.from),
   };
 }
 
-/** Where the chances lead, and whether far enough for a verdict. */
-function leading(chances: Chances): string {
+/** The class with the greatest chance, and whether that chance is enough for a verdict. */
+function outcomeOf(chances: Chances): string {
   const [best] = [...ACTIONS].sort((a, b) => chances[b] - chances[a]);
-  return chances[best] >= SURE_ENOUGH ? best : `perhaps ${best}`;
+  return chances[best] >= REQUIRED_CHANCE ? best : `perhaps ${best}`;
 }

@@ -8,30 +8,30 @@ import { SAME_PLACE } from "../correct/samePlace.ts";
 import { type Station, stationsOf } from "../correct/stations.ts";
 import { slipIn } from "./slips.ts";
 
-/** What makes a reading look mistaken at the moment it is entered. */
+/** Why a reading looks mistaken while it is being entered. */
 export interface EntryWarning {
   readonly kind: "outside" | "sign" | "slip" | "far" | "repeat";
-  /** In a sentence, with the figures compared. */
+  /** One sentence with the values compared. */
   readonly message: string;
 }
 
-/** Surveys of more readings than these come from a cable's log, and are left to the checks. */
+/** A survey with more readings comes from a cable's log; the checks look at it instead. */
 const MOST_READINGS = 1000;
-/** One standard deviation of a careful reading: no less than this, nor than this share of the graduation. */
+/** Least standard deviation of a careful reading, in millimetres and as a share of the graduation. */
 const USUAL_DEVIATION = 0.004;
 const SHARE_OF_STEP = 0.4;
 const FAR = 5;
-/** Few readings seem to lie on a coarse graduation; no indicator for this job has one coarser than a thousandth of an inch. */
+/** A few readings can all lie on a coarse step by chance; no indicator for this job is coarser than 0.001 in. */
 const COARSEST_STEP = 0.0254;
-/** Repeats at fewer stations than these do not tell how well readings repeat. */
+/** Least number of repeated stations to estimate the repeatability from. */
 const LEAST_REPEATED = 3;
-/** Stations to either side that a reading is held against. */
+/** Stations to either side that a reading is compared with. */
 const NEIGHBOURS = 2;
-/** Between neighbouring stations lost motion does not grow so many times, however sharp the edge of a worn patch. */
+/** No wear makes neighbouring stations differ by this factor, however sharp the edge of the worn zone. */
 const BEYOND_WEAR = 15;
-/** How near one, as a ratio to what is expected, a figure comes whose slip was put right. */
+/** Least ratio of a corrected slip to the value expected (the smaller of the ratio and its inverse). */
 const NEAR = 0.86;
-/** Turns a median absolute deviation into a standard deviation, for normal errors. */
+/** Median absolute deviation to standard deviation, for normal errors. */
 const NORMAL = 1.4826;
 
 interface Scale {
@@ -41,23 +41,22 @@ interface Scale {
 }
 
 /**
- * The readings that look like slips beside the others, by their place in the survey (0-based): beyond the travel, of
- * the other sign, ten or 25.4 times too large or too small, far from everything near, at odds with every repeat. It
- * needs no profile, so it can answer at every key; what it marks is for a person to look at, and changes no verdict.
+ * Readings that look mistaken, by their index in the survey (0-based): outside the travel, of the opposite sign, ten or
+ * 25.4 times too large or too small, far from their neighbours, or different from every repeat. It needs no profile, so
+ * it is fast enough to run at every keystroke. The marks are for a person to look at and change no verdict.
  *
  * @param survey a survey with lengths in millimetres
- * @param units what the messages are written in
+ * @param units the unit of the messages
  */
 export function entryWarnings(
   slide: MetricSlide,
   survey: Survey,
   units: Units,
 ): ReadonlyMap<number, EntryWarning> {
-  const suspicions = new Map<number, EntryWarning>();
-  if (survey.readings.length > MOST_READINGS) return suspicions;
+  const warnings = new Map<number, EntryWarning>();
+  if (survey.readings.length > MOST_READINGS) return warnings;
   const { readings, resolution } = correct(survey, slide.screw.lead);
-  const turned = asFirstTaken(readings);
-  const stations = stationsOf(turned);
+  const stations = stationsOf(withPositiveSign(readings));
   const step = resolution.stated ? resolution.step : Math.min(resolution.step, COARSEST_STEP);
   const deviation = Math.max(USUAL_DEVIATION, SHARE_OF_STEP * step, deviationIn(stations));
   const lengths = lengthsIn(units, step);
@@ -65,26 +64,28 @@ export function entryWarnings(
   for (const [index, station] of stations.entries()) {
     for (const reading of station.readings) {
       const found =
-        outside(reading, slide, lengths) ?? below(reading, scale) ?? atOdds(reading, index, stations, scale);
-      if (found !== undefined) for (const place of reading.from) suspicions.set(place, found);
+        outside(reading, slide, lengths) ??
+        negative(reading, scale) ??
+        inconsistent(reading, index, stations, scale);
+      if (found !== undefined) for (const place of reading.from) warnings.set(place, found);
     }
   }
-  return suspicions;
+  return warnings;
 }
 
-/** Where as many pairs have the one sign as the other, the first was read the right way round. */
-function asFirstTaken(readings: readonly LostMotion[]): readonly LostMotion[] {
+/** If as many pairs have one sign as the other, the sign of the first pair is the positive one. */
+function withPositiveSign(readings: readonly LostMotion[]): readonly LostMotion[] {
   const balance = readings.reduce((sum, { value }) => sum + Math.sign(value), 0);
-  const isTurned = balance === 0 && (readings[0]?.value ?? 0) < 0 && readings[0]?.pair !== undefined;
-  return isTurned ? readings.map((reading) => ({ ...reading, value: -reading.value })) : readings;
+  const isReversed = balance === 0 && (readings[0]?.value ?? 0) < 0 && readings[0]?.pair !== undefined;
+  return isReversed ? readings.map((reading) => ({ ...reading, value: -reading.value })) : readings;
 }
 
-/** One standard deviation as the repeats show it, which a few mistakes among them do not move. */
+/** One standard deviation of a reading from repeats, robust against a few mistakes among them. */
 function deviationIn(stations: readonly Station[]): number {
   const repeated = stations.filter(({ readings }) => readings.length > 1);
   if (repeated.length < LEAST_REPEATED) return 0;
   const apart = repeated.flatMap(({ readings }) =>
-    readings.map((reading) => Math.abs(reading.value - median(valuesBut(reading, readings)))),
+    readings.map((reading) => Math.abs(reading.value - median(otherValues(reading, readings)))),
   );
   return (NORMAL * median(apart)) / Math.SQRT2;
 }
@@ -101,61 +102,69 @@ function outside(
   };
 }
 
-function below({ value, pair }: LostMotion, { deviation, step, lengths }: Scale): EntryWarning | undefined {
+function negative(
+  { value, pair }: LostMotion,
+  { deviation, step, lengths }: Scale,
+): EntryWarning | undefined {
   if (value >= -3 * deviation - step / 2) return undefined;
   return {
     kind: "sign",
     message:
       pair === undefined
-        ? `${lengths.lostMotion(value)} is below nothing: type lost motion without its sign.`
+        ? `${lengths.lostMotion(value)} is negative: enter lost motion without its sign.`
         : `The lost motion comes out as ${lengths.lostMotion(value)}, against the others: were advancing and retracting swapped?`,
   };
 }
 
-function atOdds(
+function inconsistent(
   reading: LostMotion,
   index: number,
   stations: readonly Station[],
   scale: Scale,
 ): EntryWarning | undefined {
   const { readings } = stations[index];
-  const repeats = valuesBut(reading, readings);
+  const repeats = otherValues(reading, readings);
   const near = neighbours(index, stations);
   if (repeats.length === 0) {
     const isLater = near.length > 1 || near.every((station) => station.readings[0].from[0] < reading.from[0]);
     return near.length > 0 && isLater
-      ? slipped(reading, median(near.map(({ mean }) => mean)), scale)
+      ? farFromNeighbours(reading, median(near.map(({ mean }) => mean)), scale)
       : undefined;
   }
   const allowed = FAR * scale.deviation * Math.SQRT2 + scale.step;
   if (repeats.some((value) => Math.abs(value - reading.value) <= allowed)) return undefined;
-  if (repeats.length === 1 && !isTheDoubtful(reading, readings, near)) return undefined;
+  if (repeats.length === 1 && !isLessPlausible(reading, readings, near)) return undefined;
   const expected = median(repeats);
   return (
-    slipped(reading, expected, scale) ?? {
+    farFromNeighbours(reading, expected, scale) ?? {
       kind: "repeat",
       message: `${scale.lengths.lostMotion(reading.value)} does not agree with the other reading here, ${scale.lengths.lostMotion(expected)}.`,
     }
   );
 }
 
-/** Of two that do not agree, the one further from the stations around; where there are none, the later one. */
-function isTheDoubtful(reading: LostMotion, both: readonly LostMotion[], near: readonly Station[]): boolean {
+/** Of two readings that disagree, the one farther from the neighbours; without neighbours, the later one. */
+function isLessPlausible(
+  reading: LostMotion,
+  both: readonly LostMotion[],
+  near: readonly Station[],
+): boolean {
   const [other] = both.filter((each) => each !== reading);
   if (near.length === 0) return reading.from[0] > other.from[0];
   const expected = median(near.map(({ mean }) => mean));
   return Math.abs(reading.value - expected) > Math.abs(other.value - expected);
 }
 
-function slipped({ value }: LostMotion, expected: number, scale: Scale): EntryWarning | undefined {
+function farFromNeighbours({ value }: LostMotion, expected: number, scale: Scale): EntryWarning | undefined {
   const { deviation, step, lengths } = scale;
   if (expected <= 0 || Math.abs(value - expected) <= FAR * deviation + 2 * step) return undefined;
-  const told = `${lengths.lostMotion(value)} is`;
+  const subject = `${lengths.lostMotion(value)} is`;
   const around = `what the readings around it say (${lengths.lostMotion(expected)})`;
   const slip = slipIn(value, (each) => Math.min(each / expected, expected / each), NEAR);
-  if (slip !== undefined) return { kind: "slip", message: `${told} ${slip.words} ${around}: ${slip.cause}?` };
+  if (slip !== undefined)
+    return { kind: "slip", message: `${subject} ${slip.words} ${around}: ${slip.cause}?` };
   const isFar = value / expected > BEYOND_WEAR || value / expected < 1 / BEYOND_WEAR;
-  return isFar ? { kind: "far", message: `${told} far from ${around}.` } : undefined;
+  return isFar ? { kind: "far", message: `${subject} far from ${around}.` } : undefined;
 }
 
 function neighbours(index: number, stations: readonly Station[]): readonly Station[] {
@@ -165,6 +174,6 @@ function neighbours(index: number, stations: readonly Station[]): readonly Stati
   ];
 }
 
-function valuesBut(reading: LostMotion, readings: readonly LostMotion[]): readonly number[] {
+function otherValues(reading: LostMotion, readings: readonly LostMotion[]): readonly number[] {
   return readings.filter((other) => other !== reading).map(({ value }) => value);
 }

@@ -1,4 +1,4 @@
-import { mean } from "simple-statistics";
+import { mean, sumNthPowerDeviations } from "simple-statistics";
 import type { Corrected, LostMotion } from "../correct/corrections.ts";
 import {
   pooledSquares,
@@ -9,101 +9,104 @@ import {
 import { type Station, stationsOf } from "../correct/stations.ts";
 import { isSignificant } from "../statistics/falsePositiveRate.ts";
 
-/** A reading that does not agree with what the others lead one to expect of it. */
+/** A reading that disagrees with what the other readings predict. */
 export interface RepeatOutlier {
   readonly reading: LostMotion;
-  /** What the others say, in millimetres. */
+  /** What the other readings predict, in millimetres. */
   readonly expected: number;
-  /** Chance that a reading there differs by as much as one of this value, either way. */
+  /** Two-sided chance that a reading there lies as far from the prediction as this value. */
   readonly agreement: (value: number) => number;
-  /** Whether the screw may have worn so, at a place that no other reading met. */
+  /** Whether it may be wear at a place that no other reading met. */
   readonly mayBeWear?: boolean;
-  /** The other of two readings that disagree, where nothing at the station tells which of them is wrong. */
+  /** The other of two readings that disagree, if nothing at the station shows which of them is wrong. */
   readonly rival?: LostMotion;
 }
 
 export interface RepeatScreening {
   readonly outliers: readonly RepeatOutlier[];
-  /** How single readings scatter, outliers left out. */
+  /** Scatter of single readings, without outliers. */
   readonly scatter: RepeatabilityPosterior;
   /** The stations without outliers. */
   readonly clean: readonly Station[];
 }
 
-/** At most this share of the readings is taken for mistakes; a sheet with more of them is read anew (Rosner 1983). */
+/** At most this share of the readings counts as mistakes; a sheet with more of them is read again (Rosner 1983). */
 const MOST_OUTLIERS = 0.1;
 
-/** A station's readings that are left while outliers are taken out, one after another. */
-interface Left {
+/** The readings left at a station while outliers are removed one after another. */
+interface RemainingReadings {
   readonly readings: readonly LostMotion[];
   readonly squares: number;
-  /** The reading that lies farthest from the others, and how much less the sum of squares is without it. */
+  /** The reading farthest from the others, and how much removing it lowers the sum of squares. */
   readonly farthest: LostMotion;
-  readonly gain: number;
+  readonly drop: number;
 }
 
 /**
- * Readings that disagree with the other repeats at their station, by Rosner's generalised test (Technometrics 25, 1983;
- * NIST/SEMATECH e-Handbook 1.3.5.17.3) on deviations from the stations' means: the farthest is taken out, and the next
- * farthest, and so on; the last that is farther than scatter explains is an outlier with all those before it, so that
- * two mistakes do not hide one another. Each is weighed by Student's t against the scatter that is left without it.
+ * Finds readings that disagree with the other repeats at their station, by Rosner's generalised test (Technometrics 25,
+ * 1983; NIST/SEMATECH e-Handbook 1.3.5.17.3) on deviations from the stations' means. The farthest reading is removed,
+ * then the next farthest, and so on. The last one that is farther than scatter explains is an outlier, and so are all
+ * removed before it: two mistakes cannot hide each other. Each is compared by Student's t with the scatter of the
+ * readings left.
  */
 export function screenRepeats(stations: readonly Station[], corrected: Corrected): RepeatScreening {
-  const path = takenOut(stations, corrected);
+  const path = removalPath(stations, corrected);
   const count = path.findLastIndex(({ isOutlier }) => isOutlier) + 1;
   const out = new Set(path.slice(0, count).map(({ reading }) => reading));
-  const kept = stations.flatMap(({ readings }) => readings.filter((reading) => !out.has(reading)));
-  const left = stationsOf(kept);
+  const others = stations.flatMap(({ readings }) => readings.filter((reading) => !out.has(reading)));
+  const left = stationsOf(others);
   const scatter = repeatabilityPosterior(pooledSquares(left), corrected);
   const outliers = stations.flatMap((station) => outliersAt(station, out, scatter));
-  const outlier = new Set(outliers.map(({ reading }) => reading));
+  const isOutlier = new Set(outliers.map(({ reading }) => reading));
   const clean = stationsOf(
-    stations.flatMap(({ readings }) => readings.filter((reading) => !outlier.has(reading))),
+    stations.flatMap(({ readings }) => readings.filter((reading) => !isOutlier.has(reading))),
   );
   return { outliers, scatter, clean };
 }
 
-/** The readings farthest from their repeats, farthest first, and whether scatter explains each. */
-function takenOut(stations: readonly Station[], corrected: Corrected) {
-  const left = stations.map(({ readings }) => leftOf(readings));
+/** The readings farthest from their repeats, farthest first, and whether each is an outlier. */
+function removalPath(stations: readonly Station[], corrected: Corrected) {
+  const left = stations.map(({ readings }) => remaining(readings));
   let squares = left.reduce((sum, each) => sum + each.squares, 0);
   let freedom = left.reduce((sum, { readings }) => sum + readings.length - 1, 0);
   const most = Math.max(1, Math.floor(MOST_OUTLIERS * (freedom + left.length)));
   const path: { readonly reading: LostMotion; readonly isOutlier: boolean }[] = [];
   while (path.length < most) {
-    const at = left.reduce((best, { gain }, i) => (gain > left[best].gain ? i : best), 0);
-    const { farthest, gain, readings } = left[at];
-    if (gain === 0) break;
-    // Two repeats are as far from each other as either from the other, so they are one look.
+    const at = left.reduce((best, { drop }, i) => (drop > left[best].drop ? i : best), 0);
+    const { farthest, drop, readings } = left[at];
+    if (drop === 0) break;
+    // Two repeats have one difference between them, so they count as one look.
     const looks = left.reduce((sum, { readings: { length } }) => sum + (length > 2 ? length : length - 1), 0);
-    squares -= gain;
+    squares -= drop;
     freedom -= 1;
     const scatter = repeatabilityPosterior({ squares, freedom }, corrected);
     path.push({
       reading: farthest,
-      isOutlier: isSignificant(2 * tailProbability(Math.sqrt(gain), scatter), looks),
+      isOutlier: isSignificant(2 * tailProbability(Math.sqrt(drop), scatter), looks),
     });
-    left[at] = leftOf(readings.filter((reading) => reading !== farthest));
+    left[at] = remaining(readings.filter((reading) => reading !== farthest));
   }
   return path;
 }
 
-function leftOf(readings: readonly LostMotion[]): Left {
+function remaining(readings: readonly LostMotion[]): RemainingReadings {
   const values = readings.map(({ value }) => value);
   const average = mean(values);
-  const off = (reading: LostMotion): number => Math.abs(reading.value - average);
-  const farthest = readings.reduce((best, reading) => (off(reading) > off(best) ? reading : best));
+  const deviation = (reading: LostMotion): number => Math.abs(reading.value - average);
+  const farthest = readings.reduce((best, reading) =>
+    deviation(reading) > deviation(best) ? reading : best,
+  );
   const { length } = readings;
   return {
     readings,
-    squares: values.reduce((sum, value) => sum + (value - average) ** 2, 0),
+    squares: sumNthPowerDeviations(values, 2),
     farthest,
-    // Taking a value out of so many lessens the sum of squares by its deviation's square, times n / (n − 1).
-    gain: length < 2 ? 0 : (off(farthest) ** 2 * length) / (length - 1),
+    // Removing one of n values lowers the sum of squares by its squared deviation times n / (n − 1).
+    drop: length < 2 ? 0 : (deviation(farthest) ** 2 * length) / (length - 1),
   };
 }
 
-/** Where outliers are as many as what is left at a station, nothing there tells which of them are wrong. */
+/** If at least half of a station's readings are outliers, nothing there shows which of them are wrong. */
 function outliersAt(
   station: Station,
   out: ReadonlySet<LostMotion>,
@@ -112,15 +115,16 @@ function outliersAt(
   const outliers = station.readings.filter((reading) => out.has(reading));
   const others = station.readings.filter((reading) => !out.has(reading));
   if (outliers.length === 0) return [];
-  if (outliers.length < others.length) return outliers.map((reading) => strayAmong(reading, others, scatter));
+  if (outliers.length < others.length)
+    return outliers.map((reading) => outlierAmong(reading, others, scatter));
   return station.readings.map((reading) => {
     const rivals = station.readings.filter((other) => other !== reading);
-    const outlier = strayAmong(reading, rivals, scatter);
+    const outlier = outlierAmong(reading, rivals, scatter);
     return rivals.length === 1 ? { ...outlier, rival: rivals[0] } : outlier;
   });
 }
 
-function strayAmong(
+function outlierAmong(
   reading: LostMotion,
   others: readonly LostMotion[],
   scatter: RepeatabilityPosterior,

@@ -3,90 +3,65 @@ import type { Corrected, LostMotion } from "../correct/corrections.ts";
 import { type RepeatabilityPosterior, roundingVariance, tailProbability } from "../correct/repeatability.ts";
 import { SAME_PLACE } from "../correct/samePlace.ts";
 import type { Station } from "../correct/stations.ts";
-import { SURE_ENOUGH } from "../decide/chooseVerdict.ts";
-import type { PosteriorSample } from "../decide/samplePosterior.ts";
+import { REQUIRED_CHANCE } from "../decide/chooseVerdict.ts";
 import type { Settings } from "../decide/settings.ts";
 import type { ProfileDraws } from "../profile/draws.ts";
 import { isSignificant } from "../statistics/falsePositiveRate.ts";
-import { type RepeatOutlier, type RepeatScreening, screenRepeats } from "./repeatOutliers.ts";
+import { interpolationAt } from "../statistics/interpolation.ts";
+import type { RepeatOutlier } from "./repeatOutliers.ts";
 
-/** Readings of stations read once that lie apart from the stations beside them, and what the others come to. */
-interface LoneReadings {
+/** Readings of stations read once that stand out from the stations beside them. */
+export interface SingleReadingScreening {
   /**
-   * Those to be read again should they decide the verdict: those that have stations to either side, and at an end
-   * those that the other readings make less likely than a verdict may be wrong. Another step at an end is wear.
+   * Readings to take again if they decide the verdict: those with stations on both sides, and at an end of the travel
+   * those whose chance, given the other readings, is less than a verdict's allowed error. Any other step at an end is
+   * wear.
    */
   readonly toConfirm: readonly LostMotion[];
-  /** Those that the profile through the other readings cannot account for. */
+  /** Readings that the profile through the other readings does not explain. */
   readonly outliers: readonly RepeatOutlier[];
 }
 
-/** What the readings of a survey say against one another. */
-export interface OutlierFindings extends RepeatScreening {
-  /** Readings of stations read once, to be read again should they decide the verdict. */
-  readonly toConfirm: readonly LostMotion[];
-}
-
-/** How many stations to either side count as beside one. */
-const BESIDE = 2;
-/** A verdict may be wrong so often. */
-const DOUBT = 1 - SURE_ENOUGH;
+/** How many stations to either side are compared with a station. */
+const NEIGHBOURS = 2;
+/** How often a verdict may be wrong. */
+const ERROR_RATE = 1 - REQUIRED_CHANCE;
 
 /**
- * Weighs every reading against its repeats or, where its station was read once, against the others.
+ * Screens the stations that were read once. Each is weighed against the others twice: first with the scatter of all
+ * readings, which a mistake among them makes greater, then with scatter and profile of the others alone.
  *
- * @param judged what some of the readings come to
+ * @param clean the stations without repeat outliers
+ * @param profileOf the profile sampled from some of the readings
  */
-export function findOutliers(
-  { stations, profile }: Pick<PosteriorSample, "stations" | "profile">,
-  corrected: Corrected,
-  settings: Pick<Settings, "travel">,
-  judged: (readings: readonly LostMotion[]) => Pick<PosteriorSample, "profile">,
-): OutlierFindings {
-  const repeats = screenRepeats(stations, corrected);
-  const lone = loneReadingsOf({ profile }, repeats, corrected, settings, judged);
-  const outliers = [...repeats.outliers, ...lone.outliers];
-  const outlier = new Set(outliers.map(({ reading }) => reading));
-  return {
-    outliers,
-    scatter: repeats.scatter,
-    clean: repeats.clean.filter(({ readings }) => !readings.some((reading) => outlier.has(reading))),
-    toConfirm: lone.toConfirm,
-  };
-}
-
-/**
- * Looks for readings of stations read once that stand out, and weighs each against the others: first against scatter
- * as all readings show it, which a mistake among them makes greater, and then against scatter and profile as the others
- * show them.
- *
- * @param judged what some of the readings come to
- */
-function loneReadingsOf(
-  { profile }: Pick<PosteriorSample, "profile">,
-  { clean }: Pick<RepeatScreening, "clean">,
+export function screenSingleReadings(
+  profile: ProfileDraws,
+  clean: readonly Station[],
   corrected: Corrected,
   { travel }: Pick<Settings, "travel">,
-  judged: (readings: readonly LostMotion[]) => Pick<PosteriorSample, "profile">,
-): LoneReadings {
+  profileOf: (readings: readonly LostMotion[]) => ProfileDraws,
+): SingleReadingScreening {
   const within = clean.filter(
     ({ position }) => position >= travel.from - SAME_PLACE && position <= travel.to + SAME_PLACE,
   );
-  const lone = within.filter(({ readings }) => readings.length === 1);
-  const suspects = lone.filter((each) => chanceBeside(each, within, scatterIn(profile, corrected)) < DOUBT);
+  const readOnce = within.filter(({ readings }) => readings.length === 1);
+  const scatterOfAll = scatterAboutProfile(profile, corrected);
+  const suspects = readOnce.filter(
+    (each) => chanceAgainstNeighbours(each, within, scatterOfAll) < ERROR_RATE,
+  );
   const others = clean.flatMap((station) => (suspects.includes(station) ? [] : station.readings));
   if (suspects.length === 0 || others.length === 0) return { toConfirm: [], outliers: [] };
-  const without = judged(others).profile;
-  const scatter = scatterIn(without, corrected);
+  const without = profileOf(others);
+  const scatter = scatterAboutProfile(without, corrected);
   const weighed = suspects
-    .filter((station) => isSignificant(chanceBeside(station, within, scatter), lone.length))
-    .map((station) => ({ station, outlier: against(without, station.readings[0], corrected) }));
+    .filter((station) => isSignificant(chanceAgainstNeighbours(station, within, scatter), readOnce.length))
+    .map((station) => ({ station, outlier: againstProfile(without, station.readings[0], corrected) }));
   const toConfirm = weighed.filter(({ station, outlier }) => {
     const isEnd = station === within[0] || station === within.at(-1);
-    return !isEnd || outlier.agreement(outlier.reading.value) < DOUBT;
+    return !isEnd || outlier.agreement(outlier.reading.value) < ERROR_RATE;
   });
   const outliers = weighed.filter(({ outlier }) =>
-    isSignificant(outlier.agreement(outlier.reading.value), lone.length),
+    isSignificant(outlier.agreement(outlier.reading.value), readOnce.length),
   );
   return {
     toConfirm: toConfirm.map(({ outlier }) => outlier.reading),
@@ -94,18 +69,18 @@ function loneReadingsOf(
   };
 }
 
-/** Chance that scatter alone puts a reading as far above, or below, everything at the stations beside it. */
-function chanceBeside(
+/** Chance that scatter alone puts a reading so far above, or below, all stations beside it. */
+function chanceAgainstNeighbours(
   station: Station,
   stations: readonly Station[],
   scatter: RepeatabilityPosterior,
 ): number {
-  const at = stations.indexOf(station);
+  const index = stations.indexOf(station);
   const beside = [
-    ...stations.slice(Math.max(0, at - BESIDE), at),
-    ...stations.slice(at + 1, at + 1 + BESIDE),
+    ...stations.slice(Math.max(0, index - NEIGHBOURS), index),
+    ...stations.slice(index + 1, index + 1 + NEIGHBOURS),
   ];
-  if (beside.length < BESIDE) return 1;
+  if (beside.length < NEIGHBOURS) return 1;
   const farther = (sign: 1 | -1): number =>
     Math.max(
       ...beside.map(({ mean: other, readings }) =>
@@ -115,11 +90,12 @@ function chanceBeside(
   return 2 * Math.min(farther(1), farther(-1));
 }
 
-/** A reading against the profile without it: its chance is the mean over the profile's draws. */
-function against(profile: ProfileDraws, reading: LostMotion, corrected: Corrected): RepeatOutlier {
+/** A reading against the profile without it: its chance is the mean over the draws. */
+function againstProfile(profile: ProfileDraws, reading: LostMotion, corrected: Corrected): RepeatOutlier {
   const { positions, draws } = profile;
-  const predicted = draws.map(({ backlash }) => heightAt(positions, backlash, reading.position));
-  const { deviations } = scatterIn(profile, corrected);
+  const at = interpolationAt(positions, reading.position);
+  const predicted = draws.map(({ backlash }) => at(backlash));
+  const { deviations } = scatterAboutProfile(profile, corrected);
   const above = (value: number): number =>
     mean(
       predicted.map((backlash, i) =>
@@ -130,7 +106,7 @@ function against(profile: ProfileDraws, reading: LostMotion, corrected: Correcte
   return {
     reading,
     expected,
-    // High places can be narrow, so that no other station meets them; low ones are as wide as the nut.
+    // A high place can be narrower than the distance of stations; a low one is as wide as the nut.
     mayBeWear: reading.value > expected,
     agreement: (value) => {
       const chance = above(value);
@@ -139,8 +115,8 @@ function against(profile: ProfileDraws, reading: LostMotion, corrected: Correcte
   };
 }
 
-/** The scatter of single readings about the profile, draw by draw, with what stations add and rounding. */
-function scatterIn({ draws }: ProfileDraws, corrected: Corrected): RepeatabilityPosterior {
+/** Scatter of single readings about the profile, draw by draw: repeatability, station effect and rounding. */
+function scatterAboutProfile({ draws }: ProfileDraws, corrected: Corrected): RepeatabilityPosterior {
   const rounding = roundingVariance(corrected);
   return {
     deviations: draws.map(({ repeatability, stationEffect }) =>
@@ -148,12 +124,4 @@ function scatterIn({ draws }: ProfileDraws, corrected: Corrected): Repeatability
     ),
     weights: draws.map(() => 1 / draws.length),
   };
-}
-
-/** The profile at a position between those at which it is kept. */
-function heightAt(positions: Float64Array, backlash: Float64Array, position: number): number {
-  const after = positions.findIndex((at) => at >= position);
-  if (after <= 0) return backlash[after === 0 ? 0 : positions.length - 1];
-  const share = (position - positions[after - 1]) / (positions[after] - positions[after - 1]);
-  return backlash[after - 1] + share * (backlash[after] - backlash[after - 1]);
 }

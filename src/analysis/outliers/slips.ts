@@ -1,7 +1,7 @@
-/** A mistake that makes a figure a known number of times too large or too small. */
+/** A mistake that makes a value too large or too small by a known factor. */
 export interface Slip {
   readonly factor: number;
-  /** How the figure compares, before "what the readings around it say". */
+  /** How the value compares, before "what the readings around it say". */
   readonly words: string;
   readonly cause: string;
 }
@@ -14,10 +14,10 @@ const SLIPS: readonly Slip[] = [
 ];
 
 /**
- * The slip that explains a lost motion best, undefined where none does.
+ * The slip that explains a lost motion best; undefined if none does.
  *
- * @param agreement how well a value agrees with what is expected there
- * @param least what a value that was put right must come to
+ * @param agreement how well a value agrees with the value expected there
+ * @param least agreement that the corrected value must reach
  */
 export function slipIn(value: number, agreement: (value: number) => number, least: number): Slip | undefined {
   const [best] = SLIPS.map((slip) => ({ slip, agreement: agreement(value / slip.factor) })).sort(

@@ -1,38 +1,37 @@
+import { mean } from "simple-statistics";
 import { type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
-import { type AssessedSurvey, assessWithDraws } from "../assess.ts";
+import { type Assess, type AssessedSurvey, assessWithDraws } from "../assess.ts";
 import type { Estimate } from "../assessment.ts";
-import type { Assess } from "../assessOnce.ts";
 import { drawError, type ReadingError, sameIndicator, withoutError } from "../comparison/indicatorError.ts";
 import { estimateOf } from "../statistics/estimate.ts";
 import { type Random, seededRandom } from "../statistics/random.ts";
-import { TREND_KINDS } from "./courses.ts";
-import { limitReachedOf, reachingTimes } from "./limitReached.ts";
-import { nextSurveyTime } from "./nextSurveyTime.ts";
-import type { RunningIn, TooLittle, TrendPoint } from "./runningIn.ts";
-import { sinceLastRepair, timesOf } from "./series.ts";
-import type { Observation } from "./sums.ts";
+import type { Observation } from "./leastSquares.ts";
+import { limitReachedOf, nextSurveyTime, reachingTimes } from "./limitReached.ts";
+import type { RunningIn, TooFewSurveys, TrendPoint } from "./runningIn.ts";
+import { sinceLastRepair, timesOf } from "./sinceLastRepair.ts";
 import { type TrendDraw, trendOf } from "./trend.ts";
+import { TREND_KINDS } from "./trendShapes.ts";
 
-/** A trend is not told from fewer surveys, nor from surveys at fewer times. */
+/** Least number of surveys, and of different times, for a trend. */
 export const LEAST_SURVEYS = 3;
 
 const SEED = 20260417;
 const DRAWS = 2000;
-/** Half the width of a 95 % interval in standard deviations of a normal distribution. */
+/** Half the width of a 95 % interval, in standard deviations of a normal distribution. */
 const HALF_WIDTH = 1.96;
-/** The trend is told at so many times, from the first survey on for twice as long as it was watched. */
+/** Number of steps in the trend shown, which runs from the first survey for twice the time observed. */
 const STEPS = 40;
 const SHOWN_TO = 2;
 
 /**
- * How the uniform part has changed over the surveys since the last repair, and when the limit is expected to be
- * reached. Too few surveys are answered with how many there are; fails where a survey holds no readings.
+ * The trend of the uniform part over the surveys since the last repair, and when the limit is expected to be reached.
+ * Returns the number of surveys if they are too few; fails if a survey has no readings.
  */
 export function runningInOf(
   inspection: Inspection,
   assess: Assess = assessWithDraws,
-): Outcome<RunningIn | TooLittle> {
+): Outcome<RunningIn | TooFewSurveys> {
   const series = sinceLastRepair(inspection);
   if (series.length < LEAST_SURVEYS) return succeeded({ surveys: series.length, why: "surveys" });
   const { by, times } = timesOf(series);
@@ -43,10 +42,10 @@ export function runningInOf(
     if (!one.ok) return one;
     assessed.push(one.value);
   }
-  return succeeded(historyOf(assessed, by, times));
+  return succeeded(runningInFrom(assessed, by, times));
 }
 
-function historyOf(
+function runningInFrom(
   surveys: readonly AssessedSurvey[],
   by: RunningIn["by"],
   times: readonly number[],
@@ -59,9 +58,9 @@ function historyOf(
   const observations = surveys.map((each, i) =>
     observationOf(each, (times[i] - first) / (last - first), shared),
   );
-  const { draws: asRead, chances } = trendOf(observations, DRAWS, random);
+  const { draws: uncorrected, chances } = trendOf(observations, DRAWS, random);
   const errors = commonErrors(surveys, shared, random);
-  const draws = asRead.map(
+  const draws = uncorrected.map(
     ({ at, ...rest }, i): TrendDraw => ({
       ...rest,
       at: (time) => withoutError(at(time), errors[i]),
@@ -81,7 +80,7 @@ function historyOf(
     chances,
     likeliest: TREND_KINDS.reduce((best, kind) => (chances[kind] > chances[best] ? kind : best)),
     growth: estimateOf(draws.map(({ at }) => at(1) - at(0))),
-    scatter: draws.reduce((sum, { scatter }) => sum + scatter, 0) / draws.length,
+    scatter: mean(draws.map(({ scatter }) => scatter)),
     trend: trendPoints(draws, timeOf),
     limit,
     uneven: estimateOf(uneven),
@@ -91,24 +90,24 @@ function historyOf(
   };
 }
 
-/** An indicator that is not the same in every survey errs anew in each, beside what the survey's own draws spread. */
+/** If the indicator is not the same in every survey, its error adds to each survey's own uncertainty. */
 function observationOf({ assessment, survey }: AssessedSurvey, time: number, shared: boolean): Observation {
   const { uniform, greatest } = assessment;
-  const own = deviationOf(uniform);
+  const ownDeviation = deviationOf(uniform);
   const { error = 0, hysteresis = 0 } = survey.indicator ?? {};
   const scale = greatest.value > 0 ? (error * uniform.value) / greatest.value : 0;
-  const ofIndicator = shared ? 0 : Math.hypot(scale / Math.sqrt(3), hysteresis / Math.sqrt(12));
-  return { time, value: uniform.value, deviation: Math.hypot(own, ofIndicator) };
+  const indicatorDeviation = shared ? 0 : Math.hypot(scale / Math.sqrt(3), hysteresis / Math.sqrt(12));
+  return { time, value: uniform.value, deviation: Math.hypot(ownDeviation, indicatorDeviation) };
 }
 
-/** Draws that all agree are still not certain to less than this, in millimetres. */
+/** Lower bound on the standard deviation, in millimetres. */
 const LEAST_DEVIATION = 1e-5;
 
 function deviationOf({ low, high }: Estimate): number {
   return Math.max((high - low) / (2 * HALF_WIDTH), LEAST_DEVIATION);
 }
 
-/** One indicator through all surveys has one error, which no trend shows: it moves the whole course. */
+/** An indicator used in all surveys has one error, which shifts the whole trend. */
 function commonErrors(
   surveys: readonly AssessedSurvey[],
   shared: boolean,
@@ -121,7 +120,7 @@ function commonErrors(
   );
 }
 
-/** The uneven part as the last survey has it: what lost motion at its greatest is above the uniform part. */
+/** Draws of the uneven part by the last survey, in millimetres. */
 function unevenOf(
   { profile }: AssessedSurvey,
   errors: readonly ReadingError[],

@@ -1,26 +1,26 @@
 import { normals, type Random } from "../statistics/random.ts";
-import { COURSES, type Course, TREND_KINDS, type TrendKind } from "./courses.ts";
-import { type Observation, type Sums, sumsOf } from "./sums.ts";
+import { type LeastSquaresFit, leastSquaresFit, type Observation } from "./leastSquares.ts";
+import { TREND_KINDS, TREND_SHAPES, type TrendKind, type TrendShape } from "./trendShapes.ts";
 
-/** One course that the surveys allow. */
+/** One draw of the trend. */
 export interface TrendDraw {
   readonly kind: TrendKind;
   readonly scatter: number;
-  /** Its value at a time, 0 at the first survey and 1 at the last. */
+  /** Its value in millimetres at a time; time is 0 at the first survey and 1 at the last. */
   readonly at: (time: number) => number;
 }
 
 export interface Trend {
   readonly draws: readonly TrendDraw[];
-  /** How likely the observations make each kind. */
+  /** Posterior chance of each kind. */
   readonly chances: Readonly<Record<TrendKind, number>>;
 }
 
-/** Cells of the grid of what may have grown, and how many standard deviations it reaches. */
+/** Number of grid cells for the amount of growth, and the grid's reach in standard deviations. */
 const CELLS = 80;
 const REACH = 6;
 
-/** What a slide does from survey to survey beside trend and readings, in millimetres, with its chance. */
+/** Prior of the scatter from survey to survey beside trend and readings: standard deviations in millimetres. */
 const SCATTERS = [
   { deviation: 0, chance: 0.4 },
   { deviation: 0.002, chance: 0.25 },
@@ -28,36 +28,37 @@ const SCATTERS = [
   { deviation: 0.008, chance: 0.15 },
 ];
 
-/** Growth over the time watched is of this order, in millimetres; the tail of its prior is long. */
+/** Scale of the half-Cauchy prior of growth over the time observed, in millimetres. */
 const USUAL_GROWTH = 0.02;
 
-/** A small range of what may have grown in one course with one scatter, with its posterior weight's logarithm. */
+/** A grid cell: an interval of growth in one shape with one scatter, and its log posterior weight. */
 interface Cell {
-  readonly course: Course;
+  readonly shape: TrendShape;
   readonly scatter: number;
-  readonly sums: Sums;
+  readonly sums: LeastSquaresFit;
   readonly from: number;
   readonly width: number;
   readonly log: number;
 }
 
 /**
- * Draws of the course of a quantity that does not shrink: constant, steady, settling (exponential approach), slowing
- * (logarithm), or settling and then steady. Which it is stays open: each is weighed by its evidence, the density of
- * the observations under it with its numbers integrated over what they may be (level: flat; growth: half-Cauchy;
- * settling time, share and scatter: grids), so that a course with more numbers must earn them (MacKay, Information
- * Theory, Inference, and Learning Algorithms, 2003, chapter 28).
+ * Draws the trend of a quantity that does not shrink: constant, steady, settling (exponential approach), slowing
+ * (logarithm), or settling and then steady. Every shape is weighted by its evidence: the density of the observations
+ * with the shape's parameters integrated over their priors (level: flat; growth: half-Cauchy; time constant, share and
+ * scatter: grids). A shape with more parameters is penalised for them (MacKay, Information Theory, Inference, and
+ * Learning Algorithms, 2003, chapter 28).
  *
  * @param observations from time 0 to time 1
+ * @param count number of draws
  */
 export function trendOf(observations: readonly Observation[], count: number, random: Random): Trend {
-  const cells = COURSES.flatMap((course) =>
+  const cells = TREND_SHAPES.flatMap((shape) =>
     SCATTERS.flatMap(({ deviation, chance }) =>
       cellsOf(
-        course,
+        shape,
         deviation,
-        Math.log(course.chance * chance),
-        sumsOf(observations, course.growth, deviation),
+        Math.log(shape.chance * chance),
+        leastSquaresFit(observations, shape.growth, deviation),
       ),
     ),
   );
@@ -65,18 +66,25 @@ export function trendOf(observations: readonly Observation[], count: number, ran
   const weights = cells.map(({ log }) => Math.exp(log - greatest));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const chances = Object.fromEntries(TREND_KINDS.map((kind) => [kind, 0])) as Record<TrendKind, number>;
-  cells.forEach(({ course }, i) => {
-    chances[course.kind] += weights[i] / total;
+  cells.forEach(({ shape }, i) => {
+    chances[shape.kind] += weights[i] / total;
   });
   const normal = normals(random);
-  const draws = evenlyDrawn(cells, weights, total, count, random).map((cell) => drawn(cell, random, normal));
+  const draws = systematicSample(cells, weights, total, count, random).map((cell) =>
+    drawn(cell, random, normal),
+  );
   return { draws, chances };
 }
 
-/** The course's cells: none below nothing, since what has worn does not grow back. */
-function cellsOf(course: Course, scatter: number, logPrior: number, sums: Sums): readonly Cell[] {
-  if (course.growth === null) {
-    return [{ course, scatter, sums, from: 0, width: 0, log: logPrior + sums.logEvidence(0) }];
+/** The grid cells of a shape. None is negative: wear does not grow back. */
+function cellsOf(
+  shape: TrendShape,
+  scatter: number,
+  logPrior: number,
+  sums: LeastSquaresFit,
+): readonly Cell[] {
+  if (shape.growth === null) {
+    return [{ shape, scatter, sums, from: 0, width: 0, log: logPrior + sums.logEvidence(0) }];
   }
   const { amount, amountDeviation } = sums;
   const start = Math.max(0, amount - REACH * amountDeviation);
@@ -85,7 +93,7 @@ function cellsOf(course: Course, scatter: number, logPrior: number, sums: Sums):
     const from = start + i * width;
     const middle = from + width / 2;
     return {
-      course,
+      shape,
       scatter,
       sums,
       from,
@@ -95,13 +103,13 @@ function cellsOf(course: Course, scatter: number, logPrior: number, sums: Sums):
   });
 }
 
-/** The half-Cauchy prior of what has grown. */
+/** The half-Cauchy prior density of growth. */
 function growthDensity(amount: number): number {
   return 2 / (Math.PI * USUAL_GROWTH * (1 + (amount / USUAL_GROWTH) ** 2));
 }
 
-/** So many cells, each as often as its weight has it, as evenly as can be (systematic sampling). */
-function evenlyDrawn(
+/** `count` cells, each as often as its weight requires, by systematic sampling. */
+function systematicSample(
   cells: readonly Cell[],
   weights: readonly number[],
   total: number,
@@ -119,12 +127,8 @@ function evenlyDrawn(
   return drawn;
 }
 
-function drawn(
-  { course, scatter, sums, from, width }: Cell,
-  random: Random,
-  normal: () => number,
-): TrendDraw {
-  const { kind, growth } = course;
+function drawn({ shape, scatter, sums, from, width }: Cell, random: Random, normal: () => number): TrendDraw {
+  const { kind, growth } = shape;
   const amount = from + width * random();
   const level = sums.levelAt(amount) + sums.levelDeviation * normal();
   return { kind, scatter, at: (time) => level + (growth === null ? 0 : amount * growth(time)) };

@@ -1,24 +1,24 @@
-import { mean } from "simple-statistics";
+import { mean, sum } from "simple-statistics";
 import type { LostMotion } from "../correct/corrections.ts";
 import type { PooledSquares } from "../correct/repeatability.ts";
 import type { Station } from "../correct/stations.ts";
 
-/** How repeats at the same stations wander with the order they were taken in, and how they scatter about that. */
+/** The drift of repeats with the order they were taken in, and their scatter about it. */
 export interface DriftRegression {
   /** Millimetres from one reading to the next. */
   readonly slope: number;
-  /** Sum of squares of the orders about the means of their stations. */
+  /** Sum of squared deviations of the orders from their stations' means. */
   readonly spread: number;
-  /** What scatter is left, station by station; wandering together takes one degree of freedom more. */
-  readonly left: readonly PooledSquares[];
+  /** Scatter left at each station; the common slope takes one more degree of freedom. */
+  readonly residuals: readonly PooledSquares[];
 }
 
 /**
- * A straight line through the readings against their order, by least squares within stations: both are taken from
- * their station's mean, so that stations are compared with themselves alone.
+ * A straight line through the readings against their order, by least squares within stations: order and value are taken
+ * from their station's mean, so that each station is compared only with itself.
  *
- * @param readings all of them, in the order in which they were taken
- * @param stations those that count
+ * @param readings all readings, in the order they were taken
+ * @param stations the stations to fit
  */
 export function driftRegression(
   readings: readonly LostMotion[],
@@ -28,28 +28,28 @@ export function driftRegression(
   const points = stations.map((station) => {
     const orders = station.readings.map((reading) => orderOf.get(reading) ?? 0);
     const middle = mean(orders);
-    return station.readings.map(({ value }, i) => ({ order: orders[i] - middle, off: value - station.mean }));
+    return station.readings.map(({ value }, i) => ({
+      order: orders[i] - middle,
+      deviation: value - station.mean,
+    }));
   });
-  const spread = sum(points.flat(), ({ order }) => order ** 2);
-  const slope = spread === 0 ? 0 : sum(points.flat(), ({ order, off }) => order * off) / spread;
+  const spread = sum(points.flat().map(({ order }) => order ** 2));
+  const slope =
+    spread === 0 ? 0 : sum(points.flat().map(({ order, deviation }) => order * deviation)) / spread;
   return {
     slope,
     spread,
-    left: points.map((station) => ({
-      squares: sum(station, ({ order, off }) => (off - slope * order) ** 2),
+    residuals: points.map((station) => ({
+      squares: sum(station.map(({ order, deviation }) => (deviation - slope * order) ** 2)),
       freedom: station.length - 1,
     })),
   };
 }
 
-/** Squares of several stations together. */
-export function together(parts: readonly PooledSquares[]): PooledSquares {
+/** The squared deviations of several stations added up. */
+export function combined(parts: readonly PooledSquares[]): PooledSquares {
   return {
-    squares: sum(parts, ({ squares }) => squares),
-    freedom: sum(parts, ({ freedom }) => freedom),
+    squares: sum(parts.map(({ squares }) => squares)),
+    freedom: sum(parts.map(({ freedom }) => freedom)),
   };
-}
-
-function sum<Item>(items: readonly Item[], of: (item: Item) => number): number {
-  return items.reduce((total, item) => total + of(item), 0);
 }

@@ -6,12 +6,12 @@ export function estimateOf(draws: ArrayLike<number>): Estimate {
   return estimateWithin(new Float64Array(draws));
 }
 
-/** The same at each place of curves that were drawn: the estimate of the first value of each, of the second, and so on. */
+/** The estimate at each of `count` positions of drawn curves: of all first values, of all second values, and so on. */
 export function estimatesAlong(curves: readonly Float64Array[], count: number): readonly Estimate[] {
   return alongCurves(curves, count, estimateWithin);
 }
 
-/** One quantile at each place of curves that were drawn. */
+/** One quantile at each of `count` positions of drawn curves. */
 export function quantilesAlong(
   curves: readonly Float64Array[],
   count: number,
@@ -32,7 +32,7 @@ function alongCurves<T>(
   });
 }
 
-/** Brings the values into an order of its own. */
+/** Reorders the values. */
 function estimateWithin(values: Float64Array): Estimate {
   const middle = Math.floor(values.length / 2);
   return {
@@ -43,13 +43,13 @@ function estimateWithin(values: Float64Array): Estimate {
 }
 
 /**
- * A quantile of values of which a stretch holds it: between two values, on the straight line between them (type 7 of
- * Hyndman and Fan 1996, as simple-statistics and R have it). Brings the values into an order of its own.
+ * A quantile by linear interpolation (type 7 of Hyndman and Fan 1996, as `quantile` of simple-statistics), searched
+ * between two indices so that three quantiles share the work. Reorders the values.
  */
 function quantileWithin(values: Float64Array, share: number, left: number, right: number): number {
   const place = share * (values.length - 1);
   const index = Math.floor(place);
-  // It only compares and swaps, so a typed array serves, and is many times as fast.
+  // quickselect only compares and swaps, so it takes a typed array, which is many times as fast.
   quickselect(values as unknown as number[], index, left, right);
   if (place === index) return values[index];
   let next = Number.POSITIVE_INFINITY;

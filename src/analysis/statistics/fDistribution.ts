@@ -1,13 +1,13 @@
 import { gammaln } from "simple-statistics";
 
-/** Chance that the ratio of two variances exceeds the value (Fisher's F), by the degrees of freedom of either. */
+/** Chance that a ratio of two variances exceeds the value (Fisher's F); `above` and `below` are degrees of freedom. */
 export function fDistributionTail(ratio: number, above: number, below: number): number {
   if (ratio === Number.POSITIVE_INFINITY) return 0;
   return incompleteBeta(below / (below + above * ratio), below / 2, above / 2);
 }
 
 const TERMS = 300;
-const ENOUGH = 1e-14;
+const TOLERANCE = 1e-14;
 
 /**
  * The regularised incomplete beta function (NIST Digital Library of Mathematical Functions, 8.17), by its continued
@@ -16,7 +16,7 @@ const ENOUGH = 1e-14;
 function incompleteBeta(x: number, a: number, b: number): number {
   if (x <= 0) return 0;
   if (x >= 1) return 1;
-  // The fraction converges fast on one side of the mean; the other side is its complement (8.17.4).
+  // The fraction converges fast on one side of the mean; the other side follows from its complement (8.17.4).
   if (x > (a + 1) / (a + b + 2)) return 1 - incompleteBeta(1 - x, b, a);
   const front = Math.exp(
     gammaln(a + b) - gammaln(a) - gammaln(b) + a * Math.log(x) + b * Math.log1p(-x) - Math.log(a),
@@ -33,7 +33,7 @@ function incompleteBeta(x: number, a: number, b: number): number {
     d = 1 / (1 + odd * d);
     c = 1 + odd / c;
     fraction *= c * d;
-    if (Math.abs(c * d - 1) < ENOUGH) break;
+    if (Math.abs(c * d - 1) < TOLERANCE) break;
   }
   return front * fraction;
 }

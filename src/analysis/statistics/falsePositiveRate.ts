@@ -1,10 +1,12 @@
-/**
- * What is known of checks on readings: each check that weighs readings against their scatter speaks in so many of the
- * surveys in which nothing is wrong. The rate is shared out among all the places at which a check looks (Bonferroni).
- */
+/** False-positive rate of each statistical check, per survey; divided among all its looks (Bonferroni). */
 export const FALSE_POSITIVE_RATE = 0.002;
 
-/** Whether a chance is too small for one of so many looks to have brought it about. */
+/**
+ * Whether a chance is too small to have come about in one of so many looks.
+ *
+ * @param chance chance of the finding if nothing is wrong
+ * @param looks number of places at which the check looks
+ */
 export function isSignificant(chance: number, looks = 1): boolean {
   return chance * looks <= FALSE_POSITIVE_RATE;
 }

@@ -1,9 +1,9 @@
-/** A source of random numbers, evenly spread over [0, 1). */
+/** A source of random numbers, uniform on [0, 1). */
 export type Random = () => number;
 
 /**
- * A small seeded source (sfc32, from the public-domain PractRand suite, with its 12 warm-up rounds): the same seed
- * gives the same numbers everywhere.
+ * A small seeded source (sfc32, from the public-domain PractRand suite, with its 12 warm-up rounds). The same seed gives
+ * the same numbers everywhere.
  */
 export function seededRandom(seed: number): Random {
   let a = seed | 0;
@@ -23,7 +23,7 @@ export function seededRandom(seed: number): Random {
   return next;
 }
 
-/** Standard normal numbers from an even source (Box and Muller 1958). */
+/** Standard normal numbers from a uniform source (Box and Muller 1958). */
 export function normals(random: Random): () => number {
   let spare: number | undefined;
   return () => {
@@ -39,7 +39,7 @@ export function normals(random: Random): () => number {
   };
 }
 
-/** An index drawn with chances in proportion to the weights. */
+/** An index drawn with chances proportional to the weights. */
 export function drawIndex(weights: ArrayLike<number>, random: Random): number {
   let total = 0;
   for (let i = 0; i < weights.length; i++) total += weights[i];

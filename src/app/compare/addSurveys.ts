@@ -25,8 +25,8 @@ export async function addSurveys(from: EventTarget, file: File, editor: Inspecti
 async function inspectionIn(file: File): Promise<Outcome<Inspection>> {
   const opened = await readFile(file);
   if (!opened.ok) return opened;
-  if (opened.value.kind === "inspection" && opened.value.kept.inspection !== null) {
-    return { ok: true, value: opened.value.kept.inspection };
+  if (opened.value.kind === "inspection" && opened.value.stored.inspection !== null) {
+    return { ok: true, value: opened.value.stored.inspection };
   }
   return failed(
     "",

@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
-import type { Choice } from "../../analysis/comparison/choice.ts";
+import type { SurveyChoice } from "../../analysis/comparison/chooseSurveys.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import { type Comparer, type ComparisonReply, createComparer } from "../results/worker/assessInWorker.ts";
 
@@ -8,7 +8,7 @@ declare global {
     /** Somebody looks at what two surveys come to. */
     "tightspot-compare": CustomEvent<null>;
     /** Two surveys were chosen to be compared. */
-    "tightspot-compare-choice": CustomEvent<Required<Choice>>;
+    "tightspot-compare-choice": CustomEvent<Required<SurveyChoice>>;
   }
 }
 
@@ -22,7 +22,7 @@ export interface Found {
 export class ComparisonController implements ReactiveController {
   found: Found | null = null;
   isBusy = false;
-  choice: Choice = {};
+  choice: SurveyChoice = {};
 
   #isWanted = false;
   #inspection: Inspection | null = null;
@@ -55,7 +55,7 @@ export class ComparisonController implements ReactiveController {
     this.#ask();
   }
 
-  choose(choice: Choice): void {
+  choose(choice: SurveyChoice): void {
     this.choice = choice;
     this.#ask();
   }

@@ -1,24 +1,32 @@
 import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import type { Choice } from "../../analysis/comparison/choice.ts";
-import { isRead } from "../../analysis/surveysInTime.ts";
-import { lengthsIn } from "../../inspection/lengths.ts";
+import { unsafeHTML } from "lit/directives/unsafe-html.js";
+import type { SurveyChoice } from "../../analysis/comparison/chooseSurveys.ts";
+import type { Comparison } from "../../analysis/comparison/comparison.ts";
+import { hasReadings } from "../../analysis/surveysByDate.ts";
+import type { Lengths } from "../../inspection/lengths.ts";
 import { inOneLine } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
+import { conformanceSign } from "../../picture/conformanceSign.ts";
+import { type Part, sentenceList } from "../../report/blocks.ts";
 import { cautionsOf } from "../../report/cautions.ts";
 import { type Compared, comparedOf } from "../../report/comparison/compared.ts";
-import { changeSummary } from "../../report/comparison/summary.ts";
+import { keyChanges } from "../../report/comparison/figures.ts";
+import { COMPARISON_PARTS } from "../../report/comparison/parts.ts";
+import {
+  acceptanceChance,
+  acceptanceSentence,
+  acceptanceTitle,
+  changeSummary,
+} from "../../report/comparison/summary.ts";
 import type { InspectionEditor } from "../editing/inspectionEditor.ts";
+import { blockTemplate } from "../results/evidence/blocks.ts";
 import keyFiguresCss from "../results/keyFigures.css?inline";
 import { isOpen } from "../ui/isOpen.ts";
 import { controls } from "../ui/sharedStyles.ts";
-import { acceptance } from "./acceptance.ts";
 import { addSurveys } from "./addSurveys.ts";
 import type { Found } from "./comparisonController.ts";
 import comparisonPanelCss from "./comparisonPanel.css?inline";
-import { alongTheTravel, figures, keyChanges } from "./figures.ts";
-import { profiles } from "./pictures.ts";
-import { runningIn } from "./runningIn.ts";
 import { surveyChoice } from "./surveyChoice.ts";
 
 const ONE_TOO_FEW =
@@ -31,7 +39,7 @@ export class ComparisonPanel extends LitElement {
 
   @property({ attribute: false }) editor: InspectionEditor | null = null;
   @property({ attribute: false }) inspection: Inspection | null = null;
-  @property({ attribute: false }) choice: Choice = {};
+  @property({ attribute: false }) choice: SurveyChoice = {};
   @property({ attribute: false }) found: Found | null = null;
   @property({ type: Boolean }) busy = false;
 
@@ -41,7 +49,7 @@ export class ComparisonPanel extends LitElement {
   override render() {
     const { inspection, choice } = this;
     if (inspection === null) return nothing;
-    const read = inspection.surveys.filter(isRead);
+    const read = inspection.surveys.filter(hasReadings);
     if (read.length < 2) {
       return html`<p>${ONE_TOO_FEW}</p>
         ${this.#addFromFile()}`;
@@ -95,30 +103,59 @@ export class ComparisonPanel extends LitElement {
 }
 
 function shown(compared: Compared) {
-  const { comparison, inspection, history, assumed } = compared;
-  const { units } = inspection.slide;
-  const lengths = lengthsIn(units, comparison.resolution);
+  const { comparison, lengths } = compared;
+  const { profiles, figures, alongTheTravel, runningIn, madeComparable, assumed } = COMPARISON_PARTS;
   return html`
     <p class="lead" role="status">${changeSummary(comparison, lengths)}</p>
-    ${acceptance(comparison, lengths)} ${keyChanges(comparison, lengths)} ${profiles(comparison, units)}
-    ${figures(comparison, lengths)} ${alongTheTravel(comparison, lengths)}
-    ${listed("How the surveys were made comparable", comparison.notes)} ${runningIn(history, units, inspection)}
-    ${listed("Cautions", cautionsOf(comparison.to.assessment), "cautions")}
-    <details>
-      <summary>Assumed</summary>
-      <ul class="lines">
-        ${assumed.map((each) => html`<li>${each}</li>`)}
-      </ul>
-    </details>
+    ${acceptance(comparison, lengths)} ${keyFigures(comparison, lengths)}
+    ${profiles(compared)?.blocks.map(blockTemplate)}
+    ${partTemplate(figures(compared))} ${folded(alongTheTravel(compared))}
+    ${partTemplate(runningIn(compared))} ${partTemplate(madeComparable(compared))}
+    ${partTemplate({ title: "Cautions", blocks: [sentenceList(cautionsOf(comparison.to.assessment))] }, "cautions")}
+    ${folded(assumed(compared))}
   `;
 }
 
-function listed(title: string, sentences: readonly string[], look = "") {
-  if (sentences.length === 0) return nothing;
-  return html`<section class=${look}>
-    <h3>${title}</h3>
-    <ul class="lines">
-      ${sentences.map((each) => html`<li>${each}</li>`)}
-    </ul>
+/** Whether the limit is kept, by the later survey: a sign, a line, and the sentence with its numbers. */
+function acceptance(comparison: Comparison, lengths: Lengths) {
+  const { conformance } = comparison.acceptance;
+  return html`<section class="acceptance ${conformance.replace(" ", "-")}" aria-label="Acceptance">
+    ${unsafeHTML(conformanceSign(conformance))}
+    <h3>${acceptanceTitle(comparison.acceptance, lengths)}</h3>
+    <p>${acceptanceSentence(comparison, lengths)} ${acceptanceChance(comparison)}</p>
   </section>`;
+}
+
+function keyFigures(comparison: Comparison, lengths: Lengths) {
+  return html`<dl class="key">
+    ${keyChanges(comparison, lengths).map(
+      ([term, { value, interval }]) => html`<div>
+        <dt>${term}</dt>
+        <dd class="value">${value}</dd>
+        <dd class="range">${interval}</dd>
+      </div>`,
+    )}
+  </dl>`;
+}
+
+/** A part under its title; a table that says what a picture shows is folded. */
+function partTemplate(part: Part | null, look = "") {
+  if (part === null) return nothing;
+  const { title, blocks } = part;
+  return html`<section class="part ${look}">
+    <h3>${title}</h3>
+    ${blocks.map((block, index) =>
+      block.kind === "table" && index > 0
+        ? folded({ title: `${title}, as a table`, blocks: [block] })
+        : blockTemplate(block),
+    )}
+  </section>`;
+}
+
+function folded(part: Part | null) {
+  if (part === null) return nothing;
+  return html`<details>
+    <summary>${part.title}</summary>
+    ${part.blocks.map(blockTemplate)}
+  </details>`;
 }

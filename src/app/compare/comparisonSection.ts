@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import type { Choice } from "../../analysis/comparison/choice.ts";
+import type { SurveyChoice } from "../../analysis/comparison/chooseSurveys.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import type { InspectionEditor } from "../editing/inspectionEditor.ts";
 import { isOpen } from "../ui/isOpen.ts";
@@ -15,7 +15,7 @@ export class ComparisonSection extends LitElement {
 
   @property({ attribute: false }) editor: InspectionEditor | null = null;
   @property({ attribute: false }) inspection: Inspection | null = null;
-  @property({ attribute: false }) choice: Choice = {};
+  @property({ attribute: false }) choice: SurveyChoice = {};
   @property({ attribute: false }) found: Found | null = null;
   @property({ type: Boolean }) busy = false;
 

@@ -1,14 +1,14 @@
 import { html, type LitElement } from "lit";
-import { type Choice, chooseSurveys } from "../../analysis/comparison/choice.ts";
-import { isRead, surveysInTime } from "../../analysis/surveysInTime.ts";
+import { chooseSurveys, type SurveyChoice } from "../../analysis/comparison/chooseSurveys.ts";
+import { hasReadings, surveysByDate } from "../../analysis/surveysByDate.ts";
 import type { Inspection } from "../../inspection/schema.ts";
-import { surveyName } from "../editing/surveyName.ts";
+import { surveyName } from "../editing/surveys.ts";
 
 /** Which two surveys are compared, to be changed; choosing the other one of the two turns them round. */
-export function surveyChoice(host: LitElement, inspection: Inspection, choice: Choice) {
+export function surveyChoice(host: LitElement, inspection: Inspection, choice: SurveyChoice) {
   const chosen = chooseSurveys(inspection, choice);
   const { from, to } = chosen.ok ? chosen.value : { from: "", to: "" };
-  const choose = (next: Required<Choice>): void => {
+  const choose = (next: Required<SurveyChoice>): void => {
     host.dispatchEvent(
       new CustomEvent("tightspot-compare-choice", { detail: next, bubbles: true, composed: true }),
     );
@@ -28,8 +28,8 @@ function select(label: string, { surveys }: Inspection, chosen: string, choose: 
         if (target instanceof HTMLSelectElement) choose(target.value);
       }}
     >
-      ${surveysInTime(surveys)
-        .filter(isRead)
+      ${surveysByDate(surveys)
+        .filter(hasReadings)
         .map(
           (survey) => html`<option value=${survey.id} .selected=${survey.id === chosen}>
             ${surveyName(survey)} (${survey.id})

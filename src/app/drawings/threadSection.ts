@@ -1,6 +1,6 @@
 import type { Settings } from "../../analysis/decide/settings.ts";
-import type { NutClearance } from "../../picture/nutPlace.ts";
-import { type DrawnThread, exaggerationFor } from "../../picture/screwPicture.ts";
+import type { NutClearance } from "../../picture/screw/nutPlace.ts";
+import { type DrawnThread, exaggerationFor } from "../../picture/screw/screwPicture.ts";
 
 interface Corner {
   readonly x: number;

@@ -21,7 +21,7 @@ export interface Column {
   readonly read: (text: string) => Outcome<number | string>;
 }
 
-/** The ways in which a reading may be written down. */
+/** The forms in which a reading may be written down. */
 export type ReadingForm = "backlash" | "pair" | "positioning";
 
 export const FORM_COLUMNS: Readonly<Record<ReadingForm, readonly ColumnName[]>> = {
@@ -35,7 +35,7 @@ export function readingForm(reading: Reading): ReadingForm {
   return isPositioning(reading) ? "positioning" : "backlash";
 }
 
-/** The shapes that a survey's readings have; for a survey without any, the one its method asks for. */
+/** The forms of a survey's readings; without readings, the form of its method. */
 export function readingForms({ method, readings }: Survey): readonly ReadingForm[] {
   const present = new Set(readings.map(readingForm));
   if (present.size > 0) return [...present];
@@ -43,20 +43,20 @@ export function readingForms({ method, readings }: Survey): readonly ReadingForm
   return method === "push-pull" ? ["backlash"] : ["pair"];
 }
 
-/** By the shapes of the readings, the method and the units: all that columns depend on. */
-const made = new Map<string, readonly Column[]>();
+/** By the forms of the readings, the method and the units. */
+const cache = new Map<string, readonly Column[]>();
 
-/** The columns to type a survey's readings in, with lengths in the slide's units; the same ones for the same readings. */
+/** The columns of a survey's table, with lengths in the slide's units. Equal arguments give the same object. */
 export function columnsOf(survey: Survey, units: Units): readonly Column[] {
-  const shapes = readingForms(survey);
-  const key = [...shapes, survey.method, units].join();
-  const columns = made.get(key) ?? columnsFor(shapes, survey, units);
-  made.set(key, columns);
+  const forms = readingForms(survey);
+  const key = [...forms, survey.method, units].join();
+  const columns = cache.get(key) ?? columnsFor(forms, survey, units);
+  cache.set(key, columns);
   return columns;
 }
 
-function columnsFor(shapes: readonly ReadingForm[], { method }: Survey, units: Units): readonly Column[] {
-  const names = new Set(shapes.flatMap((shape) => FORM_COLUMNS[shape]));
+function columnsFor(forms: readonly ReadingForm[], { method }: Survey, units: Units): readonly Column[] {
+  const names = new Set(forms.flatMap((form) => FORM_COLUMNS[form]));
   const read = method === "dial-pair" ? "divisions" : units;
   const column = (name: ColumnName, counts: Counts): Column => ({
     name,

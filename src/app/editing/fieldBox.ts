@@ -13,7 +13,7 @@ declare global {
   }
 }
 
-/** One field with its label, unit, what is assumed when it is left open, and what is wrong with it. */
+/** An input with its label, unit, assumed value and problem. */
 @customElement("tightspot-field")
 export class FieldBox extends LitElement {
   static override styles = [controls, unsafeCSS(fieldBoxCss)];
@@ -21,11 +21,11 @@ export class FieldBox extends LitElement {
   @property({ attribute: false }) field: Field = { path: "", label: "", kind: "text" };
   @property() text = "";
   @property() problem = "";
-  /** What is taken when the field is left open, in words. */
+  /** The value assumed if the field is empty, in words. */
   @property() assumed = "";
   @property() units: Units = "mm";
 
-  /** What is being typed: shown as it is until the field is left, whatever it is read as. */
+  /** The text being typed, shown unchanged until the field loses the focus. */
   @state() private typing: string | null = null;
 
   override render() {
@@ -66,8 +66,8 @@ export class FieldBox extends LitElement {
       return html`<textarea
         id="input"
         .value=${live(this.#shown)}
-        @input=${this.#typed}
-        @blur=${this.#left}
+        @input=${this.#onInput}
+        @blur=${this.#onBlur}
       ></textarea>`;
     }
     const isNumber = kind === "length" || kind === "number";
@@ -81,8 +81,8 @@ export class FieldBox extends LitElement {
       aria-describedby="under"
       aria-label=${this.#unit === "" ? nothing : `${this.field.label}, ${this.#unit}`}
       .value=${live(this.#shown)}
-      @input=${this.#typed}
-      @blur=${this.#left}
+      @input=${this.#onInput}
+      @blur=${this.#onBlur}
     />`;
   }
 
@@ -92,7 +92,7 @@ export class FieldBox extends LitElement {
       id="input"
       aria-invalid=${this.problem !== ""}
       aria-describedby="under"
-      @change=${this.#typed}
+      @change=${this.#onInput}
     >
       ${
         isOpen || this.assumed !== "" || this.field.kind === "yes-no"
@@ -111,14 +111,14 @@ export class FieldBox extends LitElement {
     return this.typing ?? this.text;
   }
 
-  #typed({ target }: Event): void {
+  #onInput({ target }: Event): void {
     if (!(target instanceof HTMLElement) || !("value" in target)) return;
     const text = String(target.value);
     if (!(target instanceof HTMLSelectElement)) this.typing = text;
     this.dispatchEvent(new CustomEvent("tightspot-typed", { detail: text }));
   }
 
-  #left(): void {
+  #onBlur(): void {
     this.typing = null;
   }
 }

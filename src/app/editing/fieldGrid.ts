@@ -13,7 +13,7 @@ import type { InspectionEditor } from "./inspectionEditor.ts";
 import "./fieldBox.ts";
 import fieldGridCss from "./fieldGrid.css?inline";
 
-/** Fields of the slide or of one survey, side by side as far as there is room. */
+/** Fields of the slide or of one survey in columns. */
 @customElement("tightspot-field-grid")
 export class FieldGrid extends LitElement {
   static override styles = [controls, unsafeCSS(fieldGridCss)];
@@ -21,7 +21,7 @@ export class FieldGrid extends LitElement {
   @property({ attribute: false }) editor: InspectionEditor | null = null;
   @property({ attribute: false }) editorState: EditorState | null = null;
   @property({ attribute: false }) survey: Survey | null = null;
-  /** The survey that the fields are of; null where they are the slide's. */
+  /** The id of the survey that the fields belong to; null for the slide. */
   @property({ attribute: false }) of: string | null = null;
   @property({ attribute: false }) fields: readonly Field[] = [];
 
@@ -49,7 +49,7 @@ export class FieldGrid extends LitElement {
   }
 }
 
-/** What is taken when a field is left open, in words. */
+/** The value assumed if a field is empty, in words; lengths in `units`. */
 export function assumedWords({ assumed }: Field, settings: Settings, units: Units): string {
   const value = assumed?.(settings) ?? "";
   if (typeof value === "string") return value;

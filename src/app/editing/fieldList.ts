@@ -4,7 +4,7 @@ import type { Topic } from "../help/topics.ts";
 
 export type FieldKind = "text" | "note" | "date" | "length" | "lengths" | "number" | "yes-no" | "choice";
 
-/** One thing that is asked for: where its value goes, how it is written and what is taken when it is left open. */
+/** A field: where its value goes, how it is written, and what is assumed if it is empty. */
 export interface Field {
   /** Its place in the slide or in the survey: `nut.engagedLength`. */
   readonly path: string;
@@ -13,12 +13,12 @@ export interface Field {
   /** Its unit where that is not the slide's unit of length. */
   readonly unit?: string;
   readonly hint?: string;
-  /** What is told about it on asking. */
+  /** The help topic about it. */
   readonly about?: Topic;
   readonly choices?: readonly (readonly [value: string, label: string])[];
-  /** A length in millimetres, or words, for what is taken when the field is left open. */
+  /** The value assumed if the field is empty: a length in millimetres, or words. */
   readonly assumed?: (settings: Settings) => number | string;
-  /** Whether it is asked for at all. */
+  /** Whether the field is shown. */
   readonly when?: (about: { readonly slide: Slide; readonly survey: Survey }) => boolean;
 }
 
@@ -51,7 +51,7 @@ export const STAGES = [
 const isPairMethod = (survey: Survey): boolean => survey.method !== "push-pull";
 const usesIndicator = (survey: Survey): boolean => survey.method !== "dial-pair";
 
-/** What a new inspection asks for; everything else has a default. */
+/** The fields of a new inspection; everything else has a default. */
 export const SETUP_FIELDS = {
   units: { path: "units", label: "Units", kind: "choice", choices: UNITS },
   from: { path: "travel.from", label: "Travel from", kind: "length" },
@@ -87,7 +87,7 @@ export const END_FLOAT_FIELD: Field = {
   hint: "One reading or more, with spaces between.",
 };
 
-/** What the readings of a handwheel's dial cannot be understood without. */
+/** The fields needed to read a handwheel's dial. */
 export const DIAL_FIELDS: readonly Field[] = [
   {
     path: "dial.travelPerDivision",
@@ -281,7 +281,7 @@ export const EVERY_FIELD: readonly Field[] = [
   ...DIAL_FIELDS,
 ];
 
-/** The field at a place; throws where there is none. */
+/** The field with this path. Throws if there is none. */
 export function fieldAt(path: string): Field {
   const found = EVERY_FIELD.find((field) => field.path === path);
   if (found === undefined) throw new Error(`There is no field at ${path}.`);

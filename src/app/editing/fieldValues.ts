@@ -1,52 +1,50 @@
 import { readInspection } from "../../inspection/open.ts";
-import { type Plain, valueAt } from "../../inspection/parts.ts";
+import { type PlainObject, valueAt } from "../../inspection/plainData.ts";
 import type { Outcome } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import type { EditorState, FieldPlace, TypedField } from "../../records/editorState.ts";
 import { fieldAt } from "./fieldList.ts";
-import { fieldProblemWords } from "./fieldWords.ts";
-import { withValueOrWithout } from "./places.ts";
-import { fieldText, readFieldText } from "./typedValue.ts";
+import { fieldProblemWords, fieldText, readFieldText, withValueOrWithout } from "./fieldText.ts";
 
-/** A field as it is to be shown. */
+/** What a field shows. */
 export interface ShownField {
   readonly text: string;
-  /** Why what was typed is not part of the inspection, in words; empty where it is. */
+  /** Why the text is not part of the inspection, in words; empty if it is. */
   readonly problem: string;
 }
 
 /**
- * Takes what was typed into a field. It becomes part of the inspection as soon as it fits, and whatever else was
- * typed before and did not fit is tried again; until then it is kept as typed.
+ * The state with a text typed into a field. It becomes part of the inspection if the inspection is valid with it;
+ * otherwise it is pending. Fields that were pending before are tried again.
  */
 export function enterField(state: EditorState, place: FieldPlace, text: string): EditorState {
-  const waiting = [...state.draft.fields.filter((field) => !isAt(field, place)), { ...place, text }];
-  if (state.inspection === null) return { ...state, draft: { ...state.draft, fields: waiting } };
+  const pending = [...state.draft.fields.filter((field) => !isAt(field, place)), { ...place, text }];
+  if (state.inspection === null) return { ...state, draft: { ...state.draft, fields: pending } };
   let inspection = state.inspection;
   const take = (fields: readonly TypedField[]): boolean => {
     const entered = withFields(inspection, fields);
     if (entered.ok) inspection = entered.value;
     return entered.ok;
   };
-  const alone = waiting.toReversed().filter((field) => !take([field]));
-  // What is sound only together, as the two ends of a range.
+  const alone = pending.toReversed().filter((field) => !take([field]));
+  // Fields that are valid only together, as the two ends of a range.
   const taken = new Set<TypedField>();
   for (const field of alone) {
-    const both = alone.filter((other) => isBeside(other, field));
+    const both = alone.filter((other) => areSiblings(other, field));
     if (both.length > 1 && !taken.has(field) && take(both)) for (const each of both) taken.add(each);
   }
   const refused = alone.filter((field) => !taken.has(field)).toReversed();
   return { inspection, draft: { ...state.draft, fields: refused } };
 }
 
-/** What a field shows: what was typed and does not fit yet, else its value. */
+/** The text of a field: what is typed and pending, else its value; and what is wrong with it. */
 export function showField(state: EditorState, place: FieldPlace): ShownField {
   const { inspection, draft } = state;
   const typed = draft.fields.find((field) => isAt(field, place));
   if (typed !== undefined) {
     return {
       text: typed.text,
-      problem: inspection === null ? "" : whyWaiting(inspection, typed, draft.fields),
+      problem: inspection === null ? "" : whyPending(inspection, typed, draft.fields),
     };
   }
   if (inspection === null) return { text: "", problem: "" };
@@ -58,18 +56,20 @@ function isAt(field: TypedField, place: FieldPlace): boolean {
   return field.survey === place.survey && field.path === place.path;
 }
 
-/** Whether two fields are of one part of the slide or survey. */
-function isBeside(one: FieldPlace, other: FieldPlace): boolean {
+/** Whether two fields belong to one part of the slide or survey. */
+function areSiblings(one: FieldPlace, other: FieldPlace): boolean {
   const partOf = ({ path }: FieldPlace): string => path.slice(0, path.lastIndexOf(".") + 1);
   return one.survey === other.survey && partOf(one) !== "" && partOf(one) === partOf(other);
 }
 
-/** Why what was typed does not fit, even with what else of its part is waiting. */
-function whyWaiting(inspection: Inspection, typed: TypedField, waiting: readonly TypedField[]): string {
+/** Why a text is pending, even with the pending fields of its part. */
+function whyPending(inspection: Inspection, typed: TypedField, pending: readonly TypedField[]): string {
   const { units } = inspection.slide;
-  const others = waiting.filter(
+  const others = pending.filter(
     (field) =>
-      field !== typed && isBeside(field, typed) && readFieldText(fieldAt(field.path), field.text, units).ok,
+      field !== typed &&
+      areSiblings(field, typed) &&
+      readFieldText(fieldAt(field.path), field.text, units).ok,
   );
   return wrongIn(withFields(inspection, [typed, ...others]), typed);
 }
@@ -78,9 +78,9 @@ function wrongIn(read: Outcome<unknown>, { path }: FieldPlace): string {
   return read.ok ? "" : fieldProblemWords(read.problem, path);
 }
 
-/** The inspection with fields as typed, or why they do not fit. */
+/** The inspection with the fields as typed, or why it is not valid. */
 function withFields(inspection: Inspection, fields: readonly TypedField[]): Outcome<Inspection> {
-  let { slide, surveys }: { slide: Plain; surveys: readonly Plain[] } = inspection;
+  let { slide, surveys }: { slide: PlainObject; surveys: readonly PlainObject[] } = inspection;
   for (const { survey: of, path, text } of fields) {
     const read = readFieldText(fieldAt(path), text, inspection.slide.units);
     if (!read.ok) return read;
@@ -91,7 +91,7 @@ function withFields(inspection: Inspection, fields: readonly TypedField[]): Outc
       );
   }
   const outcome = readInspection({ ...inspection, slide, surveys });
-  // That a file is to be corrected is no cure for what is typed here.
+  // The cure is about correcting a file.
   return outcome.ok ? outcome : { ok: false, problem: { ...outcome.problem, cure: "" } };
 }
 

@@ -1,16 +1,16 @@
 import { readInspection } from "../../inspection/open.ts";
-import { merged, type Plain, valueAt } from "../../inspection/parts.ts";
+import { merged, type PlainObject, valueAt } from "../../inspection/plainData.ts";
 import type { Reading, Survey } from "../../inspection/schema.ts";
 import type { CsvReadings } from "../../intake/readCsv.ts";
 import type { EditorState, PendingInput } from "../../records/editorState.ts";
 import { readingForm, readingForms } from "./columns.ts";
 import { SETUP_FIELDS } from "./fieldList.ts";
+import { fieldText } from "./fieldText.ts";
 import { type Row, rowsFrom, rowsOf, withRows } from "./rows.ts";
 import { withSetupText } from "./slideSetup.ts";
 import { nextSurvey, withSurvey } from "./surveys.ts";
-import { fieldText } from "./typedValue.ts";
 
-/** Takes a log in before the slide is described: its readings wait, and what it says of the slide is filled in. */
+/** The pending input with a log: its readings wait for the slide, and its data fill the setup fields. */
 export function withWaitingReadings(draft: PendingInput, csv: CsvReadings): PendingInput {
   const { readings, method, units, slideData } = csv;
   const slide = units === undefined ? slideData.slide : { ...slideData.slide, units };
@@ -31,7 +31,7 @@ export function withWaitingReadings(draft: PendingInput, csv: CsvReadings): Pend
   );
 }
 
-/** Whether a log's readings can stand among those of a survey. */
+/** Whether a log's readings can be added to those of a survey. */
 export function canJoinSurvey(survey: Survey, { method, readings }: CsvReadings): boolean {
   if (survey.readings.length === 0) return true;
   return (
@@ -39,7 +39,7 @@ export function canJoinSurvey(survey: Survey, { method, readings }: CsvReadings)
   );
 }
 
-/** The survey with a log's readings after its own; an empty survey takes over the log's method. */
+/** The state with a log's readings after those of a survey; an empty survey gets the log's method and data. */
 export function withReadingsAdded(state: EditorState, survey: Survey, csv: CsvReadings): EditorState {
   const before = rowsOf(state.draft, survey);
   const isEmpty = survey.readings.length === 0;
@@ -52,7 +52,7 @@ export function withReadingsAdded(state: EditorState, survey: Survey, csv: CsvRe
   return withRows(prepared, survey.id, [...before, ...rowsFrom(csv.readings)]);
 }
 
-/** The survey with a log's readings in place of its own. */
+/** The state with a log's readings in place of those of a survey. */
 export function withReadingsReplaced(state: EditorState, survey: Survey, csv: CsvReadings): EditorState {
   const prepared = withSurveyData(
     state,
@@ -65,14 +65,14 @@ export function withReadingsReplaced(state: EditorState, survey: Survey, csv: Cs
   return withRows(prepared, survey.id, rowsFrom(csv.readings));
 }
 
-/** The survey's note with what a log notes of itself. */
-function noteOf({ note }: Survey, { slideData }: CsvReadings): Plain {
+/** The survey's note with the note of a log appended. */
+function noteOf({ note }: Survey, { slideData }: CsvReadings): PlainObject {
   const added = slideData.survey.note;
   if (typeof added !== "string" || note?.includes(added)) return {};
   return { note: note === undefined ? added : `${note} ${added}` };
 }
 
-/** A further survey with a log's readings, and its name. */
+/** The state with a new survey of a log's readings, and its id. */
 export function withSurveyAdded(
   state: EditorState,
   csv: CsvReadings,
@@ -83,7 +83,7 @@ export function withSurveyAdded(
   return { state: withRows(prepared, survey.id, rowsFrom(csv.readings)), survey: survey.id };
 }
 
-/** Rows but for those that hold the given readings, each taken away once: what was typed since stays. */
+/** The rows without the given readings, each removed once. */
 export function withoutReadings(rows: readonly Row[], readings: readonly Reading[]): readonly Row[] {
   const left = rowsFrom(readings).map(figuresOf);
   return rows.filter((row) => {
@@ -97,15 +97,15 @@ function figuresOf({ cells }: Row): string {
   return JSON.stringify(Object.entries(cells).map(([name, text]) => [name, Number(text)]));
 }
 
-/** The survey with what a log says of it, as far as that is sound; its name in the file stays. */
-function withSurveyData(state: EditorState, survey: Survey, data: Plain): EditorState {
+/** The state with a log's data on a survey, as far as they are valid; the survey's id stays. */
+function withSurveyData(state: EditorState, survey: Survey, data: PlainObject): EditorState {
   const { inspection } = state;
   if (inspection === null) return state;
-  const put = (changed: Plain): Plain => ({
+  const replaced = (changed: PlainObject): PlainObject => ({
     ...inspection,
     surveys: inspection.surveys.map((each) => (each.id === survey.id ? changed : each)),
   });
-  const whole = readInspection(put({ ...merged(survey, data), id: survey.id }));
-  const sound = whole.ok ? whole : readInspection(put({ ...survey, method: data.method }));
-  return sound.ok ? { ...state, inspection: sound.value } : state;
+  const whole = readInspection(replaced({ ...merged(survey, data), id: survey.id }));
+  const valid = whole.ok ? whole : readInspection(replaced({ ...survey, method: data.method }));
+  return valid.ok ? { ...state, inspection: valid.value } : state;
 }

@@ -2,19 +2,21 @@ import type { GivenVerdict, Inspection, SlideEvent, Survey } from "../../inspect
 import type { CsvReadings } from "../../intake/readCsv.ts";
 import { type Autosave, createAutosave, type SaveStatus } from "../../records/autosave.ts";
 import {
+  afterChange,
   awaitsReading,
   type EditorState,
   type FieldPlace,
   type GuideState,
+  guideOf,
   type PendingInput,
   type StoredInspection,
   type UndoStep,
+  type UndoSteps,
+  withGuide,
 } from "../../records/editorState.ts";
 import type { SaveResult } from "../../records/storedInspection.ts";
-import { afterChange } from "./afterChange.ts";
 import type { ColumnName } from "./columns.ts";
-import { enterField, showField } from "./fieldValues.ts";
-import { guideOfSurvey, withGuide } from "./guides.ts";
+import { showField } from "./fieldValues.ts";
 import {
   withoutReadings,
   withReadingsAdded,
@@ -23,47 +25,50 @@ import {
 } from "./importReadings.ts";
 import { timeNow } from "./localTime.ts";
 import { blankRow, type Row, rowsOf, withReading, withRows, withUnreadableRows } from "./rows.ts";
-import { sameEvents, withEvents, withVerdict } from "./slideEvents.ts";
+import { withEvents, withVerdict } from "./slideEvents.ts";
 import { nextSurvey, withoutSurvey, withSurvey, withSurveyRestored } from "./surveys.ts";
-import { NO_STEPS, reversed, rowsAfterStep, stepBetween, withStep } from "./undo.ts";
+import { applyStep, NO_STEPS, reversed, stepBetween, withStep } from "./undo.ts";
 
-/** What becomes of a log's readings: with those of the survey, in their place, or a survey of their own. */
-export type ImportMode = "add" | "replace" | "as survey";
+/** Where the readings of a log go: to those of the survey, in their place, or into a new survey. */
+export type ImportMode = "add" | "replace" | "new survey";
 
-/** Takes back what was just done. */
+/** Undoes one change. */
 export type Undo = () => void;
 
-/**
- * One inspection being worked on: every change goes through here, is kept, and is told by a `change` event.
- */
+/** Edits one inspection: every change goes through here, is saved, and is reported by a `change` event. */
 export class InspectionEditor extends EventTarget {
   readonly id: string;
-  /** The inspection as it was when it was opened here. */
+  /** The inspection as it was opened. */
   readonly opened: Inspection | null;
   #state: EditorState;
   #survey: string | null = null;
   #rows: readonly Row[] = [];
   #saveStatus: SaveStatus;
   readonly #autosave: Autosave;
-  /** The field or cell being typed in: one key after the other in it is one step. */
+  /** The field or cell being typed in: consecutive keys in it are one undo step. */
   #typingIn = "";
 
+  /**
+   * @param stored the inspection to edit
+   * @param save writes an inspection to the database
+   * @param survey the id of the survey to show; the last one if left out
+   */
   constructor(
-    kept: StoredInspection,
-    save: (kept: StoredInspection) => Promise<SaveResult>,
+    stored: StoredInspection,
+    save: (inspection: StoredInspection) => Promise<SaveResult>,
     survey?: string,
   ) {
     super();
-    this.id = kept.id;
-    const { inspection, draft, inFile = false } = kept;
+    this.id = stored.id;
+    const { inspection, draft, inFile = false } = stored;
     this.#state = { ...withUnreadableRows({ inspection, draft }), inFile };
     this.opened = this.#state.inspection;
-    this.#saveStatus = { state: "kept", at: kept.savedAt };
-    this.#autosave = createAutosave(kept, save, (saveStatus) => {
+    this.#saveStatus = { state: "saved", at: stored.savedAt };
+    this.#autosave = createAutosave(stored, save, (saveStatus) => {
       this.#saveStatus = saveStatus;
-      this.#tell();
+      this.#notify();
     });
-    this.chooseSurvey(survey ?? this.#surveys.at(-1)?.id ?? null);
+    this.chooseSurvey(survey ?? null);
   }
 
   get state(): EditorState {
@@ -74,11 +79,12 @@ export class InspectionEditor extends EventTarget {
     return this.#state.inspection;
   }
 
-  /** The survey being worked on. */
+  /** The survey being edited. */
   get survey(): Survey | null {
     return this.#surveys.find(({ id }) => id === this.#survey) ?? null;
   }
 
+  /** The rows of that survey's table. */
   get rows(): readonly Row[] {
     return this.#rows;
   }
@@ -92,44 +98,49 @@ export class InspectionEditor extends EventTarget {
   }
 
   get canUndo(): boolean {
-    return (this.#state.draft.steps?.done.length ?? 0) > 0;
+    return this.#steps.done.length > 0;
   }
 
   get canRedo(): boolean {
-    return (this.#state.draft.steps?.undone.length ?? 0) > 0;
+    return this.#steps.undone.length > 0;
   }
 
-  /** How far the entry station by station is; null where it was not begun, or there is no survey. */
+  /** The guide of the survey; null if it was never opened, or there is no survey. */
   get guide(): GuideState | null {
-    return this.#survey === null ? null : guideOfSurvey(this.#state.draft, this.#survey);
+    return this.#survey === null ? null : guideOf(this.#state.draft, this.#survey);
   }
 
   get #surveys(): readonly Survey[] {
     return this.#state.inspection?.surveys ?? [];
   }
 
-  /** Keeps the work as it is: what was opened from a file and is not kept yet. */
+  get #steps(): UndoSteps {
+    return this.#state.draft.steps ?? NO_STEPS;
+  }
+
+  /** Saves the state although nothing changed: it was opened from a file and is not stored yet. */
   scheduleSave(): void {
     this.#change(this.#state);
   }
 
-  /** Takes note that there is a file of all that was entered. */
+  /** Notes that a file holds all that was entered. */
   markInFile(): void {
     this.#change({ ...this.#state, inFile: true });
   }
 
-  /** Saves at once what was not saved yet. */
+  /** Saves unsaved changes at once. */
   saveNow(): Promise<void> {
     return this.#autosave.saveNow();
   }
 
+  /** Shows the survey with this id; the last one if there is none. */
   chooseSurvey(id: string | null): void {
     this.#survey = this.#surveys.some((survey) => survey.id === id) ? id : (this.#surveys.at(-1)?.id ?? null);
     this.#rows = this.survey === null ? [] : rowsOf(this.#state.draft, this.survey);
-    this.#tell();
+    this.#notify();
   }
 
-  /** Takes the work as it now is: an imported survey, a slide described. */
+  /** Replaces the whole state, as after describing the slide, and shows a survey. */
   setState(state: EditorState, survey?: string): void {
     this.#change(state);
     this.chooseSurvey(survey ?? this.#survey);
@@ -140,9 +151,11 @@ export class InspectionEditor extends EventTarget {
   }
 
   enterField(place: FieldPlace, text: string): void {
+    const { survey, path } = place;
     const before = showField(this.#state, place).text;
-    this.#enterField(place, text);
-    this.#record({ of: "field", ...place, before, after: text }, `${place.survey} ${place.path}`);
+    const step: UndoStep = { of: "field", survey, path, before, after: text };
+    this.#apply(step);
+    this.#record(step, `${survey} ${path}`);
   }
 
   enterCell(key: number, column: ColumnName, text: string): void {
@@ -154,20 +167,20 @@ export class InspectionEditor extends EventTarget {
     this.#changeRow(key, typed, `${key} ${column}`);
   }
 
-  /** Begins a reading with the first thing that is typed of it. */
+  /** Adds a row with the first text typed into it. */
   beginRow(row: Row, column: ColumnName, text: string): void {
     const begun = { ...row, cells: { [column]: text }, marks: { time: timeNow() } };
     this.setRows([...this.#rows, begun], `${row.key} ${column}`);
   }
 
-  /** Takes a reading that was entered in one piece; it is the answer to a row that waits for one at its place. */
+  /** Adds a complete reading, in place of a row that awaits a reading at its position. */
   addReading(cells: Row["cells"]): Row {
     const row: Row = { ...blankRow(), cells, marks: { time: timeNow() } };
     this.setRows(withReading(this.#rows, row));
     return row;
   }
 
-  /** Strikes a reading: it stays, with the reason, and does not count. */
+  /** Excludes a reading from the assessment and keeps it in the table with the reason. */
   strike(key: number, why: string): void {
     this.#changeRow(key, (row) => ({ ...row, marks: { ...row.marks, excluded: why } }));
   }
@@ -187,40 +200,42 @@ export class InspectionEditor extends EventTarget {
     };
   }
 
-  /** @param typingIn the cell that is being typed in, if any */
+  /** @param typingIn the cell being typed in, if any */
   setRows(rows: readonly Row[], typingIn = ""): void {
     const before = this.#rows;
     this.#putRows(rows);
     if (this.#survey !== null) this.#record(stepBetween(this.#survey, before, rows), typingIn);
   }
 
-  /** Goes on with the entry station by station, or lays it by. */
   setGuide(guide: GuideState): void {
-    const before = guideOfSurvey(this.#state.draft, guide.survey)?.stations ?? guide.stations;
-    this.#change({ ...this.#state, draft: withGuide(this.#state.draft, guide) });
+    const before = guideOf(this.#state.draft, guide.survey)?.stations ?? guide.stations;
+    this.setPendingInput(withGuide(this.#state.draft, guide));
     if (before.join() === guide.stations.join()) return;
     const typingIn = guide.typing.stations === undefined ? "" : `${guide.survey} stations`;
     this.#record({ of: "stations", survey: guide.survey, before, after: guide.stations }, typingIn);
   }
 
-  /** Takes the last step back. Nothing is lost by that: it can be done again. */
+  /** Undoes the last step; returns it, or null if there is none or it no longer fits. */
   undo(): UndoStep | null {
-    const { done, undone } = this.#state.draft.steps ?? NO_STEPS;
+    const { done, undone } = this.#steps;
     const step = done.at(-1);
     if (step === undefined) return null;
-    const isDone = this.#apply(reversed(step));
-    this.#keepSteps({ done: isDone ? done.slice(0, -1) : [], undone: isDone ? [...undone, step] : [] });
-    return isDone ? step : null;
+    const isApplied = this.#apply(reversed(step));
+    this.#setSteps({ done: isApplied ? done.slice(0, -1) : [], undone: isApplied ? [...undone, step] : [] });
+    return isApplied ? step : null;
   }
 
-  /** Does again what was taken back last. */
+  /** Does the step undone last again; returns it, or null if there is none or it no longer fits. */
   redo(): UndoStep | null {
-    const { done, undone } = this.#state.draft.steps ?? NO_STEPS;
+    const { done, undone } = this.#steps;
     const step = undone.at(-1);
     if (step === undefined) return null;
-    const isDone = this.#apply(step);
-    this.#keepSteps({ done: isDone ? [...done, step] : done, undone: isDone ? undone.slice(0, -1) : [] });
-    return isDone ? step : null;
+    const isApplied = this.#apply(step);
+    this.#setSteps({
+      done: isApplied ? [...done, step] : done,
+      undone: isApplied ? undone.slice(0, -1) : [],
+    });
+    return isApplied ? step : null;
   }
 
   addSurvey(): void {
@@ -228,17 +243,16 @@ export class InspectionEditor extends EventTarget {
     this.setState(withSurvey(this.#state, survey), survey.id);
   }
 
-  /** Takes a log's readings in. */
-  importReadings(csv: CsvReadings, how: ImportMode): Undo {
+  importReadings(csv: CsvReadings, mode: ImportMode): Undo {
     const { survey } = this;
-    if (how === "as survey" || survey === null) {
+    if (mode === "new survey" || survey === null) {
       const added = withSurveyAdded(this.#state, csv);
       this.setState(added.state, added.survey);
       return () => this.setState(withoutSurvey(this.#state, added.survey));
     }
     const before = this.#rows;
-    const replaced = how === "replace" ? before : [];
-    this.setState((how === "add" ? withReadingsAdded : withReadingsReplaced)(this.#state, survey, csv));
+    const replaced = mode === "replace" ? before : [];
+    this.setState((mode === "add" ? withReadingsAdded : withReadingsReplaced)(this.#state, survey, csv));
     this.#record(stepBetween(survey.id, before, this.#rows));
     return () => {
       this.chooseSurvey(survey.id);
@@ -246,18 +260,14 @@ export class InspectionEditor extends EventTarget {
     };
   }
 
-  /**
-   * Takes the slide's events as they now are.
-   *
-   * @param typingIn the field that is being typed in, if any
-   */
+  /** @param typingIn the field being typed in, if any */
   setEvents(events: readonly SlideEvent[], typingIn = ""): void {
     const before = this.inspection?.events ?? [];
     this.#change(withEvents(this.#state, events));
     this.#record({ of: "events", survey: null, before, after: events }, typingIn);
   }
 
-  /** Notes a verdict that was given, unless it is the last one noted of its survey. */
+  /** Adds a verdict to the slide's history, unless the survey's last one says the same. */
   noteVerdict(given: GivenVerdict): void {
     const noted = withVerdict(this.#state, given);
     if (noted !== this.#state) this.#change(noted);
@@ -281,56 +291,34 @@ export class InspectionEditor extends EventTarget {
     if (this.#survey !== null) this.#change(withRows(this.#state, this.#survey, rows));
   }
 
-  #enterField(place: FieldPlace, text: string): void {
-    const entered = enterField(this.#state, place, text);
-    // What a survey's data say may make rows readable, or other columns needed.
-    this.#change(place.survey === null ? entered : withRows(entered, place.survey, this.#rows));
-  }
-
   #record(step: UndoStep | null, typingIn = ""): void {
     if (step === null || this.#state.inspection === null) return;
     const goesOn = typingIn !== "" && typingIn === this.#typingIn;
+    this.#setSteps(withStep(this.#steps, step, goesOn), typingIn);
+  }
+
+  #setSteps(steps: UndoSteps, typingIn = ""): void {
     this.#typingIn = typingIn;
-    const { steps = NO_STEPS } = this.#state.draft;
-    this.#change({ ...this.#state, draft: { ...this.#state.draft, steps: withStep(steps, step, goesOn) } });
+    this.setPendingInput({ ...this.#state.draft, steps });
   }
 
-  #keepSteps(steps: PendingInput["steps"] & object): void {
-    this.#typingIn = "";
-    this.#change({ ...this.#state, draft: { ...this.#state.draft, steps } });
-  }
-
-  /** Whether it could be done. */
+  /** Applies a step to the survey that it belongs to, and shows that survey. Returns whether it fits. */
   #apply(step: UndoStep): boolean {
-    if (step.of === "field") {
-      this.#enterField(step, step.after);
-      return true;
-    }
-    if (step.of === "events") {
-      const isAsBefore = sameEvents(this.inspection?.events ?? [], step.before);
-      if (isAsBefore) this.#change(withEvents(this.#state, step.after));
-      return isAsBefore;
-    }
-    if (step.survey !== this.#survey) this.chooseSurvey(step.survey);
-    const { survey, inspection, guide } = this;
-    if (survey?.id !== step.survey || inspection === null) return false;
-    if (step.of === "rows") {
-      const rows = rowsAfterStep(this.#rows, step, survey, inspection.slide.units);
-      if (rows !== null) this.#putRows(rows);
-      return rows !== null;
-    }
-    if (guide === null) return false;
-    this.#change({ ...this.#state, draft: withGuide(this.#state.draft, { ...guide, stations: step.after }) });
+    if (step.survey !== null && step.survey !== this.#survey) this.chooseSurvey(step.survey);
+    const applied = applyStep(this.#state, this.#rows, step);
+    if (applied === null) return false;
+    this.#rows = applied.rows;
+    this.#change(applied.state);
     return true;
   }
 
   #change(state: EditorState): void {
     this.#state = afterChange(this.#state, state);
     this.#autosave.schedule(this.#state);
-    this.#tell();
+    this.#notify();
   }
 
-  #tell(): void {
+  #notify(): void {
     this.dispatchEvent(new Event("change"));
   }
 }

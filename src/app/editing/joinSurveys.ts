@@ -1,11 +1,11 @@
+import { mergeInspections } from "../../inspection/mergeInspections.ts";
 import { surveyInUnits } from "../../inspection/metric.ts";
-import { ofOneSlide } from "../../inspection/oneSlide.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Inspection, Survey } from "../../inspection/schema.ts";
 import type { EditorState } from "../../records/editorState.ts";
 import { withoutSurvey } from "./surveys.ts";
 
-/** The work with what another inspection of the slide added to it. */
+/** The state after adding another inspection of the slide, and what was added. */
 export interface Joined {
   readonly state: EditorState;
   /** The ids of the surveys that were added. */
@@ -14,14 +14,13 @@ export interface Joined {
 }
 
 /**
- * The work with the surveys and events of another inspection of the same slide; those that are here already are passed
- * over, and a survey whose id another one has gets an id of its own. The slide stays as it is here. Fails where it is
- * another slide, or nothing is new.
+ * Adds the surveys and events of another inspection of the same slide. Skips those already present, and gives a survey
+ * a new id if its own is taken. The slide's own data stay. Fails if it is another slide, or nothing is new.
  */
 export function withSurveysOf(state: EditorState, other: Inspection): Outcome<Joined> {
   const { inspection } = state;
-  if (inspection === null) throw new Error("There is no slide yet that surveys could be added to.");
-  const one = ofOneSlide([{ ...other, surveys: [] }, inspection]);
+  if (inspection === null) throw new Error("Surveys can only be added to a described slide.");
+  const one = mergeInspections([{ ...other, surveys: [] }, inspection]);
   if (!one.ok) return one;
   const { slide, surveys, events = [] } = inspection;
   const fresh = notAmong(
@@ -29,8 +28,8 @@ export function withSurveysOf(state: EditorState, other: Inspection): Outcome<Jo
     other.surveys.map((survey) => surveyInUnits(survey, other.slide.units, slide.units)),
   );
   const added = withOwnIds(fresh, [slide.id, ...surveys.map(({ id }) => id)]);
-  const happened = notAmong(events, other.events ?? []);
-  if (added.length + happened.length === 0) {
+  const newEvents = notAmong(events, other.events ?? []);
+  if (added.length + newEvents.length === 0) {
     return failed("", "all its surveys are here already", "Choose a file with another survey of this slide.");
   }
   return succeeded({
@@ -39,15 +38,15 @@ export function withSurveysOf(state: EditorState, other: Inspection): Outcome<Jo
       inspection: {
         ...inspection,
         surveys: [...surveys, ...added],
-        ...(happened.length > 0 && { events: [...events, ...happened] }),
+        ...(newEvents.length > 0 && { events: [...events, ...newEvents] }),
       },
     },
     surveys: added.map(({ id }) => id),
-    events: happened,
+    events: newEvents,
   });
 }
 
-/** The work without what was added. */
+/** The state without what was added. */
 export function withoutJoined(state: EditorState, { surveys, events }: Joined): EditorState {
   const { inspection, ...rest } = surveys.reduce(withoutSurvey, state);
   if (inspection?.events === undefined) return { ...rest, inspection };

@@ -16,12 +16,12 @@ import {
   readingForms,
 } from "./columns.ts";
 
-/** A row of the table of readings, as it is typed. */
+/** A row of the table of readings, as typed. */
 export interface Row {
-  /** Tells the row from every other while the table is on the page. */
+  /** Identifies the row while the page is open. */
   readonly key: number;
   readonly cells: Readonly<Partial<Record<ColumnName, string>>>;
-  /** What the reading carries beside its figures: why it is struck, its note, keys this program does not know. */
+  /** Data of the reading besides its figures: why it is excluded, its note, keys that this program does not know. */
   readonly marks: Readonly<Record<string, unknown>>;
 }
 
@@ -36,7 +36,8 @@ export type RowResult =
   | { readonly state: "read"; readonly reading: Reading }
   | { readonly state: "unread"; readonly problems: readonly CellProblem[] };
 
-const MOST_DECIMALS = 9;
+/** More decimals than any indicator shows. */
+const MAX_DECIMALS = 9;
 
 let lastKey = 0;
 
@@ -45,7 +46,7 @@ export function blankRow(): Row {
   return { key: lastKey, cells: {}, marks: {} };
 }
 
-/** Why a row is struck, or null. */
+/** Why a row is excluded, or null. */
 export function exclusionReason(row: Row): string | null {
   const { excluded } = row.marks;
   return typeof excluded === "string" ? excluded : null;
@@ -53,25 +54,25 @@ export function exclusionReason(row: Row): string | null {
 
 type RowReader = (row: Row) => RowResult;
 
-/** By all that reading a row depends on beside the row itself. */
+/** By everything that the reading of a row depends on besides the row itself. */
 const readers = new Map<string, RowReader>();
 
-/** What a row says as a reading of its survey, or which cells stand in the way. */
+/** A row as a reading of its survey, or the problems of its cells. */
 export function readRow(row: Row, survey: Survey, units: Units): RowResult {
   return rowReader(survey, units)(row);
 }
 
-/** Reads the rows of a survey, and none of them twice: with every key that is typed all but one are as they were. */
+/** Reads the rows of a survey, each unchanged row once: a key typed changes only one of them. */
 export function rowReader(survey: Survey, units: Units): RowReader {
-  const shapes = readingForms(survey);
+  const forms = readingForms(survey);
   const needsDial = survey.method === "dial-pair" && survey.dial === undefined;
-  const key = [...shapes, survey.method, needsDial, units].join();
+  const key = [...forms, survey.method, needsDial, units].join();
   const known = readers.get(key);
   if (known !== undefined) return known;
   const columns = columnsOf(survey, units);
   const read = new WeakMap<Row, RowResult>();
   const reader: RowReader = (row) => {
-    const reading = read.get(row) ?? readAnew(row, columns, shapes, needsDial);
+    const reading = read.get(row) ?? parseRow(row, columns, forms, needsDial);
     read.set(row, reading);
     return reading;
   };
@@ -79,10 +80,10 @@ export function rowReader(survey: Survey, units: Units): RowReader {
   return reader;
 }
 
-function readAnew(
+function parseRow(
   row: Row,
   columns: readonly Column[],
-  shapes: readonly ReadingForm[],
+  forms: readonly ReadingForm[],
   needsDial: boolean,
 ): RowResult {
   const isTyped = (name: ColumnName): boolean => (row.cells[name] ?? "").trim() !== "";
@@ -91,10 +92,10 @@ function readAnew(
       ? { state: "blank" }
       : { state: "unread", problems: missing(columns) };
   }
-  const shape = shapeOfRow(isTyped, shapes);
+  const form = formOfRow(isTyped, forms);
   const values: Partial<Record<ColumnName, number | string>> = {};
   const problems: CellProblem[] = [];
-  for (const column of columns.filter(({ name }) => FORM_COLUMNS[shape].includes(name))) {
+  for (const column of columns.filter(({ name }) => FORM_COLUMNS[form].includes(name))) {
     if (!isTyped(column.name)) {
       problems.push(...missing([column]));
       continue;
@@ -108,7 +109,7 @@ function readAnew(
         what: `${column.label} ${read.problem.what}. ${read.problem.cure}`,
       });
   }
-  if (shape === "pair" && needsDial) {
+  if (form === "pair" && needsDial) {
     problems.push({ column: "advancing", kind: "missing", what: "Needs the travel per division, above." });
   }
   return problems.length > 0
@@ -116,10 +117,10 @@ function readAnew(
     : { state: "read", reading: { ...values, ...row.marks } as Reading };
 }
 
-/** The shape that the typed cells of a row belong to; where they do not tell, the first of the survey. */
-function shapeOfRow(isTyped: (name: ColumnName) => boolean, shapes: readonly ReadingForm[]): ReadingForm {
-  const own = (shape: ReadingForm) => FORM_COLUMNS[shape].filter((name) => name !== "position");
-  return shapes.find((shape) => own(shape).some(isTyped)) ?? shapes[0] ?? "backlash";
+/** The form that the filled cells of a row belong to, or the first of the survey. */
+function formOfRow(isTyped: (name: ColumnName) => boolean, forms: readonly ReadingForm[]): ReadingForm {
+  const own = (form: ReadingForm) => FORM_COLUMNS[form].filter((name) => name !== "position");
+  return forms.find((form) => own(form).some(isTyped)) ?? forms[0] ?? "backlash";
 }
 
 function missing(columns: readonly Column[]): readonly CellProblem[] {
@@ -130,7 +131,7 @@ function missing(columns: readonly Column[]): readonly CellProblem[] {
   }));
 }
 
-/** The rows of a survey as they are shown: its readings, with the rows that cannot be read yet in their places. */
+/** The rows of a survey's table: its readings, with the unread rows in their places. */
 export function rowsOf(draft: PendingInput, survey: Survey): readonly Row[] {
   const rows = [...rowsFrom(survey.readings)];
   const unread = draft.rows.filter((row) => row.survey === survey.id).sort((a, b) => a.row - b.row);
@@ -138,7 +139,7 @@ export function rowsOf(draft: PendingInput, survey: Survey): readonly Row[] {
   return rows;
 }
 
-/** Readings as rows. A column shows as many decimals as its longest figure, so that 0.2 stands as 0.20 among them. */
+/** Readings as rows. All figures of a column have the same decimals, so that 0.2 is shown as 0.20 beside 0.21. */
 export function rowsFrom(readings: readonly Reading[]): readonly Row[] {
   const decimals = new Map<ColumnName, number>();
   for (const reading of readings) {
@@ -157,25 +158,22 @@ export function rowsFrom(readings: readonly Reading[]): readonly Row[] {
   });
 }
 
-/** A figure that its column does not show in full stands as it is: what a cell shows is what is read from it. */
+/** A figure with more decimals than its column keeps them: a cell must read as the value that it shows. */
 function cellText(name: ColumnName, value: unknown, decimals: number): string {
   if (typeof value !== "number") return name === "direction" ? String(value).slice(0, 3) : String(value);
   const text = value.toFixed(decimals);
   return Number(text) === value ? text : String(value);
 }
 
-/** Decimals of a figure; 0 for one with more than any indicator has, which is no measure for its column. */
+/** The decimals of a figure; 0 beyond `MAX_DECIMALS`, so that a rounding error does not set them for the column. */
 function decimalsIn(value: unknown): number {
   if (typeof value !== "number") return 0;
   const [mantissa = "", exponent = "0"] = String(value).split("e");
   const decimals = (mantissa.split(".")[1] ?? "").length - Number(exponent);
-  return decimals > MOST_DECIMALS ? 0 : Math.max(0, decimals);
+  return decimals > MAX_DECIMALS ? 0 : Math.max(0, decimals);
 }
 
-/**
- * The rows with a reading just taken: after all that were, in place of one that waits at its position, and before those
- * that go on waiting.
- */
+/** The rows with a new reading after the last one taken; it replaces a row that awaits a reading at its position. */
 export function withReading(rows: readonly Row[], row: Row): readonly Row[] {
   const waiting = rows.findIndex(
     (other) => awaitsReading(other) && Number(other.cells.position) === Number(row.cells.position),
@@ -185,7 +183,7 @@ export function withReading(rows: readonly Row[], row: Row): readonly Row[] {
   return others.toSpliced(last + 1, 0, row);
 }
 
-/** The work with the rows of one survey as they are now: what can be read becomes readings, the rest is kept. */
+/** The state with these rows of a survey: readable rows become its readings, the others pending input. */
 export function withRows(state: EditorState, surveyId: string, rows: readonly Row[]): EditorState {
   if (state.inspection === null) return state;
   const { slide } = state.inspection;
@@ -212,7 +210,7 @@ export function withRows(state: EditorState, surveyId: string, rows: readonly Ro
   };
 }
 
-/** The work as its table shows it: readings of a file that no cell takes, such as one of a kilometre, are unread rows. */
+/** The state with readings that no cell accepts, such as a kilometre from a file, turned into unread rows. */
 export function withUnreadableRows(state: EditorState): EditorState {
   const { inspection, draft } = state;
   if (inspection === null) return state;

@@ -1,7 +1,7 @@
 import type { GivenVerdict, Inspection, SlideEvent } from "../../inspection/schema.ts";
 import type { EditorState } from "../../records/editorState.ts";
 
-/** The work with other events; without any, the file says nothing of them. */
+/** The state with these events; the file has no key for them if there are none. */
 export function withEvents(state: EditorState, events: readonly SlideEvent[]): EditorState {
   if (state.inspection === null) return state;
   const { events: _before, ...inspection } = state.inspection;
@@ -12,16 +12,13 @@ export function sameEvents(one: readonly SlideEvent[], other: readonly SlideEven
   return JSON.stringify(one) === JSON.stringify(other);
 }
 
-/** The inspection with other verdicts that were given on its surveys. */
+/** The inspection with these verdicts in its history. */
 export function withVerdicts(inspection: Inspection, verdicts: readonly GivenVerdict[] = []): Inspection {
   const { verdicts: _before, ...others } = inspection;
   return verdicts.length === 0 ? others : { ...others, verdicts };
 }
 
-/**
- * The work with one more verdict noted. The same work where the last one of its survey says the same by the same
- * version of the program.
- */
+/** The state with one more verdict, or the same object if its survey's last verdict says the same. */
 export function withVerdict(state: EditorState, given: GivenVerdict): EditorState {
   if (state.inspection === null) return state;
   const { verdicts = [] } = state.inspection;
@@ -30,7 +27,7 @@ export function withVerdict(state: EditorState, given: GivenVerdict): EditorStat
   return { ...state, inspection: withVerdicts(state.inspection, [...verdicts, given]) };
 }
 
-/** Chances differ a little whenever a reading is added; what they lead to is what counts. */
+/** Ignores the chance, which changes a little with every reading. */
 function saysTheSame(one: GivenVerdict, other: GivenVerdict): boolean {
   return one.verdict === other.verdict && one.title === other.title && one.version === other.version;
 }

@@ -1,9 +1,12 @@
 import { readingInUnits, slideLengths, surveyLengths } from "../../inspection/metric.ts";
 import { readInspection } from "../../inspection/open.ts";
-import { merged, type Plain, valueAt } from "../../inspection/parts.ts";
+import { merged, type PlainObject, valueAt } from "../../inspection/plainData.ts";
 import type { Outcome } from "../../inspection/problem.ts";
-import { FORMAT, type Inspection, VERSION } from "../../inspection/schema.ts";
+import { isPositioning } from "../../inspection/readingShapes.ts";
+import { FORMAT, type Inspection, type Reading, VERSION } from "../../inspection/schema.ts";
 import type { Units } from "../../inspection/units.ts";
+import { convertLength, lengthUnit, plainUnit } from "../../intake/lengthUnit.ts";
+import { type UnitDoubt, unitDoubts } from "../../intake/unitDoubts.ts";
 import {
   type EditorState,
   NO_PENDING_INPUT,
@@ -12,18 +15,17 @@ import {
   type WaitingReadings,
 } from "../../records/editorState.ts";
 import { fieldAt, SETUP_FIELDS } from "./fieldList.ts";
-import { fieldProblemWords } from "./fieldWords.ts";
+import { fieldProblemWords, fieldText, readFieldText, withValueOrWithout } from "./fieldText.ts";
+import { today } from "./localTime.ts";
 import { newId } from "./newId.ts";
-import { withValueOrWithout } from "./places.ts";
 import { rowsFrom, withRows } from "./rows.ts";
-import { FIRST_SURVEY, today } from "./surveys.ts";
-import { fieldText, readFieldText } from "./typedValue.ts";
+import { FIRST_SURVEY } from "./surveys.ts";
 
-const OFFERED_LIMIT: Readonly<Record<Units, string>> = { mm: "0.15", in: "0.006" };
+const DEFAULT_LIMIT: Readonly<Record<Units, string>> = { mm: "0.15", in: "0.006" };
 
-/** What a new inspection starts with. */
+/** The pending input of a new inspection: the units and a usual limit. */
 export function newPendingInput(units: Units): PendingInput {
-  const fields = [slideField("units", units), slideField("backlashLimit", OFFERED_LIMIT[units])];
+  const fields = [slideField("units", units), slideField("backlashLimit", DEFAULT_LIMIT[units])];
   return { ...NO_PENDING_INPUT, fields };
 }
 
@@ -32,23 +34,23 @@ export function setupUnits(draft: PendingInput): Units {
 }
 
 /**
- * The draft in other units. The limit on offer follows them as long as it was not changed, and so does what a log says
- * of the slide in units of its own; what was typed stays as typed.
+ * The pending input in other units. Typed text stays as it is; the offered limit is replaced unless it was changed, and
+ * lengths from a log with units of its own are converted.
  */
 export function withUnits(draft: PendingInput, units: Units): PendingInput {
   const before = setupUnits(draft);
   const limit = setupText(draft, "backlashLimit");
-  const isOffered = limit === "" || limit === OFFERED_LIMIT[before];
+  const isDefault = limit === "" || limit === DEFAULT_LIMIT[before];
   const changed = withSetupText(draft, "units", units);
-  const offered = isOffered ? withSetupText(changed, "backlashLimit", OFFERED_LIMIT[units]) : changed;
+  const withLimit = isDefault ? withSetupText(changed, "backlashLimit", DEFAULT_LIMIT[units]) : changed;
   return Object.values(SETUP_FIELDS)
     .filter(
       ({ kind, path }) => kind === "length" && setupText(draft, path) === textOfLog(draft, path, before),
     )
-    .reduce((filled, { path }) => withSetupText(filled, path, textOfLog(draft, path, units)), offered);
+    .reduce((filled, { path }) => withSetupText(filled, path, textOfLog(draft, path, units)), withLimit);
 }
 
-/** What a log that is waiting says at a place of the slide, as it stands in a field of the given units. */
+/** The text of a setup field, in the given units, from the log that waits; empty if it says nothing. */
 function textOfLog({ waiting }: PendingInput, path: string, units: Units): string {
   if (waiting?.units === undefined) return "";
   return fieldText(valueAt(slideLengths(waiting.slide, waiting.units, units), path));
@@ -65,32 +67,32 @@ export function withSetupText(draft: PendingInput, path: string, text: string): 
 
 export type SlideDescription =
   | { readonly ok: true; readonly state: EditorState }
-  /** What is wrong or missing, by field. */
+  /** The problems by the path of their field. */
   | { readonly ok: false; readonly problems: ReadonlyMap<string, string> };
 
-/** The inspection that the draft describes, with the readings that were waiting for it. */
+/** The inspection that the setup fields describe, with the readings that wait for it. */
 export function describedSlide(draft: PendingInput): SlideDescription {
   const typed = typedSlide(draft);
   if (typed.problems.size > 0) return { ok: false, problems: typed.problems };
   const waiting = waitingIn(draft, setupUnits(draft));
-  // What a log says besides is taken where it is sound, and never stands in the way.
+  // Invalid data of the log must not keep the slide from being described.
   const whole = inspectionOf(draft, typed.slide, waiting);
-  const sound = whole.ok ? whole : inspectionOf(draft, typed.slide, undefined);
-  if (sound.ok) {
-    const state = { inspection: sound.value, draft: NO_PENDING_INPUT };
+  const valid = whole.ok ? whole : inspectionOf(draft, typed.slide, undefined);
+  if (valid.ok) {
+    const state = { inspection: valid.value, draft: NO_PENDING_INPUT };
     return { ok: true, state: withRows(state, FIRST_SURVEY.id, rowsFrom(waiting?.readings ?? [])) };
   }
-  const { where } = sound.problem;
+  const { where } = valid.problem;
   const path = where === "slide.travel" ? SETUP_FIELDS.to.path : where.replace(/^slide\./, "");
-  return { ok: false, problems: new Map([[path, fieldProblemWords({ ...sound.problem, cure: "" }, path)]]) };
+  return { ok: false, problems: new Map([[path, fieldProblemWords({ ...valid.problem, cure: "" }, path)]]) };
 }
 
 function typedSlide(draft: PendingInput): {
-  readonly slide: Plain;
+  readonly slide: PlainObject;
   readonly problems: ReadonlyMap<string, string>;
 } {
   const problems = new Map<string, string>();
-  let slide: Plain = {};
+  let slide: PlainObject = {};
   for (const { path } of Object.values(SETUP_FIELDS)) {
     const text = setupText(draft, path);
     const read = readFieldText(fieldAt(path), text, setupUnits(draft));
@@ -101,7 +103,7 @@ function typedSlide(draft: PendingInput): {
   return { slide, problems };
 }
 
-/** The readings that wait, and what came with them, in the units that the slide is described in. */
+/** The waiting readings, and the data that came with them, in the slide's units. */
 function waitingIn({ waiting }: PendingInput, units: Units): WaitingReadings | undefined {
   if (waiting?.units === undefined || waiting.units === units) return waiting;
   const { units: from, method } = waiting;
@@ -116,7 +118,7 @@ function waitingIn({ waiting }: PendingInput, units: Units): WaitingReadings | u
 
 function inspectionOf(
   draft: PendingInput,
-  typed: Plain,
+  typed: PlainObject,
   { slide = {}, survey = {}, others = {} }: Partial<WaitingReadings> = {},
 ): Outcome<Inspection> {
   const name = `Slide ${setupText(draft, "travel.from")} to ${setupText(draft, "travel.to")} ${setupUnits(draft)}`;
@@ -134,4 +136,25 @@ function inspectionOf(
 
 function slideField(path: string, text: string): TypedField {
   return { survey: null, path, text };
+}
+
+/** The doubt whether the positions of the readings are in the slide's units, if they make no sense on its travel. */
+export function positionUnitDoubt({ slide, surveys }: Inspection): UnitDoubt | undefined {
+  const readings = surveys.flatMap((survey) => survey.readings);
+  const column = { header: "", as: "position", takenAs: "position", unit: slide.units, why: "" } as const;
+  const doubts = unitDoubts({ readings, units: slide.units, columns: [column] }, slide.travel);
+  return doubts.find((doubt) => doubt.of === "position");
+}
+
+/** The pending input with the positions of the waiting readings taken to be in `unit`. */
+export function withPositionsIn(draft: PendingInput, unit: string): PendingInput {
+  const { waiting } = draft;
+  const from = lengthUnit(unit);
+  if (waiting === undefined || from === undefined) return draft;
+  const to = plainUnit(setupUnits(draft));
+  const moved = (reading: Reading): Reading =>
+    isPositioning(reading)
+      ? { ...reading, target: convertLength(reading.target, from, to) }
+      : { ...reading, position: convertLength(reading.position, from, to) };
+  return { ...draft, waiting: { ...waiting, readings: waiting.readings.map(moved) } };
 }

@@ -1,19 +1,14 @@
 import type { GivenVerdict, Reading, Survey } from "../../inspection/schema.ts";
 import type { EditorState } from "../../records/editorState.ts";
+import { STAGES } from "./fieldList.ts";
+import { dayOf, today } from "./localTime.ts";
 import { withVerdicts } from "./slideEvents.ts";
 import { withoutStepsOf } from "./undo.ts";
 
-/** What a first survey is taken to be. */
+/** The defaults of the first survey. */
 export const FIRST_SURVEY = { id: "survey-1", stage: "routine", method: "push-pull" } as const;
 
-/** Today where the reader is, ISO 8601. */
-export function today(): string {
-  const now = new Date();
-  const part = (value: number): string => String(value).padStart(2, "0");
-  return `${now.getFullYear()}-${part(now.getMonth() + 1)}-${part(now.getDate())}`;
-}
-
-/** A survey to follow the given ones: taken today, in the same way as the last. */
+/** A new survey after the given ones: taken today, with the last one's stage, method and instruments. */
 export function nextSurvey(surveys: readonly Survey[], readings: readonly Reading[] = []): Survey {
   const last = surveys.at(-1);
   const taken = new Set(surveys.map(({ id }) => id));
@@ -35,7 +30,7 @@ export function withSurvey(state: EditorState, survey: Survey): EditorState {
   return { ...state, inspection: { ...state.inspection, surveys: [...state.inspection.surveys, survey] } };
 }
 
-/** The work without a survey, the verdicts on it and what was typed for it. */
+/** The state without a survey, its verdicts and its pending input. */
 export function withoutSurvey({ inspection, draft }: EditorState, id: string): EditorState {
   return {
     inspection:
@@ -54,7 +49,7 @@ export function withoutSurvey({ inspection, draft }: EditorState, id: string): E
   };
 }
 
-/** The work with a survey that was taken away, back in its place with all that was typed for it. */
+/** The state with a deleted survey back in its place, with its verdicts and its pending input. */
 export function withSurveyRestored(state: EditorState, before: EditorState, id: string): EditorState {
   const at = before.inspection?.surveys.findIndex((survey) => survey.id === id) ?? -1;
   const survey = before.inspection?.surveys[at];
@@ -62,7 +57,7 @@ export function withSurveyRestored(state: EditorState, before: EditorState, id: 
   return {
     inspection: withVerdicts(
       { ...state.inspection, surveys: state.inspection.surveys.toSpliced(at, 0, survey) },
-      verdictsAgain(state.inspection.verdicts ?? [], before.inspection?.verdicts ?? [], id),
+      verdictsRestored(state.inspection.verdicts ?? [], before.inspection?.verdicts ?? [], id),
     ),
     draft: {
       ...state.draft,
@@ -76,12 +71,18 @@ export function withSurveyRestored(state: EditorState, before: EditorState, id: 
   };
 }
 
-/** Those of the survey among the others, in the order in which they were given; what was noted since comes last. */
-function verdictsAgain(
+/** The verdicts with those of the survey back in their order; verdicts noted since come last. */
+function verdictsRestored(
   now: readonly GivenVerdict[],
   before: readonly GivenVerdict[],
   survey: string,
 ): readonly GivenVerdict[] {
   const again = before.filter((given) => given.survey === survey || now.includes(given));
   return [...again, ...now.filter((given) => !before.includes(given))];
+}
+
+/** The name of a survey in lists: its date and stage. */
+export function surveyName({ taken, stage }: Survey): string {
+  const words = STAGES.find(([value]) => value === stage)?.[1] ?? stage;
+  return `${dayOf(taken)}, ${words.toLowerCase()}`;
 }

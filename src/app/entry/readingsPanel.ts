@@ -10,11 +10,11 @@ import "../editing/fieldGrid.ts";
 import { requestOpen } from "../files/openRequest.ts";
 import { BeforePrint } from "../ui/beforePrint.ts";
 import { controls } from "../ui/sharedStyles.ts";
-import { whenIdle } from "../ui/whenIdle.ts";
 import type { GuidePanel } from "./guide/guidePanel.ts";
 import type { ReadingsTable } from "./table/readingsTable.ts";
 import "./table/readingsTable.ts";
-import { surveyName } from "../editing/surveyName.ts";
+import { surveyName } from "../editing/surveys.ts";
+import { whenIdle } from "../ui/scheduling.ts";
 import readingsPanelCss from "./readingsPanel.css?inline";
 import { undoKey } from "./undoKey.ts";
 

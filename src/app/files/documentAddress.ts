@@ -1,6 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 
-/** The address under which the browser opens a document made here. It lasts as long as the part that shows it. */
+/** The address of a document made by the page, valid while the host is on the page. */
 export class DocumentAddress implements ReactiveController {
   #text = "";
   #address = "";

@@ -1,7 +1,7 @@
 /**
- * Hands a text to the reader as a file.
+ * Downloads a text as a file.
  *
- * @param text whole, or in parts where it is longer than a browser's longest text
+ * @param text whole, or in parts if it may exceed a browser's longest string
  */
 export function download(
   name: string,
@@ -14,4 +14,10 @@ export function download(
   link.click();
   // The download reads the address after this returns.
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+/** The decimal mark of the user's language, which spreadsheet programs expect in a CSV. */
+export function decimalMark(): "." | "," {
+  const parts = new Intl.NumberFormat(navigator.language).formatToParts(1.5);
+  return parts.find(({ type }) => type === "decimal")?.value === "," ? "," : ".";
 }

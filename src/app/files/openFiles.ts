@@ -10,25 +10,25 @@ import { hashOf } from "../ui/route.ts";
 import type { BackupFile, OpenRequest } from "./openRequest.ts";
 import { type FileContents, type Log, readFile } from "./readFile.ts";
 
-/** What files came to. */
+/** The contents of the files opened. */
 export interface OpenedFiles {
-  /** The first inspection among them, to be shown. */
+  /** The first inspection among them, to show. */
   readonly inspection: StoredInspection | null;
   readonly logs: readonly Log[];
-  /** To be restored, one after the other. */
+  /** To restore, one after the other. */
   readonly backups: readonly BackupFile[];
-  /** What cannot be read, and what was opened beside the inspection to be shown. */
+  /** About files that cannot be read, and about further inspections. */
   readonly notices: readonly Notice[];
 }
 
-interface Found {
+interface OpenedInspection {
   readonly file: string;
-  readonly kept: StoredInspection;
+  readonly stored: StoredInspection;
 }
 
-/** Opens files, each by itself: one that cannot be read does not stand in the way of the others. */
+/** Opens files. One that cannot be read does not affect the others. */
 export async function openFiles({ files, id }: OpenRequest): Promise<OpenedFiles> {
-  const inspections: Found[] = [];
+  const inspections: OpenedInspection[] = [];
   const logs: Log[] = [];
   const backups: BackupFile[] = [];
   const notices: Notice[] = [];
@@ -36,57 +36,65 @@ export async function openFiles({ files, id }: OpenRequest): Promise<OpenedFiles
     const opened = await openOne(file, id);
     if (!opened.ok) notices.push({ tone: "wrong", text: `${file.name}: ${inOneLine(opened.problem)}` });
     else if (opened.value.kind === "logs") logs.push(...opened.value.logs);
-    else if (opened.value.kind === "backup") backups.push({ name: file.name, bundle: opened.value.bundle });
-    else inspections.push({ file: file.name, kept: opened.value.kept });
+    else if (opened.value.kind === "backup") backups.push({ name: file.name, backup: opened.value.backup });
+    else inspections.push({ file: file.name, stored: opened.value.stored });
   }
   const [first, ...others] = inspections;
-  return { inspection: first?.kept ?? null, logs, backups, notices: [...notices, ...besides(others)] };
+  return {
+    inspection: first?.stored ?? null,
+    logs,
+    backups,
+    notices: [...notices, ...furtherNotices(others)],
+  };
 }
 
 async function openOne(file: File, id: string | undefined): Promise<Outcome<FileContents>> {
   const read = await readFile(file, id);
   if (!read.ok) return read;
   if (read.value.kind !== "inspection") return read;
-  return succeeded({ kind: "inspection", kept: await keep(await withoutPictures(read.value.kept)) });
+  return succeeded({ kind: "inspection", stored: await store(await withPicturesStored(read.value.stored)) });
 }
 
-/** With its pictures kept apart; where they cannot be, it goes on carrying them, and nothing of it is lost. */
-async function withoutPictures(opened: StoredInspection): Promise<StoredInspection> {
-  const taken = await storePictures(opened.inspection);
-  return taken.ok ? { ...opened, inspection: taken.value } : opened;
+/** The inspection with its pictures in the database; if that fails, it keeps carrying their bytes. */
+async function withPicturesStored(opened: StoredInspection): Promise<StoredInspection> {
+  const stored = await storePictures(opened.inspection);
+  return stored.ok ? { ...opened, inspection: stored.value } : opened;
 }
 
-/** Keeps what a file holds, unless just that is kept already; what cannot be kept comes back as it was. */
-async function keep(opened: StoredInspection): Promise<StoredInspection> {
+/** Stores an inspection unless the same one is stored already; returns it unchanged if that fails. */
+async function store(opened: StoredInspection): Promise<StoredInspection> {
   const same = await findStored(opened);
-  // Verdicts that were noted since are in no file.
+  // The stored one has further verdicts, which are in no file.
   if (same?.inFile === true || (same !== null && !isSameState(same, opened))) return same;
-  const saving = await saveStored(same === null ? await besideDamaged(opened) : { ...same, inFile: true });
-  if (!saving.ok) return same ?? opened;
-  notifyOtherTabs({ id: saving.kept.id, revision: saving.kept.revision });
-  return saving.kept;
+  const result = await saveStored(same === null ? await withFreeId(opened) : { ...same, inFile: true });
+  if (!result.ok) return same ?? opened;
+  notifyOtherTabs({ id: result.stored.id, revision: result.stored.revision });
+  return result.stored;
 }
 
-/** Under another name, where what is kept under its own cannot be opened any more: that is left as it is. */
-async function besideDamaged(opened: StoredInspection): Promise<StoredInspection> {
-  const isThere = (await readStoredRaw(opened.id)) !== null;
-  return isThere && !(await readStored(opened.id)).ok ? { ...opened, id: newId() } : opened;
+/** The inspection with a new id if the stored record with its id is damaged, which is left alone. */
+async function withFreeId(opened: StoredInspection): Promise<StoredInspection> {
+  const exists = (await readStoredRaw(opened.id)) !== null;
+  return exists && !(await readStored(opened.id)).ok ? { ...opened, id: newId() } : opened;
 }
 
-function besides(others: readonly Found[]): readonly Notice[] {
-  const names = (isKept: boolean): string =>
+function furtherNotices(others: readonly OpenedInspection[]): readonly Notice[] {
+  const names = (isStored: boolean): string =>
     others
-      .filter(({ kept }) => kept.revision > 0 === isKept)
+      .filter(({ stored }) => stored.revision > 0 === isStored)
       .map(({ file }) => file)
       .join(", ");
   const notices: Notice[] = [];
   if (names(false) !== "") {
-    notices.push({ tone: "wrong", text: `Not opened, as this browser keeps nothing: ${names(false)}.` });
+    notices.push({
+      tone: "wrong",
+      text: `Not opened, because this browser cannot save them: ${names(false)}.`,
+    });
   }
   if (names(true) !== "") {
     notices.push({
       tone: "done",
-      text: `Opened, too, and kept in this browser: ${names(true)}.`,
+      text: `Also opened and saved in this browser: ${names(true)}.`,
       action: {
         label: "Show all",
         act: () => {

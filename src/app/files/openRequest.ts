@@ -1,35 +1,35 @@
-import type { Backup } from "../../records/bundle/bundle.ts";
+import type { Backup } from "../../records/backup/backup.ts";
 
-/** Files to open, and the name to keep one under that has a name already: a sample. */
+/** Files to open, and the id for the inspection if it is a sample. */
 export interface OpenRequest {
   readonly files: readonly File[];
   readonly id?: string;
 }
 
-/** A backup that was opened, and the name of its file. */
+/** A backup and the name of its file. */
 export interface BackupFile {
   readonly name: string;
-  readonly bundle: Backup;
+  readonly backup: Backup;
 }
 
 declare global {
   interface HTMLElementEventMap {
     "tightspot-open": CustomEvent<OpenRequest>;
-    /** The inspection that was handed over to be shown is shown. */
+    /** The inspection just opened is shown. */
     "tightspot-shown": CustomEvent<null>;
-    /** The log that was handed over is taken in, refused or given up. */
+    /** The log is imported, refused or cancelled. */
     "tightspot-log-done": CustomEvent<null>;
-    /** The backup that was shown is restored or given up. */
+    /** The backup is restored or cancelled. */
     "tightspot-backup-done": CustomEvent<null>;
   }
 }
 
 /** Asks the page to open files. */
-export function requestOpen(from: EventTarget, opening: OpenRequest): void {
-  from.dispatchEvent(new CustomEvent("tightspot-open", { detail: opening, bubbles: true, composed: true }));
+export function requestOpen(from: EventTarget, request: OpenRequest): void {
+  from.dispatchEvent(new CustomEvent("tightspot-open", { detail: request, bubbles: true, composed: true }));
 }
 
-/** Says that what was handed over is dealt with, so that it is not taken for something else later. */
+/** Tells the page that an opened file is dealt with. */
 export function dispatchDone(
   from: EventTarget,
   what: "tightspot-shown" | "tightspot-log-done" | "tightspot-backup-done",

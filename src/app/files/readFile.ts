@@ -1,38 +1,35 @@
-import { openInspection, openPartly } from "../../inspection/open.ts";
+import { openInspection, openPartialInspection } from "../../inspection/open.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Units } from "../../inspection/units.ts";
 import { fileKindOf } from "../../intake/fileKind.ts";
 import { surveyCsv } from "../../intake/writeCsv.ts";
-import { type Backup, isBackup, openBackup } from "../../records/bundle/bundle.ts";
+import { type Backup, isBackup, openBackup } from "../../records/backup/backup.ts";
 import { NO_PENDING_INPUT, type StoredInspection } from "../../records/editorState.ts";
 import { newId } from "../editing/newId.ts";
 import { previewInWorker } from "./import/readLogInWorker.ts";
 
-/** A log of readings as it came, to be read with the reader's answers. */
+/** A log of readings as it stands in its file. */
 export interface Log {
   readonly kind: "log";
   readonly name: string;
   readonly content: Uint8Array | string;
-  /** The unit of what the log gives no unit for, where the place it was put in tells. */
+  /** The unit of figures without one, if the table that the log was pasted into tells it. */
   readonly units?: Units;
 }
 
-/** What a file came to: an inspection, logs to be taken in one after the other, or a backup to be restored. */
+/** The content of a file: an inspection, logs to import one after the other, or a backup to restore. */
 export type FileContents =
   | { readonly kind: "logs"; readonly logs: readonly Log[] }
-  | { readonly kind: "backup"; readonly bundle: Backup }
-  | { readonly kind: "inspection"; readonly kept: StoredInspection };
+  | { readonly kind: "backup"; readonly backup: Backup }
+  | { readonly kind: "inspection"; readonly stored: StoredInspection };
 
-/**
- * Larger than a log of millions of readings, and than a backup with a thousand photographs; a file beyond this is
- * something else, and longer than a browser's longest text.
- */
+/** Bytes: more than millions of readings or a thousand photographs take, and less than a browser's longest string. */
 export const MAX_FILE_SIZE = 500_000_000;
 
 /**
- * Reads a file that was chosen or dropped: an inspection, a log of readings or a backup, told by what is in it.
+ * Reads an inspection, a log of readings or a backup, told apart by their content.
  *
- * @param id the name to keep the inspection under; a new one when left out
+ * @param id the id for an inspection; a new one if left out
  */
 export async function readFile(file: File, id: string = newId()): Promise<Outcome<FileContents>> {
   if (file.size > MAX_FILE_SIZE) {
@@ -61,24 +58,31 @@ export async function readFile(file: File, id: string = newId()): Promise<Outcom
 
 function readBackup(text: string): Outcome<FileContents> {
   const opened = openBackup(text);
-  return opened.ok ? succeeded({ kind: "backup", bundle: opened.value }) : opened;
+  return opened.ok ? succeeded({ kind: "backup", backup: opened.value }) : opened;
 }
 
-/** An inspection that lacks what its slide needs goes the way of logs, which ask for that. */
+/** An inspection whose slide lacks data is read as logs, which ask for them. */
 function readInspectionFile(text: string, name: string, id: string): Outcome<FileContents> {
   const opened = openInspection(text);
   if (opened.ok) {
     return succeeded({
       kind: "inspection",
-      kept: { id, revision: 0, savedAt: "", inspection: opened.value, draft: NO_PENDING_INPUT, inFile: true },
+      stored: {
+        id,
+        revision: 0,
+        savedAt: "",
+        inspection: opened.value,
+        draft: NO_PENDING_INPUT,
+        inFile: true,
+      },
     });
   }
-  const partly = openPartly(text);
+  const partly = openPartialInspection(text);
   if (!partly.ok || partly.value.surveys.length === 0) return opened;
   const { surveys } = partly.value;
   const logs = surveys.map((survey): Log => {
-    const own = surveys.length === 1 ? name : `${name}, ${survey.id}`;
-    return { kind: "log", name: own, content: surveyCsv(partly.value, survey, ".") };
+    const logName = surveys.length === 1 ? name : `${name}, ${survey.id}`;
+    return { kind: "log", name: logName, content: surveyCsv(partly.value, survey, ".") };
   });
   return succeeded({ kind: "logs", logs });
 }

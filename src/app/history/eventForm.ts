@@ -5,7 +5,7 @@ import { type Picture, pictureIn } from "../../inspection/pictures.ts";
 import { inOneLine } from "../../inspection/problem.ts";
 import type { SlideEvent } from "../../inspection/schema.ts";
 import { storePictures } from "../../records/pictures.ts";
-import { EVENT_KINDS } from "../../report/eventWords.ts";
+import { EVENT_KINDS } from "../../report/inspectionWords.ts";
 import type { InspectionEditor } from "../editing/inspectionEditor.ts";
 import { notify } from "../ui/notice.ts";
 import { controls } from "../ui/sharedStyles.ts";

@@ -3,8 +3,7 @@ import { lengthsIn } from "../../inspection/lengths.ts";
 import { PROGRAM_VERSION } from "../../inspection/programVersion.ts";
 import type { GivenVerdict } from "../../inspection/schema.ts";
 import type { Units } from "../../inspection/units.ts";
-import { summaryOf } from "../../report/summary.ts";
-import { verdictTitle } from "../../report/verdictTitle.ts";
+import { summaryOf, verdictTitle } from "../../report/summary.ts";
 import { isReady } from "../results/headline.ts";
 
 /** Digits after the point that a chance is kept with. */

@@ -4,17 +4,16 @@ import { type Picture, pictureIn } from "../../inspection/pictures.ts";
 import type { GivenVerdict, Inspection, SlideEvent } from "../../inspection/schema.ts";
 import { STAGES } from "../editing/fieldList.ts";
 import type { InspectionEditor } from "../editing/inspectionEditor.ts";
-import { dayOf } from "../editing/localTime.ts";
-import { today } from "../editing/surveys.ts";
+import { dayOf, today } from "../editing/localTime.ts";
 import { notify } from "../ui/notice.ts";
 import { controls } from "../ui/sharedStyles.ts";
 import "./eventForm.ts";
-import { kindWords } from "../../report/eventWords.ts";
+import { kindWords } from "../../report/inspectionWords.ts";
 import type { EventForm } from "./eventForm.ts";
 import { noteVerdict } from "./noteVerdict.ts";
 import { pictureWords } from "./photograph.ts";
 import "./photographDialog.ts";
-import { type Entry, timelineOf } from "../../inspection/timeline.ts";
+import { type TimelineEntry, timelineOf } from "../../inspection/timeline.ts";
 import historyPanelCss from "./historyPanel.css?inline";
 
 /** Surveys, the verdicts given on them, and what was done to the slide in between. */
@@ -85,7 +84,7 @@ export class HistoryPanel extends LitElement {
     </div>`;
   }
 
-  #entry(entry: Entry) {
+  #entry(entry: TimelineEntry) {
     if (entry.of === "event") return this.#event(entry);
     const { survey, verdicts } = entry;
     const stage = STAGES.find(([value]) => value === survey.stage)?.[1] ?? survey.stage;
@@ -113,7 +112,7 @@ export class HistoryPanel extends LitElement {
     </li>`;
   }
 
-  #event({ event, at }: Extract<Entry, { of: "event" }>) {
+  #event({ event, at }: Extract<TimelineEntry, { of: "event" }>) {
     const { date, kind, note, pictures = [] } = event;
     const photographs = pictures.flatMap((entry) => pictureIn(entry) ?? []);
     const called = `${kindWords(kind).toLowerCase()}, ${dayOf(date)}`;

@@ -1,4 +1,4 @@
-import { carrying, type Picture } from "../../inspection/pictures.ts";
+import { type Picture, withBytes } from "../../inspection/pictures.ts";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import { newId } from "../editing/newId.ts";
 
@@ -25,7 +25,7 @@ export async function shrunk(file: File): Promise<Outcome<Picture>> {
   if (longest <= LONGEST && file.size <= SMALL && WEB_TYPES.includes(file.type)) {
     bitmap.close();
     const bytes = new Uint8Array(await file.arrayBuffer());
-    return succeeded(carrying({ id, type: file.type, width, height, name: file.name }, bytes));
+    return succeeded(withBytes({ id, type: file.type, width, height, name: file.name }, bytes));
   }
   const scale = Math.min(1, LONGEST / longest);
   const canvas = document.createElement("canvas");
@@ -35,7 +35,7 @@ export async function shrunk(file: File): Promise<Outcome<Picture>> {
   bitmap.close();
   if (made === null) return failed(file.name, "it could not be made smaller", "Choose a smaller photograph.");
   const picture = { id, type: made.type, width: canvas.width, height: canvas.height, name: file.name };
-  return succeeded(carrying(picture, new Uint8Array(await made.arrayBuffer())));
+  return succeeded(withBytes(picture, new Uint8Array(await made.arrayBuffer())));
 }
 
 function drawn(bitmap: ImageBitmap, canvas: HTMLCanvasElement): Promise<Blob | null> {

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, unsafeCSS } from "lit";
+import { html, LitElement, nothing, svg, unsafeCSS } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import type { StoredInspection } from "../../records/editorState.ts";
@@ -7,47 +7,43 @@ import type { Topic } from "../help/topics.ts";
 import { controls } from "../ui/sharedStyles.ts";
 import { NewerVersion } from "./offline/newerVersion.ts";
 import "./startPage.ts";
-import { Drops } from "../files/drops.ts";
-import { Launches } from "../files/launches.ts";
 import { type Notice, withNotice } from "../ui/notice.ts";
-import { brand } from "./brand.ts";
 import type { InspectionSession } from "./inspectionSession.ts";
 import "../ui/noticeBar.ts";
+import { IncomingFiles } from "../files/incomingFiles.ts";
 import type { BackupFile, OpenRequest } from "../files/openRequest.ts";
-import { Pastes } from "../files/pastes.ts";
 import { hashOf, type Route, routeOf } from "../ui/route.ts";
 import appCss from "./app.css?inline";
 
-/** The page: what is open, by the address, under one heading. */
+const UNREADABLE = "The file cannot be read: it may have been moved. Choose it with “Open files”.";
+
+/** The whole page: shows the part that the address names under one heading. */
 @customElement("tightspot-app")
 export class App extends LitElement {
   static override styles = [controls, unsafeCSS(appCss)];
 
   @state() private route: Route = routeOf(location.hash);
   @state() private notices: readonly Notice[] = [];
-  /** What was just opened from a file, and may not be kept yet. */
-  @state() private handed: StoredInspection | null = null;
-  /** Logs of readings that were just opened, to be taken in one after the other. */
+  /** An inspection just opened from a file, which may not be stored yet. */
+  @state() private opened: StoredInspection | null = null;
+  /** Logs of readings to import, one after the other. */
   @state() private logs: readonly Log[] = [];
-  /** What is asked about, to be told in place. */
-  @state() private about: Topic | null = null;
-  /** Backups to be restored, one after the other. */
+  /** The topic that the help dialog shows. */
+  @state() private topic: Topic | null = null;
+  /** Backups to restore, one after the other. */
   @state() private backups: readonly BackupFile[] = [];
 
-  readonly #drops = new Drops(this, (files) => void this.#open({ files }));
+  readonly #incoming = new IncomingFiles(
+    this,
+    (files) => void this.#open({ files }),
+    () => this.#addNotice({ tone: "wrong", text: UNREADABLE }),
+  );
 
-  readonly #newerVersion = new NewerVersion(this, async () => this.#workbench?.saveNow());
+  readonly #newerVersion = new NewerVersion(this, async () => this.#session?.saveNow());
 
   constructor() {
     super();
-    new Pastes(this, (file) => void this.#open({ files: [file] }));
-    const gone = "What was to be opened cannot be read: it may have been moved. Choose it with “Open files”.";
-    new Launches(
-      this,
-      (files) => void this.#open({ files }),
-      () => this.#note({ tone: "wrong", text: gone }),
-    );
-    this.addEventListener("tightspot-notice", ({ detail }) => this.#note(detail));
+    this.addEventListener("tightspot-notice", ({ detail }) => this.#addNotice(detail));
     this.addEventListener("tightspot-open", ({ detail }) => void this.#open(detail));
     this.addEventListener("tightspot-pasted", ({ detail }) => {
       this.logs = [...this.logs, detail];
@@ -55,24 +51,24 @@ export class App extends LitElement {
     this.addEventListener("tightspot-log-done", () => {
       this.logs = this.logs.slice(1);
     });
-    this.addEventListener("tightspot-about", ({ detail }) => void this.#tell(detail));
+    this.addEventListener("tightspot-about", ({ detail }) => void this.#showTopic(detail));
     this.addEventListener("tightspot-backup-done", () => {
       this.backups = this.backups.slice(1);
     });
     this.addEventListener("tightspot-shown", () => {
-      this.handed = null;
+      this.opened = null;
     });
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
-    window.addEventListener("hashchange", this.#follow);
-    this.#follow();
+    window.addEventListener("hashchange", this.#onHashChange);
+    this.#onHashChange();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    window.removeEventListener("hashchange", this.#follow);
+    window.removeEventListener("hashchange", this.#onHashChange);
   }
 
   override render() {
@@ -83,7 +79,7 @@ export class App extends LitElement {
       </header>
       ${this.#newerVersion.render()}
       <main>${this.#page()}</main>
-      ${this.#restoring()}
+      ${this.#restoreDialog()}
       <tightspot-notice-bar
         .notices=${this.notices}
         @tightspot-notice-done=${({ detail }: CustomEvent<Notice>) => {
@@ -91,31 +87,31 @@ export class App extends LitElement {
         }}
       ></tightspot-notice-bar>
       ${
-        this.about === null
+        this.topic === null
           ? nothing
           : html`<tightspot-help-dialog
-              .topic=${this.about}
+              .topic=${this.topic}
               @tightspot-help-done=${() => {
-                this.about = null;
+                this.topic = null;
               }}
             ></tightspot-help-dialog>`
       }
-      ${this.#drops.isOver ? html`<p class="dropping">Drop the files to open them</p>` : nothing}
+      ${this.#incoming.isDragging ? html`<p class="dropping">Drop the files to open them</p>` : nothing}
     `;
   }
 
-  get #workbench(): InspectionSession | null {
+  get #session(): InspectionSession | null {
     return this.renderRoot.querySelector<InspectionSession>("tightspot-inspection-session");
   }
 
-  /** From an inspection it opens beside it, so that what is being entered stays where it is. */
+  /** Opens in another tab from an inspection, so that the entry stays as it is. */
   #helpLink() {
-    const isBeside = this.route.at === "new" || this.route.at === "inspection";
+    const inNewTab = this.route.at === "new" || this.route.at === "inspection";
     return html`<a
       class="help"
       href=${hashOf({ at: "help" })}
-      target=${isBeside ? "_blank" : nothing}
-      aria-label=${isBeside ? "Help, in another tab" : nothing}
+      target=${inNewTab ? "_blank" : nothing}
+      aria-label=${inNewTab ? "Help, in another tab" : nothing}
       >Help</a
     >`;
   }
@@ -127,13 +123,13 @@ export class App extends LitElement {
       ? html`<tightspot-start-page></tightspot-start-page>`
       : html`<tightspot-inspection-session
           .route=${this.route}
-          .handed=${this.handed}
+          .opened=${this.opened}
           .logs=${this.backups.length > 0 ? [] : this.logs}
         ></tightspot-inspection-session>`;
   }
 
-  /** Each in a dialog of its own. */
-  #restoring() {
+  /** A dialog of its own for each backup. */
+  #restoreDialog() {
     return repeat(
       this.backups.slice(0, 1),
       (backup) => backup,
@@ -141,18 +137,21 @@ export class App extends LitElement {
     );
   }
 
-  readonly #follow = (): void => this.#show(routeOf(location.hash));
+  readonly #onHashChange = (): void => this.#show(routeOf(location.hash));
 
-  /** Shows another part of the page. What belongs to the one before does not follow there. */
+  /** Shows another part of the page, without the notices, logs and help of the part before. */
   #show(route: Route): void {
     this.route = route;
-    this.handed = null;
+    this.opened = null;
     this.notices = [];
     if (this.logs.length > 0) {
-      this.#note({ tone: "wrong", text: `Not taken in: ${this.logs.map(({ name }) => name).join(", ")}.` });
+      this.#addNotice({
+        tone: "wrong",
+        text: `Not imported: ${this.logs.map(({ name }) => name).join(", ")}.`,
+      });
     }
     this.logs = [];
-    this.about = null;
+    this.topic = null;
     if (route.at === "start") document.title = "Tightspot";
     else if (route.at === "help") void import("../help/helpPage.ts");
     else void import("./inspectionSession.ts");
@@ -163,26 +162,32 @@ export class App extends LitElement {
     this.#show(route);
   }
 
-  async #tell(topic: Topic): Promise<void> {
+  async #showTopic(topic: Topic): Promise<void> {
     await import("../help/helpDialog.ts");
-    this.about = topic;
+    this.topic = topic;
   }
 
-  async #open(opening: OpenRequest): Promise<void> {
+  async #open(request: OpenRequest): Promise<void> {
     this.notices = [];
     const { openFiles } = await import("../files/openFiles.ts");
-    const { inspection, logs, backups, notices } = await openFiles(opening);
+    const { inspection, logs, backups, notices } = await openFiles(request);
     if (backups.length > 0) await import("../files/backup/restoreDialog.ts");
     if (inspection !== null) this.#goTo({ at: "inspection", id: inspection.id });
     else if (logs.length > 0 && (this.route.at === "start" || this.route.at === "help"))
       this.#goTo({ at: "new" });
-    this.handed = inspection;
+    this.opened = inspection;
     this.logs = [...this.logs, ...logs];
     this.backups = [...this.backups, ...backups];
-    for (const notice of notices) this.#note(notice);
+    for (const notice of notices) this.#addNotice(notice);
   }
 
-  #note(notice: Notice): void {
+  #addNotice(notice: Notice): void {
     this.notices = withNotice(this.notices, notice);
   }
 }
+
+/** The page's own mark: a brass nut seated on a steel thread. */
+export const brand = svg`<svg viewBox="0 0 32 32" width="32" height="32" aria-hidden="true">
+  <path d="M1 27v-7l3-6h4l3 6h2l3-6h4l3 6h2l3-6h3v13z" fill="var(--steel)" />
+  <path d="M7 4h18v5h-4l-3 6h-4l-3-6H7z" fill="var(--brass-body)" stroke="var(--brass)" />
+</svg>`;

@@ -9,14 +9,14 @@ import "../ui/menu.ts";
 import { saveProfile, saveReadings } from "../files/saveFile.ts";
 import type { Menu } from "../ui/menu.ts";
 
-/** What can be saved for a spreadsheet. */
+/** The menu of what can be saved as CSV. */
 @customElement("tightspot-csv-menu")
 export class CsvMenu extends LitElement {
   static override styles = controls;
 
   @property({ attribute: false }) editorState: EditorState | null = null;
   @property({ attribute: false }) survey: Survey | null = null;
-  /** Null as long as the survey is not assessed. */
+  /** Null until the survey is assessed. */
   @property({ attribute: false }) assessment: Assessment | null = null;
 
   override render() {

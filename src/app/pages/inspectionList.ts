@@ -2,28 +2,23 @@ import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import { inOneLine, type Outcome } from "../../inspection/problem.ts";
-import type { ListEntry, StoredInspection } from "../../records/editorState.ts";
-import {
-  type DeletedInspection,
-  deleteStored,
-  listStored,
-  restoreDeleted,
-} from "../../records/inspectionList.ts";
+import type { StoredInspection } from "../../records/editorState.ts";
+import { type ListEntry, listStored, searchEntries } from "../../records/inspectionList.ts";
+import type { DeletedInspection } from "../../records/listActions.ts";
 import { type OtherTabs, otherTabs } from "../../records/tabs.ts";
-import { listEntryName } from "../editing/listEntryWords.ts";
 import { newId } from "../editing/newId.ts";
+import { listEntryName } from "../files/listEntryWords.ts";
 import { notify } from "../ui/notice.ts";
 import { controls } from "../ui/sharedStyles.ts";
 import type { EntryAction, ListedInspection } from "./listedInspection.ts";
 import "./listedInspection.ts";
 import inspectionListCss from "./inspectionList.css?inline";
-import { search } from "./search.ts";
 
-/** A list that is longer than this is searched rather than read. */
+/** A longer list has a search field. */
 const SHORT = 3;
 
-/** The inspections kept in this browser, to open, find, rename, duplicate and delete. */
-@customElement("tightspot-kept-list")
+/** The inspections stored in this browser, to open, find, rename, duplicate and delete. */
+@customElement("tightspot-inspection-list")
 export class InspectionList extends LitElement {
   static override styles = [controls, unsafeCSS(inspectionListCss)];
 
@@ -54,20 +49,20 @@ export class InspectionList extends LitElement {
         <button type="button" @click=${this.#refresh}>Try again</button>`;
     }
     if (this.entries.length === 0) return nothing;
-    const found = search(this.entries, this.searched);
+    const found = searchEntries(this.entries, this.searched);
     return html`
-      <section aria-labelledby="kept">
-        <h2 id="kept" tabindex="-1">Kept in this browser</h2>
+      <section aria-labelledby="stored">
+        <h2 id="stored" tabindex="-1">Saved in this browser</h2>
         ${this.#reminder()} ${this.entries.length > SHORT ? this.#search(found.length) : nothing}
         <ul>
           ${repeat(
             found,
             ({ id }) => id,
             (entry) => html`<li>
-              <tightspot-kept-entry
+              <tightspot-listed-inspection
                 .entry=${entry}
-                @tightspot-entry=${({ detail }: CustomEvent<EntryAction>) => this.#grant(entry, detail)}
-              ></tightspot-kept-entry>
+                @tightspot-entry-action=${({ detail }: CustomEvent<EntryAction>) => this.#onAction(entry, detail)}
+              ></tightspot-listed-inspection>
             </li>`,
           )}
         </ul>
@@ -84,7 +79,7 @@ export class InspectionList extends LitElement {
     if (count === 0) return nothing;
     const which = count === 1 ? "One of them is" : `${count} of them are`;
     return html`<p class="note">
-      ${this.entries.length === 1 ? "It is" : which} nowhere but here: save a backup, or open it and press “Save a file”, if it must last.
+      ${this.entries.length === 1 ? "It is" : which} only in this browser: to be safe, save a backup, or open it and press “Save a file”.
     </p>`;
   }
 
@@ -116,16 +111,16 @@ export class InspectionList extends LitElement {
     await saveBackup((notice) => notify(this, notice));
   }
 
-  async #grant(entry: ListEntry, wish: EntryAction): Promise<void> {
-    if (wish.wish === "delete") await this.#delete(entry);
-    else if (wish.wish === "rename") await this.#rename(entry, wish.name);
+  async #onAction(entry: ListEntry, action: EntryAction): Promise<void> {
+    if (action.kind === "delete") await this.#delete(entry);
+    else if (action.kind === "rename") await this.#rename(entry, action.name);
     else await this.#duplicate(entry);
   }
 
   async #rename(entry: ListEntry, name: string): Promise<void> {
-    const { renameStored } = await import("../../records/renameAndDuplicate.ts");
+    const { renameStored } = await import("../../records/listActions.ts");
     const undo = () => void this.#rename({ ...entry, name }, entry.name ?? "");
-    const after = this.#taken("Not renamed", await renameStored(entry.id, name));
+    const after = this.#valueOrNotice("Not renamed", await renameStored(entry.id, name));
     if (after === null) return;
     const action = { label: "Undo", act: undo };
     notify(this, {
@@ -137,8 +132,8 @@ export class InspectionList extends LitElement {
   }
 
   async #duplicate(entry: ListEntry): Promise<void> {
-    const { duplicateStored } = await import("../../records/renameAndDuplicate.ts");
-    const copy = this.#taken("Not duplicated", await duplicateStored(entry.id, newId()));
+    const { duplicateStored } = await import("../../records/listActions.ts");
+    const copy = this.#valueOrNotice("Not duplicated", await duplicateStored(entry.id, newId()));
     if (copy === null) return;
     notify(this, { tone: "done", text: `“${listEntryName(entry)}” was duplicated.` });
     await this.#changed(copy);
@@ -147,46 +142,48 @@ export class InspectionList extends LitElement {
 
   async #delete(entry: ListEntry): Promise<void> {
     const at = this.entries.indexOf(entry);
+    const { deleteStored } = await import("../../records/listActions.ts");
     const deleted = await deleteStored(entry.id);
     if (!deleted.ok) {
       notify(this, { tone: "wrong", text: `Not deleted: ${inOneLine(deleted.problem)}` });
       return;
     }
-    this.#tabs?.tell({ id: entry.id, revision: null });
-    const gone = deleted.value;
+    this.#tabs?.send({ id: entry.id, revision: null });
+    const restorable = deleted.value;
     notify(this, {
       tone: "done",
       text: `“${listEntryName(entry)}” was deleted.`,
-      ...(gone && { action: { label: "Undo", act: () => void this.#putBack(gone) } }),
+      ...(restorable && { action: { label: "Undo", act: () => void this.#restore(restorable) } }),
     });
     await this.#refresh();
-    // Who works by keyboard goes on with the next one.
+    // Keyboard users go on with the next one.
     const next = this.entries[at] ?? this.entries.at(-1);
     if (next !== undefined) this.#focus(next.id);
   }
 
-  async #putBack(gone: DeletedInspection): Promise<void> {
-    const { kept } = gone;
-    const back = await restoreDeleted(gone);
-    if (!back.ok) notify(this, { tone: "wrong", text: `Not brought back: ${inOneLine(back.problem)}` });
-    await this.#changed(kept);
-    this.#focus(kept.id);
+  async #restore(deleted: DeletedInspection): Promise<void> {
+    const { stored } = deleted;
+    const { restoreDeleted } = await import("../../records/listActions.ts");
+    const restored = await restoreDeleted(deleted);
+    if (!restored.ok) notify(this, { tone: "wrong", text: `Not restored: ${inOneLine(restored.problem)}` });
+    await this.#changed(stored);
+    this.#focus(stored.id);
   }
 
-  #taken(failure: string, outcome: Outcome<StoredInspection>): StoredInspection | null {
+  #valueOrNotice(failure: string, outcome: Outcome<StoredInspection>): StoredInspection | null {
     if (outcome.ok) return outcome.value;
     notify(this, { tone: "wrong", text: `${failure}: ${inOneLine(outcome.problem)}` });
     return null;
   }
 
-  /** Tells the other tabs, and lists anew. */
+  /** Notifies the other tabs and updates the list. */
   async #changed({ id, revision }: StoredInspection): Promise<void> {
-    this.#tabs?.tell({ id, revision });
+    this.#tabs?.send({ id, revision });
     await this.#refresh();
   }
 
   #focus(id: string): void {
-    [...this.renderRoot.querySelectorAll<ListedInspection>("tightspot-kept-entry")]
+    [...this.renderRoot.querySelectorAll<ListedInspection>("tightspot-listed-inspection")]
       .find(({ entry }) => entry?.id === id)
       ?.focus();
   }

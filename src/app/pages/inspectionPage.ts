@@ -30,7 +30,7 @@ import { ScrollAnchor } from "../ui/scrollAnchor.ts";
 import "./titleBlock.ts";
 import inspectionPageCss from "./inspectionPage.css?inline";
 
-/** One inspection: what it is about, its readings, and what they say. */
+/** One inspection: its title block, its readings and their assessment. */
 @customElement("tightspot-inspection")
 export class InspectionPage extends LitElement {
   static override styles = [controls, unsafeCSS(inspectionPageCss)];
@@ -42,12 +42,12 @@ export class InspectionPage extends LitElement {
   @property({ attribute: false }) saveStatus: SaveStatus = { state: "saving" };
 
   @state() private answer: Answer | null = null;
-  @state() private kept: RetainedDraws | null = null;
+  @state() private draws: RetainedDraws | null = null;
   @state() private isBusy = false;
 
   #assessor: Assessor | null = null;
-  /** What was last asked about, so that typing what changes nothing asks nothing. */
-  #asked = "";
+  /** The input of the last assessment: input that changes nothing needs no new one. */
+  #assessed = "";
 
   readonly #comparing = new ComparisonController(this);
   readonly #stages = new DeferredRender(this, 2);
@@ -65,7 +65,7 @@ export class InspectionPage extends LitElement {
     super.disconnectedCallback();
     this.#assessor?.close();
     this.#assessor = null;
-    this.#asked = "";
+    this.#assessed = "";
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -74,14 +74,14 @@ export class InspectionPage extends LitElement {
       if (!changed.has("editor")) this.#noteVerdictOn(before);
       this.answer = null;
     }
-    if (changed.has("editorState") || changed.has("survey")) this.#ask();
+    if (changed.has("editorState") || changed.has("survey")) this.#assess();
     if (changed.has("editorState")) this.#comparing.about(this.editorState?.inspection ?? null);
   }
 
   override render() {
     const { editor, editorState, survey, rows, saveStatus, answer } = this;
     const { choice, found, isBusy } = this.#comparing;
-    const { reached } = this.#stages;
+    const { stage } = this.#stages;
     const inspection = editorState?.inspection ?? null;
     const assessment = answer?.ok ? answer.value : null;
     const title = assessment === null ? "" : headline(assessment);
@@ -89,7 +89,7 @@ export class InspectionPage extends LitElement {
       <tightspot-title-block .editor=${editor} .editorState=${editorState} .survey=${survey}></tightspot-title-block>
       <div class="bar">
         <tightspot-save-status
-          class=${saveStatus.state === "not kept" ? "alarm" : ""}
+          class=${saveStatus.state === "not saved" ? "alarm" : ""}
           .saveStatus=${saveStatus}
           ?in-file=${editorState?.inFile === true}
         ></tightspot-save-status>
@@ -114,10 +114,10 @@ export class InspectionPage extends LitElement {
           .answer=${answer}
           .busy=${this.isBusy}
           .editor=${editor}
-          .kept=${this.kept}
+          .draws=${this.draws}
         ></tightspot-verdict>
         ${
-          reached < 1
+          stage < 1
             ? nothing
             : html`<tightspot-readings
                 .editor=${editor}
@@ -129,7 +129,7 @@ export class InspectionPage extends LitElement {
               ></tightspot-readings>`
         }
         ${
-          reached < 2
+          stage < 2
             ? nothing
             : html`<tightspot-comparison-section
                   .editor=${editor}
@@ -145,7 +145,7 @@ export class InspectionPage extends LitElement {
         }
       </div>
       ${
-        reached < 2
+        stage < 2
           ? nothing
           : html`<tightspot-history-section
               .editor=${editor}
@@ -157,27 +157,27 @@ export class InspectionPage extends LitElement {
     `;
   }
 
-  #ask(): void {
+  #assess(): void {
     const { editorState, survey } = this;
     if (editorState?.inspection == null || survey === null) return;
-    const asked = JSON.stringify([editorState.inspection.slide, survey]);
-    if (asked === this.#asked) return;
-    this.#asked = asked;
+    const input = JSON.stringify([editorState.inspection.slide, survey]);
+    if (input === this.#assessed) return;
+    this.#assessed = input;
     this.isBusy = true;
-    this.#assessor ??= createAssessor(({ answer, kept }) => {
+    this.#assessor ??= createAssessor(({ answer, draws }) => {
       this.answer = answer;
-      this.kept = kept;
+      this.draws = draws;
       this.isBusy = false;
     });
     this.#assessor.ask({ inspection: editorState.inspection, survey: survey.id });
   }
 
-  /** What is left now was worked on here: the verdict that it came to belongs to its history. */
+  /** Notes the verdict on the survey when the page is left, if it was edited. */
   noteVerdictOnLeaving(): void {
     if (this.survey !== null) this.#noteVerdictOn(this.survey);
   }
 
-  /** Notes the verdict on a survey, if its readings or what is said of it were changed since it was opened. */
+  /** Notes the verdict on a survey if the survey or the slide changed since the inspection was opened. */
   #noteVerdictOn({ id }: Survey): void {
     const { editor } = this;
     if (editor === null || editor.inspection === null) return;
@@ -189,7 +189,7 @@ export class InspectionPage extends LitElement {
     if (isChanged) this.#noteVerdict();
   }
 
-  /** Notes the verdict that is shown; none while another is being worked out. */
+  /** Notes the verdict shown, unless another is being worked out. */
   #noteVerdict(): void {
     const { editor, answer, isBusy } = this;
     if (editor?.inspection == null || answer?.ok !== true || isBusy) return;
@@ -215,7 +215,7 @@ export class InspectionPage extends LitElement {
     ];
     if (lacks.length > 0)
       notify(this, { tone: "wrong", text: `The file holds all but ${lacks.join(" and ")}.` });
-    // What was changed while it was saved is in no file.
+    // Changes made while the file was saved are not in it.
     else if (editor?.state === editorState) editor.markInFile();
   }
 
@@ -224,7 +224,7 @@ export class InspectionPage extends LitElement {
   }
 }
 
-/** The readings that a check singles out; one that names most of them is about the survey as a whole. */
+/** The readings that a finding names, except findings that name half of them or more: they concern the whole survey. */
 function doubtfulReadings(assessment: Assessment | null, count: number): ReadonlySet<number> {
   const findings = assessment?.checks.filter(
     ({ severity, readings }) => severity !== "note" && readings.length < count / 2,

@@ -20,46 +20,46 @@ import type { InspectionPage } from "./inspectionPage.ts";
 import "./inspectionPage.ts";
 import "./saveStatusLine.ts";
 
-/** Opens the inspection that the address names, keeps it as it changes, and shows it or asks what it is about. */
+/** Opens the inspection that the address names, saves it as it changes, and shows its page or the setup page. */
 @customElement("tightspot-inspection-session")
 export class InspectionSession extends LitElement {
   static override styles = controls;
 
   @property({ attribute: false }) route: Route = { at: "new" };
-  /** What was just opened from a file, and is not kept yet. */
-  @property({ attribute: false }) handed: StoredInspection | null = null;
-  /** Logs of readings to take in, one after the other. */
+  /** An inspection just opened from a file, which may not be stored yet. */
+  @property({ attribute: false }) opened: StoredInspection | null = null;
+  /** Logs of readings to import, one after the other. */
   @property({ attribute: false }) logs: readonly Log[] = [];
 
   @state() private editor: InspectionEditor | null = null;
   @state() private problem: string | null = null;
-  /** What is kept of an inspection that cannot be opened, just as it is there. */
+  /** The stored record of an inspection that cannot be opened. */
   @state() private damaged: unknown = null;
-  /** The log that something has to be asked about. */
-  @state() private asking: Log | null = null;
+  /** The log shown in the dialog, which the user has to confirm. */
+  @state() private confirming: Log | null = null;
 
-  /** The log that was begun with last. */
-  #begun: Log | null = null;
+  /** The log whose import began last. */
+  #importing: Log | null = null;
 
   #tabs: OtherTabs | undefined;
-  #hasAsked = false;
+  #persistenceRequested = false;
 
   constructor() {
     super();
-    this.addEventListener("tightspot-retry", this.#keepNow);
+    this.addEventListener("tightspot-retry", this.#saveNow);
     this.addEventListener("tightspot-copy", () => {
       if (this.editor !== null) this.#openCopy(this.editor.state);
     });
     this.addEventListener("tightspot-show-other", () => {
-      if (this.editor !== null) void this.#openKept(this.editor.id);
+      if (this.editor !== null) void this.#openStored(this.editor.id);
     });
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#tabs = otherTabs((word) => this.#hear(word));
-    window.addEventListener("pagehide", this.#leave);
-    document.addEventListener("visibilitychange", this.#keepNow);
+    this.#tabs = otherTabs((message) => this.#receive(message));
+    window.addEventListener("pagehide", this.#onPageHide);
+    document.addEventListener("visibilitychange", this.#saveNow);
     window.addEventListener("beforeunload", this.#warnOfLoss);
   }
 
@@ -67,23 +67,24 @@ export class InspectionSession extends LitElement {
     super.disconnectedCallback();
     const tabs = this.#tabs;
     this.#noteVerdict();
-    // What is saved last is told to the other tabs, too.
+    // The other tabs are notified of the last save, too.
     void this.editor?.saveNow().then(() => tabs?.close());
-    window.removeEventListener("pagehide", this.#leave);
-    document.removeEventListener("visibilitychange", this.#keepNow);
+    window.removeEventListener("pagehide", this.#onPageHide);
+    document.removeEventListener("visibilitychange", this.#saveNow);
     window.removeEventListener("beforeunload", this.#warnOfLoss);
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has("route")) void this.#follow();
+    if (changed.has("route")) void this.#onRoute();
     const [log] = this.logs;
-    if (log === undefined || log === this.#begun || this.editor === null || hasWaiting(this.editor)) return;
-    this.#begun = log;
-    void this.#takeIn(log);
+    if (log === undefined || log === this.#importing || this.editor === null || hasWaiting(this.editor))
+      return;
+    this.#importing = log;
+    void this.#import(log);
   }
 
   override render() {
-    const { editor, asking } = this;
+    const { editor, confirming } = this;
     if (this.problem !== null) {
       return html`<section class="sheet" role="alert">
         <h1>This inspection cannot be opened</h1>
@@ -100,11 +101,11 @@ export class InspectionSession extends LitElement {
     return html`
       ${
         editor.inspection === null
-          ? html`${keepingStatus(editor)}
+          ? html`${saveStatusOf(editor)}
               <tightspot-setup-page
               .draft=${editor.state.draft}
               .next=${hasWaiting(editor) ? this.logs.map(({ name }) => name) : []}
-              @tightspot-draft=${({ detail }: HTMLElementEventMap["tightspot-draft"]) => editor.setPendingInput(detail)}
+              @tightspot-pending-input=${({ detail }: HTMLElementEventMap["tightspot-pending-input"]) => editor.setPendingInput(detail)}
               @tightspot-described=${({ detail }: HTMLElementEventMap["tightspot-described"]) =>
                 editor.setState(detail)}
             ></tightspot-setup-page>`
@@ -117,9 +118,9 @@ export class InspectionSession extends LitElement {
             ></tightspot-inspection>`
       }
       ${
-        asking === null || asking !== this.logs[0]
+        confirming === null || confirming !== this.logs[0]
           ? nothing
-          : html`<tightspot-log-dialog .log=${asking} .editor=${editor}></tightspot-log-dialog>`
+          : html`<tightspot-log-dialog .log=${confirming} .editor=${editor}></tightspot-log-dialog>`
       }
     `;
   }
@@ -129,12 +130,12 @@ export class InspectionSession extends LitElement {
     document.title = `${name} · Tightspot`;
   }
 
-  /** Keeps what was not kept yet. */
+  /** Saves unsaved changes at once. */
   async saveNow(): Promise<void> {
     await this.editor?.saveNow();
   }
 
-  async #follow(): Promise<void> {
+  async #onRoute(): Promise<void> {
     const { route } = this;
     if (route.at !== "inspection" || route.id !== this.editor?.id) this.#noteVerdict();
     if (route.at === "new")
@@ -144,34 +145,31 @@ export class InspectionSession extends LitElement {
       if (route.survey !== undefined) this.editor.chooseSurvey(route.survey);
       return;
     }
-    // What was open must neither be shown under the new address nor take in what comes with it.
+    // The inspection open before must neither be shown under the new address nor import the logs meant for the new one.
     this.editor = null;
-    await this.#openKept(route.id, route.survey);
+    await this.#openStored(route.id, route.survey);
   }
 
-  /** Opens what is kept; failing that, what was handed over from a file, which is then kept. */
-  async #openKept(id: string, survey?: string): Promise<void> {
-    const { handed, route } = this;
+  /** Opens the stored inspection with this id, or the one opened from a file, which is then stored. */
+  async #openStored(id: string, survey?: string): Promise<void> {
+    const { opened, route } = this;
     const read = await readStored(id);
     if (route !== this.route) return;
     if (read.ok) this.#open(read.value, survey);
-    else if (handed?.id === id) this.#open(handed, survey).scheduleSave();
+    else if (opened?.id === id) this.#open(opened, survey).scheduleSave();
     else {
       this.editor = null;
       this.problem = inOneLine(read.problem);
       this.damaged = await readStoredRaw(id);
     }
-    if (handed !== null) dispatchDone(this, "tightspot-shown");
+    if (opened !== null) dispatchDone(this, "tightspot-shown");
   }
 
-  /**
-   * Shows a log before it is taken in. One that was put into the table needs no showing, unless something has to be
-   * asked about it.
-   */
-  async #takeIn(log: Log): Promise<void> {
+  /** Imports a log after the user has confirmed it. One pasted into the table needs no confirming if nothing is unclear. */
+  async #import(log: Log): Promise<void> {
     const [{ readLogInWorker }, { needsAnswers, importLog }] = await Promise.all([
       import("../files/import/readLogInWorker.ts"),
-      import("../files/import/takeLog.ts"),
+      import("../files/import/importLog.ts"),
       import("../files/import/logDialog.ts"),
     ]);
     const { units, content } = log;
@@ -180,10 +178,10 @@ export class InspectionSession extends LitElement {
         ? null
         : (await readLogInWorker(content, { units }, () => {}, new AbortController().signal)).outcome;
     const { editor } = this;
-    // It may have been given up, with what was open, in the meantime.
+    // The log or the inspection may have been closed in the meantime.
     if (editor === null || log !== this.logs[0]) return;
     if (outcome === null || !outcome.ok || needsAnswers(outcome.value, editor)) {
-      this.asking = log;
+      this.confirming = log;
       return;
     }
     importLog(this, log.name, outcome.value, editor, "add");
@@ -200,8 +198,8 @@ export class InspectionSession extends LitElement {
     history.replaceState(null, "", hashOf({ at: "inspection", id: copy.id }));
   }
 
-  #open(kept: StoredInspection, survey?: string): InspectionEditor {
-    const editor = new InspectionEditor(kept, (changed) => this.#save(changed), survey);
+  #open(stored: StoredInspection, survey?: string): InspectionEditor {
+    const editor = new InspectionEditor(stored, (changed) => this.#save(changed), survey);
     editor.addEventListener("change", () => {
       if (editor === this.editor) this.requestUpdate();
     });
@@ -211,43 +209,44 @@ export class InspectionSession extends LitElement {
     return editor;
   }
 
-  async #save(kept: StoredInspection) {
-    const saving = await saveStored(kept);
-    if (saving.ok) {
-      this.#tabs?.tell({ id: kept.id, revision: saving.kept.revision });
-      if (kept.inspection !== null) this.#askToStayOnce();
-      // A new inspection gets its address once it is kept, so that it is there when the page is loaded again.
-      if (routeOf(location.hash).at === "new" && this.editor?.id === kept.id) {
-        history.replaceState(null, "", hashOf({ at: "inspection", id: kept.id }));
+  async #save(inspection: StoredInspection) {
+    const { id } = inspection;
+    const result = await saveStored(inspection);
+    if (result.ok) {
+      this.#tabs?.send({ id, revision: result.stored.revision });
+      if (inspection.inspection !== null) this.#requestPersistenceOnce();
+      // A new inspection gets its address once it is stored, so that reloading the page finds it.
+      if (routeOf(location.hash).at === "new" && this.editor?.id === id) {
+        history.replaceState(null, "", hashOf({ at: "inspection", id }));
       }
     }
-    return saving;
+    return result;
   }
 
-  /** Asked once there is something worth keeping: then a browser that asks the reader asks at a time that makes sense. */
-  #askToStayOnce(): void {
-    if (this.#hasAsked || EDITION === "file") return;
-    this.#hasAsked = true;
+  /** Called after the first save of a described slide, when the browser's question makes sense to the user. */
+  #requestPersistenceOnce(): void {
+    if (this.#persistenceRequested || EDITION === "file") return;
+    this.#persistenceRequested = true;
     void requestPersistence();
   }
 
-  #hear({ id, revision }: TabMessage): void {
+  #receive({ id, revision }: TabMessage): void {
     const { editor } = this;
     if (editor === null || editor.id !== id || editor.hasUnsaved) return;
     if (revision !== null) {
-      void this.#openKept(id, editor.survey?.id);
+      void this.#openStored(id, editor.survey?.id);
       return;
     }
     notify(this, {
       tone: "wrong",
       text: "This inspection was deleted in another tab. It is still shown here.",
-      action: { label: "Keep it", act: () => this.#openCopy(editor.state) },
+      action: { label: "Save it again", act: () => this.#openCopy(editor.state) },
     });
   }
 
-  readonly #keepNow = (): void => void this.saveNow();
+  readonly #saveNow = (): void => void this.saveNow();
 
-  readonly #leave = (): void => {
+  readonly #onPageHide = (): void => {
     this.#noteVerdict();
     void this.saveNow();
   };
@@ -257,16 +256,16 @@ export class InspectionSession extends LitElement {
   }
 
   readonly #warnOfLoss = (event: BeforeUnloadEvent): void => {
-    if (this.editor?.saveStatus.state === "not kept") event.preventDefault();
+    if (this.editor?.saveStatus.state === "not saved") event.preventDefault();
   };
 }
 
-/** What is not kept is told while the slide is described, too. */
-function keepingStatus({ saveStatus, state }: InspectionEditor) {
+/** The save status, which the setup page shows too. */
+function saveStatusOf({ saveStatus, state }: InspectionEditor) {
   return html`<tightspot-save-status .saveStatus=${saveStatus} ?in-file=${state.inFile === true}></tightspot-save-status>`;
 }
 
-/** Whether readings came in that wait for the slide to be described; further logs then wait for that, too. */
+/** Whether imported readings wait for the slide to be described; further logs then wait, too. */
 function hasWaiting({ inspection, state }: InspectionEditor): boolean {
   return inspection === null && state.draft.waiting !== undefined;
 }

@@ -1,24 +1,24 @@
 import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import type { ListEntry } from "../../records/editorState.ts";
-import { listEntryName, listEntrySummary } from "../editing/listEntryWords.ts";
+import type { ListEntry } from "../../records/inspectionList.ts";
+import { listEntryName, listEntrySummary } from "../files/listEntryWords.ts";
 import { hashOf } from "../ui/route.ts";
 import { controls } from "../ui/sharedStyles.ts";
 import listedInspectionCss from "./listedInspection.css?inline";
 
 declare global {
   interface HTMLElementEventMap {
-    /** What is to be done with an entry; a name where it is to be renamed. */
-    "tightspot-entry": CustomEvent<EntryAction>;
+    /** The user's command for an entry. */
+    "tightspot-entry-action": CustomEvent<EntryAction>;
   }
 }
 
 export type EntryAction =
-  | { readonly wish: "rename"; readonly name: string }
-  | { readonly wish: "duplicate" | "delete" };
+  | { readonly kind: "rename"; readonly name: string }
+  | { readonly kind: "duplicate" | "delete" };
 
-/** One inspection of the list: to open, rename, duplicate and delete. */
-@customElement("tightspot-kept-entry")
+/** One inspection of the list, to open, rename, duplicate and delete. */
+@customElement("tightspot-listed-inspection")
 export class ListedInspection extends LitElement {
   static override styles = [controls, unsafeCSS(listedInspectionCss)];
 
@@ -31,7 +31,7 @@ export class ListedInspection extends LitElement {
     return this.isRenaming ? this.#renaming(entry) : this.#shown(entry);
   }
 
-  /** To the link that opens the inspection. */
+  /** Focuses the link that opens the inspection. */
   override focus(): void {
     this.renderRoot.querySelector("a")?.focus();
   }
@@ -59,7 +59,7 @@ export class ListedInspection extends LitElement {
                   type="button"
                   class="quiet"
                   aria-label=${`Duplicate ${name}`}
-                  @click=${() => this.#wish({ wish: "duplicate" })}
+                  @click=${() => this.#request({ kind: "duplicate" })}
                 >
                   Duplicate
                 </button>`
@@ -68,7 +68,7 @@ export class ListedInspection extends LitElement {
           type="button"
           class="quiet"
           aria-label=${`Delete ${name}`}
-          @click=${() => this.#wish({ wish: "delete" })}
+          @click=${() => this.#request({ kind: "delete" })}
         >
           Delete
         </button>
@@ -98,15 +98,15 @@ export class ListedInspection extends LitElement {
     this.renderRoot.querySelector("input")?.select();
   }
 
-  async #endRenaming(isWanted: boolean): Promise<void> {
+  async #endRenaming(isConfirmed: boolean): Promise<void> {
     const name = this.renderRoot.querySelector("input")?.value.trim() ?? "";
     this.isRenaming = false;
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLElement>(".rename")?.focus();
-    if (isWanted && name !== "" && name !== this.entry?.name) this.#wish({ wish: "rename", name });
+    if (isConfirmed && name !== "" && name !== this.entry?.name) this.#request({ kind: "rename", name });
   }
 
-  #wish(detail: EntryAction): void {
-    this.dispatchEvent(new CustomEvent("tightspot-entry", { detail }));
+  #request(detail: EntryAction): void {
+    this.dispatchEvent(new CustomEvent("tightspot-entry-action", { detail }));
   }
 }

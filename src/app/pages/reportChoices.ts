@@ -12,7 +12,7 @@ import { noteVerdict } from "../history/noteVerdict.ts";
 import { controls } from "../ui/sharedStyles.ts";
 import reportChoicesCss from "./reportChoices.css?inline";
 
-/** What can be done with the report: it opens in a tab of its own, or is saved as a file. */
+/** Links that open the report in another tab or save it as a file. */
 @customElement("tightspot-report-choices")
 export class ReportChoices extends LitElement {
   static override styles = [controls, unsafeCSS(reportChoicesCss)];
@@ -22,7 +22,7 @@ export class ReportChoices extends LitElement {
 
   @property({ attribute: false }) found: Found | null = null;
 
-  /** The inspection with its photographs in it, as the report is to be self-contained, and what it was made from. */
+  /** The inspection with its photographs, which the report contains, and the inspection that it was made from. */
   @state() private whole: { readonly of: Inspection; readonly data: Inspection } | null = null;
 
   readonly #address = new DocumentAddress(this);

@@ -6,16 +6,16 @@ import { askToCompare, type Found } from "../compare/comparisonController.ts";
 import { controls } from "../ui/sharedStyles.ts";
 import "../ui/menu.ts";
 
-/** The report on the survey, to be opened and printed or saved; what makes it is loaded when it is first asked for. */
+/** The menu of reports on the survey; its choices are loaded when it is first opened. */
 @customElement("tightspot-report-menu")
 export class ReportMenu extends LitElement {
   static override styles = controls;
 
   @property({ attribute: false }) inspection: Inspection | null = null;
-  /** Null as long as the survey is not assessed. */
+  /** Null until the survey is assessed. */
   @property({ attribute: false }) assessment: Assessment | null = null;
 
-  /** What two surveys of the slide come to; null as long as they are not compared. */
+  /** The comparison of two surveys; null until they are compared. */
   @property({ attribute: false }) found: Found | null = null;
 
   @state() private isOpen = false;

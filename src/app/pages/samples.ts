@@ -1,10 +1,10 @@
-/** An inspection of the invented workshop, loaded when it is opened. */
+/** A sample inspection, loaded when it is opened. */
 export interface Sample {
   /** Its file's name without the ending. */
   readonly name: string;
   readonly slide: string;
   readonly shows: string;
-  /** Its file, or null where that cannot be had. */
+  /** Its file, or null if it cannot be loaded. */
   load(): Promise<File | null>;
 }
 
@@ -28,7 +28,7 @@ const LABELS = [
   ["no-verdict-mill-knee", "Mill, knee", "a screw that holds up a load"],
 ] as const;
 
-/** Where each lies: beside the page, or within it where the page is one file. */
+/** The address of each: a file beside the page, or data within the single file. */
 const ADDRESSES = import.meta.glob<string>("../../../sample-data/*.json", {
   query: "?url",
   import: "default",

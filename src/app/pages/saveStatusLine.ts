@@ -14,28 +14,28 @@ declare global {
 
 const TIME = new Intl.DateTimeFormat(undefined, { timeStyle: "short" });
 
-/** Whether what is on the page is kept, and what to do when it is not. */
+/** Whether the inspection is saved, and what to do if it is not. */
 @customElement("tightspot-save-status")
 export class SaveStatusLine extends LitElement {
   static override styles = [controls, unsafeCSS(saveStatusLineCss)];
 
-  /** Whether there is a file of all that was entered. */
+  /** Whether a file holds all that was entered. */
   @property({ type: Boolean, attribute: "in-file" }) inFile = false;
   @property({ attribute: false }) saveStatus: SaveStatus = { state: "saving" };
 
   override render() {
     const { saveStatus } = this;
     if (saveStatus.state === "saving") return html`<p class="state">Saving …</p>`;
-    if (saveStatus.state === "kept") {
+    if (saveStatus.state === "saved") {
       return saveStatus.at === ""
         ? nothing
-        : html`<p class="state">Kept in this browser, ${TIME.format(new Date(saveStatus.at))}${this.inFile ? ", and in a file" : " · not in a file yet"}</p>`;
+        : html`<p class="state">Saved in this browser, ${TIME.format(new Date(saveStatus.at))}${this.inFile ? ", and in a file" : " · not in a file yet"}</p>`;
     }
     const { because, problem } = saveStatus;
-    return html`<div class="not-kept" role="alert">
+    return html`<div class="not-saved" role="alert">
       <p><strong>Not saved:</strong> ${problem.what}. ${problem.cure}</p>
       ${
-        because === "elsewhere"
+        because === "conflict"
           ? html`${this.#button("Keep mine as a copy", "tightspot-copy")}
             ${this.#button("Show the other", "tightspot-show-other")}`
           : this.#button("Try again", "tightspot-retry")

@@ -5,8 +5,15 @@ import type { UnitDoubt } from "../../intake/unitDoubts.ts";
 import type { EditorState, PendingInput } from "../../records/editorState.ts";
 import type { FieldBox } from "../editing/fieldBox.ts";
 import { type Field, SETUP_FIELDS } from "../editing/fieldList.ts";
-import { describedSlide, setupText, setupUnits, withSetupText, withUnits } from "../editing/slideSetup.ts";
-import { positionUnitDoubt, withPositionsIn } from "../editing/waitingPlaces.ts";
+import {
+  describedSlide,
+  positionUnitDoubt,
+  setupText,
+  setupUnits,
+  withPositionsIn,
+  withSetupText,
+  withUnits,
+} from "../editing/slideSetup.ts";
 import "../editing/fieldBox.ts";
 import "../files/import/unitQuestion.ts";
 import type { UnitSaid } from "../files/import/unitQuestion.ts";
@@ -15,43 +22,43 @@ import setupPageCss from "./setupPage.css?inline";
 
 declare global {
   interface HTMLElementEventMap {
-    "tightspot-draft": CustomEvent<PendingInput>;
+    "tightspot-pending-input": CustomEvent<PendingInput>;
     "tightspot-described": CustomEvent<EditorState>;
   }
 }
 
 const LENGTHS: readonly Field[] = [SETUP_FIELDS.from, SETUP_FIELDS.to, SETUP_FIELDS.lead, SETUP_FIELDS.limit];
 
-/** Asks for the few things about a slide that have no default. */
+/** Asks for the data of a slide that have no default. */
 @customElement("tightspot-setup-page")
 export class SetupPage extends LitElement {
   static override styles = [controls, unsafeCSS(setupPageCss)];
 
   @property({ attribute: false }) draft: PendingInput = { fields: [], rows: [] };
-  /** Logs that are taken in once the slide is described. */
+  /** Names of logs to import once the slide is described. */
   @property({ attribute: false }) next: readonly string[] = [];
 
-  /** What is wrong or missing is shown only once the reader thinks that all is there. */
-  @state() private hasTried = false;
+  /** Problems are shown only after the first attempt to continue. */
+  @state() private isSubmitted = false;
 
-  /** What is asked about the readings that wait, now that the travel is known. */
+  /** The doubt about the unit of the waiting readings, once the travel is known. */
   @state() private doubt: UnitDoubt | undefined;
 
-  /** To the heading, so that it is read out, and the units come before the lengths that are in them. */
+  /** Focuses the heading: it is read out, and the units come before the lengths. */
   override firstUpdated(): void {
     this.renderRoot.querySelector("h1")?.focus();
   }
 
   override render() {
     const described = describedSlide(this.draft);
-    const problems = described.ok || !this.hasTried ? new Map<string, string>() : described.problems;
+    const problems = described.ok || !this.isSubmitted ? new Map<string, string>() : described.problems;
     const waiting = this.draft.waiting?.readings.length ?? 0;
     return html`
       <form class="sheet" novalidate @submit=${this.#submit}>
         <div>
           <h1 tabindex="-1">Which slide is it?</h1>
           <p class="lead-in">
-            ${this.#whatWaits(waiting)} Everything else has a usual value, which is
+            ${this.#waitingWords(waiting)} Everything else has a usual value, which is
             shown and can be changed later.
           </p>
         </div>
@@ -67,7 +74,7 @@ export class SetupPage extends LitElement {
               .problem=${problems.get(field.path) ?? ""}
               .units=${setupUnits(this.draft)}
               @tightspot-typed=${({ detail }: CustomEvent<string>) =>
-                this.#become(withSetupText(this.draft, field.path, detail))}
+                this.#change(withSetupText(this.draft, field.path, detail))}
               @keydown=${this.#onKey}
             ></tightspot-field>`,
           )}
@@ -85,7 +92,7 @@ export class SetupPage extends LitElement {
     `;
   }
 
-  #whatWaits(readings: number): string {
+  #waitingWords(readings: number): string {
     if (readings === 0) return "";
     const counted = readings === 1 ? "One reading is" : `${readings} readings are`;
     const after = this.next.length === 0 ? "" : `, then ${this.next.join(" and ")}`;
@@ -98,18 +105,18 @@ export class SetupPage extends LitElement {
         type="radio"
         name="units"
         .checked=${setupUnits(this.draft) === units}
-        @change=${() => this.#become(withUnits(this.draft, units))}
+        @change=${() => this.#change(withUnits(this.draft, units))}
       />
       ${label}
     </label>`;
   }
 
-  #become(draft: PendingInput): void {
+  #change(draft: PendingInput): void {
     this.doubt = undefined;
-    this.dispatchEvent(new CustomEvent("tightspot-draft", { detail: draft }));
+    this.dispatchEvent(new CustomEvent("tightspot-pending-input", { detail: draft }));
   }
 
-  /** Enter goes on to the next field, and from the last one starts. */
+  /** Enter moves to the next field; in the last one it submits. */
   #onKey(event: KeyboardEvent): void {
     if (event.key !== "Enter") return;
     event.preventDefault();
@@ -119,7 +126,7 @@ export class SetupPage extends LitElement {
     else this.renderRoot.querySelector("form")?.requestSubmit();
   }
 
-  /** Starts with the positions of the readings in the unit that the reader says. */
+  /** Starts with the positions of the readings in the unit that the user gives. */
   #sayUnit({ unit }: UnitSaid): void {
     const draft = unit === this.doubt?.unit ? this.draft : withPositionsIn(this.draft, unit);
     const described = describedSlide(draft);
@@ -139,7 +146,7 @@ export class SetupPage extends LitElement {
       if (this.doubt === undefined) this.#start(described.state);
       return;
     }
-    this.hasTried = true;
+    this.isSubmitted = true;
     await this.updateComplete;
     const first = LENGTHS.findIndex(({ path }) => described.problems.has(path));
     this.renderRoot.querySelectorAll<FieldBox>("tightspot-field")[first]?.focus();

@@ -12,7 +12,7 @@ import startPageCss from "./startPage.css?inline";
 
 const NOT_LOADED = "The sample could not be loaded. Check the network, or load the page again.";
 
-/** The first screen: what this is, and the ways to begin. */
+/** The first screen: what the program does, and how to begin. */
 @customElement("tightspot-start-page")
 export class StartPage extends LitElement {
   static override styles = [controls, unsafeCSS(startPageCss)];
@@ -49,10 +49,10 @@ export class StartPage extends LitElement {
         ${startPicture}
       </div>
       <div class="rest">
-        <tightspot-kept-list></tightspot-kept-list>
+        <tightspot-inspection-list></tightspot-inspection-list>
         ${this.#samples()}
       </div>
-      <tightspot-device-note></tightspot-device-note>
+      <tightspot-storage-note></tightspot-storage-note>
       ${
         this.isPasting
           ? html`<tightspot-paste-dialog @tightspot-paste-done=${this.#pasted}></tightspot-paste-dialog>`

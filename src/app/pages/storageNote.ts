@@ -9,18 +9,18 @@ import {
 import { controls } from "../ui/sharedStyles.ts";
 import storageNoteCss from "./storageNote.css?inline";
 
-/** The browser's offer to install the page; the language's own types do not have it. */
+/** The browser's offer to install the page; the language's own types lack it. */
 interface InstallOffer extends Event {
   prompt(): Promise<unknown>;
 }
 
-/** Where what is entered is kept, whether it stays there, and whether the page works without network. */
-@customElement("tightspot-device-note")
+/** Says where inspections are stored, whether they stay there, and whether the page works offline. */
+@customElement("tightspot-storage-note")
 export class StorageNote extends LitElement {
   static override styles = [controls, unsafeCSS(storageNoteCss)];
 
-  @state() private stays: StoragePersistence = null;
-  /** Whether the browser was asked here, and refused. */
+  @state() private persistence: StoragePersistence = null;
+  /** Whether the browser refused a request made here. */
   @state() private isRefused = false;
   @state() private worksOffline = false;
   @state() private install: InstallOffer | null = null;
@@ -31,7 +31,7 @@ export class StorageNote extends LitElement {
     window.addEventListener("appinstalled", this.#onInstalled);
     if (EDITION === "file") return;
     void storagePersistence().then((answer) => {
-      this.stays = answer;
+      this.persistence = answer;
     });
     if ("serviceWorker" in navigator) {
       void navigator.serviceWorker.ready.then(() => {
@@ -55,28 +55,28 @@ export class StorageNote extends LitElement {
 
   #ofFile() {
     return html`<p>
-        This Tightspot is one file, and needs no network. What you enter is kept by this browser on this computer, not
-        in that file: every Tightspot that is opened from a file in this browser shows the same list.
+        This Tightspot is one file and needs no network. This browser saves what you enter on this computer, not in
+        that file: every Tightspot opened from a file in this browser shows the same list.
       </p>
       <p>
-        No browser promises to keep what was entered in a page that is a file. Save a file of what must last: “Save a
+        No browser promises to keep what a page opened from a file has saved. Save a file of what must last: “Save a
         file” is above every inspection.
       </p>`;
   }
 
   #served() {
-    return html`<p role="status">${this.#whetherItStays()} ${this.worksOffline ? "The page works without network." : ""}</p>
+    return html`<p role="status">${this.#persistenceWords()} ${this.worksOffline ? "The page works without network." : ""}</p>
       ${
         window.isSecureContext
           ? nothing
           : html`<p>
               This address is not secure (https), so the page can neither be installed nor work without network here,
-              nor read a gauge on a cable, nor ask the browser to keep what is entered. All else works.
+              nor read a gauge on a cable, nor ask the browser to keep what you enter. All else works.
             </p>`
       }
       <div class="ways">
         ${
-          this.stays === "may be cleared" && !this.isRefused
+          this.persistence === "may be cleared" && !this.isRefused
             ? html`<button type="button" @click=${this.#ask}>Ask the browser to keep it</button>`
             : nothing
         }
@@ -89,18 +89,18 @@ export class StorageNote extends LitElement {
       </div>`;
   }
 
-  #whetherItStays(): string {
-    if (this.stays === "stays") {
-      return "What you enter is kept by this browser, which has agreed to keep it until you delete it.";
+  #persistenceWords(): string {
+    if (this.persistence === "persistent") {
+      return "This browser saves what you enter, and has agreed to keep it until you delete it.";
     }
     if (this.isRefused)
-      return "The browser was asked to keep what you enter, and does not promise it: save a file of what must last.";
-    return "What you enter is kept by this browser, which may clear it when space runs short, and forgets it with a private window: save a file of what must last.";
+      return "The browser does not promise to keep what you enter: save a file of what must last.";
+    return "This browser saves what you enter. It may clear it when space runs short, and forgets it with a private window: save a file of what must last.";
   }
 
   async #ask(): Promise<void> {
-    this.stays = await requestPersistence();
-    this.isRefused = this.stays !== "stays";
+    this.persistence = await requestPersistence();
+    this.isRefused = this.persistence !== "persistent";
   }
 
   readonly #onInstallOffer = (event: Event): void => {

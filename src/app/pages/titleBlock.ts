@@ -5,13 +5,13 @@ import type { EditorState } from "../../records/editorState.ts";
 import { DETAILS } from "../editing/fieldList.ts";
 import type { InspectionEditor } from "../editing/inspectionEditor.ts";
 import "../editing/fieldGrid.ts";
-import { surveyName } from "../editing/surveyName.ts";
+import { surveyName } from "../editing/surveys.ts";
 import { isOpen } from "../ui/isOpen.ts";
 import { notify } from "../ui/notice.ts";
 import { controls, fold } from "../ui/sharedStyles.ts";
 import titleBlockCss from "./titleBlock.css?inline";
 
-/** What is inspected, as in the title block of a drawing, and all that can be said about it. */
+/** The title block of the inspection, and all fields of slide and survey behind “Details”. */
 @customElement("tightspot-title-block")
 export class TitleBlock extends LitElement {
   static override styles = [controls, fold, unsafeCSS(titleBlockCss)];

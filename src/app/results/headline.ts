@@ -1,13 +1,13 @@
 import type { Assessment } from "../../analysis/assessment.ts";
 import { LEAST_STATIONS } from "../../inspection/leastStations.ts";
-import { verdictTitle } from "../../report/verdictTitle.ts";
+import { verdictTitle } from "../../report/summary.ts";
 
-/** Whether there are stations enough to speak of a verdict, or there can be none however many there are. */
+/** Whether there are enough stations for a verdict, or the slide can have none. */
 export function isReady({ stations, verdict }: Assessment): boolean {
   return stations.length >= LEAST_STATIONS || verdict === "no-verdict";
 }
 
-/** The verdict in a few words; before there can be one, how far it is. */
+/** The verdict in a few words; with too few stations, how many more it needs. */
 export function headline(assessment: Assessment): string {
   if (isReady(assessment)) return verdictTitle(assessment);
   const more = LEAST_STATIONS - assessment.stations.length;

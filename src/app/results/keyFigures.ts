@@ -12,7 +12,7 @@ interface KeyFigure {
   readonly estimate: Estimate;
 }
 
-/** The figures that the verdict rests on, each with how far it may be out. The first two make up the third. */
+/** The figures that the verdict rests on, each with its interval. The first two add up to the third. */
 export function keyFigures(assessment: Assessment, lengths: Lengths) {
   const { verdict, uniform, uneven, greatest } = assessment;
   const figures: readonly KeyFigure[] = [
@@ -33,13 +33,13 @@ export function keyFigures(assessment: Assessment, lengths: Lengths) {
   </dl>`;
 }
 
-/** The place is named only where the readings show that there is one. */
+/** Names the loosest spot only if the readings show that there is one. */
 function greatestTerm(assessment: Assessment, lengths: Lengths): string {
   if (evennessOf(assessment, lengths) !== "uneven") return "Greatest";
   return `Greatest, at ${lengths.spot(assessment.loosestSpot.position)}`;
 }
 
-/** What the repair leaves that can be made to this nut. */
+/** The greatest lost motion after the repair that this nut allows. */
 function left({ verdict, settings, afterAdjusting, afterNewNuts }: Assessment): KeyFigure {
   return settings.adjustable && verdict !== "replace-nuts"
     ? { term: "Left after adjusting", about: "take-up", estimate: afterAdjusting.worst }

@@ -3,7 +3,7 @@ import { customElement, property, state } from "lit/decorators.js";
 import { controls } from "../ui/sharedStyles.ts";
 import verdictBarCss from "./verdictBar.css?inline";
 
-/** The verdict in one line at the top of a narrow screen, while the place where this stands is scrolled out above. */
+/** The verdict in one line at the top of a narrow screen, while this element itself is scrolled out above it. */
 @customElement("tightspot-verdict-bar")
 export class VerdictBar extends LitElement {
   static override styles = [controls, unsafeCSS(verdictBarCss)];
@@ -16,7 +16,7 @@ export class VerdictBar extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    // As if the screen went on below without end: out of sight is then only what is above it.
+    // With a viewport that is endless below, only what is above it does not intersect.
     this.#watch = new IntersectionObserver(
       (entries) => {
         this.isAbove = entries.at(-1)?.isIntersecting === false;

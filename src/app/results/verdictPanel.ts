@@ -23,7 +23,7 @@ import "./whatIf/whatIfSection.ts";
 import keyFiguresCss from "./keyFigures.css?inline";
 import verdictPanelCss from "./verdictPanel.css?inline";
 
-/** The verdict in a sentence, with its numbers and the profile; before there can be one, what it still needs. */
+/** The verdict with its figures, profile and screw; without enough stations, what it still needs. */
 @customElement("tightspot-verdict")
 export class VerdictPanel extends LitElement {
   static override styles = [controls, unsafeCSS(keyFiguresCss), unsafeCSS(verdictPanelCss)];
@@ -33,8 +33,8 @@ export class VerdictPanel extends LitElement {
   @property({ attribute: false }) answer: Answer | null = null;
   @property({ type: Boolean }) busy = false;
   @property({ attribute: false }) editor: InspectionEditor | null = null;
-  /** What it takes to decide anew at other settings. */
-  @property({ attribute: false }) kept: RetainedDraws | null = null;
+  /** The draws, for deciding again at other settings. */
+  @property({ attribute: false }) draws: RetainedDraws | null = null;
 
   #picture: ProfilePicture | null = null;
   readonly #stages = new DeferredRender(this, 1, () => this.answer?.ok === true);
@@ -48,12 +48,12 @@ export class VerdictPanel extends LitElement {
   override render() {
     const { inspection, survey, answer } = this;
     if (inspection === null || survey === null) return nothing;
-    if (answer === null || !answer.ok) return this.#nothingYet(survey, answer);
+    if (answer === null || !answer.ok) return this.#withoutVerdict(survey, answer);
     const assessment = answer.value;
     const lengths = lengthsIn(inspection.slide.units, assessment.resolution);
     const isEnough = isReady(assessment);
     return html`<section
-      class="sheet tone-${isEnough ? TONES[assessment.verdict] : "plain"} ${this.#stages.isWhole ? "" : "coming"}"
+      class="sheet tone-${isEnough ? TONES[assessment.verdict] : "plain"} ${this.#stages.isComplete ? "" : "coming"}"
       aria-label="Verdict"
       aria-busy=${this.busy}
     >
@@ -70,7 +70,7 @@ export class VerdictPanel extends LitElement {
         <tightspot-verdict-bar .text=${headline(assessment)}></tightspot-verdict-bar>
       </div>
       ${isEnough ? keyFigures(assessment, lengths) : nothing}
-      ${this.#stages.isWhole ? this.#further(assessment, inspection.slide, isEnough) : nothing}
+      ${this.#stages.isComplete ? this.#further(assessment, inspection.slide, isEnough) : nothing}
     </section>`;
   }
 
@@ -92,13 +92,13 @@ export class VerdictPanel extends LitElement {
               .editor=${this.editor}
               .slide=${slide}
               .assessment=${assessment}
-              .kept=${this.kept}
+              .draws=${this.draws}
             ></tightspot-what-if-section>`
           : nothing
       }`;
   }
 
-  #nothingYet(survey: Survey, answer: Answer | null) {
+  #withoutVerdict(survey: Survey, answer: Answer | null) {
     const hasReadings = survey.readings.some(({ excluded }) => excluded === undefined);
     if (answer?.ok === false && hasReadings) {
       return html`<section class="sheet" aria-label="Verdict">
@@ -148,7 +148,7 @@ export class VerdictPanel extends LitElement {
   }
 }
 
-/** Where a slide gets no verdict for what it is, no other limit gives it one. */
+/** Whether other settings may change the verdict: not if the slide cannot have one. */
 function mayChange({ reasons }: Assessment): boolean {
   return !reasons.includes("holds-load") && !reasons.includes("spring-loaded");
 }

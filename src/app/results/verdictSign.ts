@@ -10,7 +10,7 @@ const nut = (y: number) =>
     transform="translate(2 0)"
   />`;
 
-/** What each verdict looks like: the nut, the screw, and what is done about them. */
+/** The sign of each verdict: the nut, the screw, and what to do about them. */
 const SIGNS: Readonly<Record<Verdict, SVGTemplateResult>> = {
   "leave-alone": svg`<circle cx="24" cy="24" r="19" /><path d="m15 25 6 6 12-14" stroke-width="4" />`,
   "correct-end-float": svg`<path d="M14 17h30v14H14z" fill="var(--steel-body)" stroke="var(--steel)" />
@@ -24,6 +24,7 @@ const SIGNS: Readonly<Record<Verdict, SVGTemplateResult>> = {
   "no-verdict": svg`<path d="M16 4h16l12 12v16L32 44H16L4 32V16z" /><path d="M24 13v14M24 34v1" stroke-width="4" />`,
 };
 
+/** The sign of a verdict, for decoration: screen readers skip it. */
 export function verdictSign(verdict: Verdict) {
   return svg`<svg
     viewBox="0 0 48 48"

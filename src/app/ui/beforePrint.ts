@@ -8,28 +8,28 @@ window.addEventListener("afterprint", () => {
   printing = false;
 });
 
-/** Whether the page is being made ready for paper, which waits for nothing. */
+/** Whether the page is being printed: elements then render everything at once. */
 export function isPrinting(): boolean {
   return printing;
 }
 
-/** Makes an element ready for paper: one that is there when printing begins, and one that only comes to be for it. */
+/** Prepares an element for printing, also if it is added to the page while printing. */
 export class BeforePrint implements ReactiveController {
   readonly #host: ReactiveControllerHost;
-  readonly #makeReady: () => void;
+  readonly #prepare: () => void;
 
-  constructor(host: ReactiveControllerHost, makeReady: () => void) {
+  constructor(host: ReactiveControllerHost, prepare: () => void) {
     this.#host = host;
-    this.#makeReady = makeReady;
+    this.#prepare = prepare;
     host.addController(this);
   }
 
   hostConnected(): void {
-    window.addEventListener("beforeprint", this.#makeReady);
-    if (printing) void this.#host.updateComplete.then(this.#makeReady);
+    window.addEventListener("beforeprint", this.#prepare);
+    if (printing) void this.#host.updateComplete.then(this.#prepare);
   }
 
   hostDisconnected(): void {
-    window.removeEventListener("beforeprint", this.#makeReady);
+    window.removeEventListener("beforeprint", this.#prepare);
   }
 }

@@ -1,51 +1,51 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
-import { afterPaint } from "./afterPaint.ts";
 import { BeforePrint } from "./beforePrint.ts";
+import { afterPaint } from "./scheduling.ts";
 
 /**
- * Lets an element come to be in stages, each in a frame of its own, so that what is seen first is seen soon and
- * nothing keeps the reader waiting for all of it. For printing, all of it is there at once.
+ * Renders an element in stages, each in a frame of its own, so that its first part is seen soon and the page stays
+ * responsive. Printing renders all stages at once.
  */
 export class DeferredRender implements ReactiveController {
-  /** How many stages are there beside the first. */
-  reached = 0;
+  /** The stage to render; 0 is the first. */
+  stage = 0;
 
   readonly #host: ReactiveControllerHost;
   readonly #last: number;
-  readonly #mayBegin: () => boolean;
-  #isComing = false;
+  readonly #canStart: () => boolean;
+  #isScheduled = false;
 
   /**
-   * @param last how many stages there are beside the first
-   * @param mayBegin whether the first is there yet
+   * @param last the last stage
+   * @param canStart whether the first stage is complete
    */
-  constructor(host: ReactiveControllerHost, last: number, mayBegin: () => boolean = () => true) {
+  constructor(host: ReactiveControllerHost, last: number, canStart: () => boolean = () => true) {
     this.#host = host;
     this.#last = last;
-    this.#mayBegin = mayBegin;
+    this.#canStart = canStart;
     host.addController(this);
-    new BeforePrint(host, this.toLast);
+    new BeforePrint(host, this.finish);
   }
 
   hostUpdated(): void {
-    if (this.#isComing || this.isWhole || !this.#mayBegin()) return;
-    this.#isComing = true;
+    if (this.#isScheduled || this.isComplete || !this.#canStart()) return;
+    this.#isScheduled = true;
     afterPaint(() => {
-      this.#isComing = false;
-      this.#reach(Math.min(this.reached + 1, this.#last));
+      this.#isScheduled = false;
+      this.#setStage(Math.min(this.stage + 1, this.#last));
     });
   }
 
-  /** What needs all of it does not wait. */
-  readonly toLast = (): void => this.#reach(this.#last);
+  /** Renders all stages now. */
+  readonly finish = (): void => this.#setStage(this.#last);
 
-  get isWhole(): boolean {
-    return this.reached === this.#last;
+  get isComplete(): boolean {
+    return this.stage === this.#last;
   }
 
-  #reach(stage: number): void {
-    if (stage === this.reached) return;
-    this.reached = stage;
+  #setStage(stage: number): void {
+    if (stage === this.stage) return;
+    this.stage = stage;
     this.#host.requestUpdate();
   }
 }

@@ -1,4 +1,4 @@
-/** Whether the fold that was just opened or closed is open now. */
+/** Whether the `details` element of a toggle event is open. */
 export function isOpen({ target }: Event): boolean {
   return target instanceof HTMLDetailsElement && target.open;
 }

@@ -4,7 +4,7 @@ import { isOpen } from "./isOpen.ts";
 import menuCss from "./menu.css?inline";
 import { controls } from "./sharedStyles.ts";
 
-/** Choices behind a word of the bar. */
+/** A button that opens a list of choices. */
 @customElement("tightspot-menu")
 export class Menu extends LitElement {
   static override styles = [controls, unsafeCSS(menuCss)];

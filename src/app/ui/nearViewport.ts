@@ -1,35 +1,35 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 
-/** So near the screen it is made ready to be seen. */
+/** The distance from the screen that counts as near. */
 const NEAR = "400px 0px";
 
-/** Whether an element is on the screen or near it: what is drawn on it need not follow what is typed elsewhere. */
+/** Whether an element is on the screen or near it. One that is far away need not be redrawn at every key. */
 export class NearViewport implements ReactiveController {
   isNear = false;
 
   readonly #host: ReactiveControllerHost & Element;
-  readonly #changed: () => void;
-  #watch: IntersectionObserver | null = null;
+  readonly #onChange: () => void;
+  #observer: IntersectionObserver | null = null;
 
-  /** @param changed is told when it comes near or goes */
-  constructor(host: ReactiveControllerHost & Element, changed: () => void) {
+  /** @param onChange is called when the element comes near or moves away */
+  constructor(host: ReactiveControllerHost & Element, onChange: () => void) {
     this.#host = host;
-    this.#changed = changed;
+    this.#onChange = onChange;
     host.addController(this);
   }
 
   hostConnected(): void {
-    this.#watch = new IntersectionObserver(
+    this.#observer = new IntersectionObserver(
       (entries) => {
         this.isNear = entries.at(-1)?.isIntersecting === true;
-        this.#changed();
+        this.#onChange();
       },
       { rootMargin: NEAR },
     );
-    this.#watch.observe(this.#host);
+    this.#observer.observe(this.#host);
   }
 
   hostDisconnected(): void {
-    this.#watch?.disconnect();
+    this.#observer?.disconnect();
   }
 }

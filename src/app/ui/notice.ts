@@ -1,7 +1,7 @@
-/** A short message to the reader, with one thing to do about it where there is one. */
+/** A short message to the user, with one action if there is something to do. */
 export interface Notice {
   readonly text: string;
-  /** `wrong` is spoken at once by a screen reader. */
+  /** A screen reader speaks `wrong` at once. */
   readonly tone: "done" | "wrong";
   readonly action?: { readonly label: string; readonly act: () => void };
 }
@@ -9,18 +9,15 @@ export interface Notice {
 declare global {
   interface HTMLElementEventMap {
     "tightspot-notice": CustomEvent<Notice>;
-    /** A notice that was dismissed, or acted upon. */
+    /** The notice was dismissed, or its action taken. */
     "tightspot-notice-done": CustomEvent<Notice>;
   }
 }
 
-/**
- * The notices to show once another has come. What went wrong stays until it is dismissed; what was done, until
- * something else is done.
- */
+/** The notices after a new one. An error stays until it is dismissed, any other notice until the next one. */
 export function withNotice(notices: readonly Notice[], next: Notice): readonly Notice[] {
-  const staying = notices.filter(({ tone }) => tone === "wrong" || next.tone === "wrong");
-  return [...staying.filter(({ text }) => text !== next.text), next];
+  const remaining = notices.filter(({ tone }) => tone === "wrong" || next.tone === "wrong");
+  return [...remaining.filter(({ text }) => text !== next.text), next];
 }
 
 /** Shows a notice. */

@@ -5,7 +5,7 @@ import type { Notice } from "./notice.ts";
 import noticeBarCss from "./noticeBar.css?inline";
 import { controls } from "./sharedStyles.ts";
 
-/** The notices, at the foot of the screen. Long ones and many scroll, so that the page stays in sight above them. */
+/** The notices at the bottom of the screen; they scroll if they take too much of it. */
 @customElement("tightspot-notice-bar")
 export class NoticeBar extends LitElement {
   static override styles = [controls, unsafeCSS(noticeBarCss)];
@@ -13,7 +13,7 @@ export class NoticeBar extends LitElement {
   @property({ attribute: false }) notices: readonly Notice[] = [];
 
   override render() {
-    // Both are there from the start: a screen reader speaks what is put into them, and only that.
+    // Both are always present: a screen reader speaks what is added to them.
     return html`<div class="notices">
       <div role="alert" aria-atomic="false">${this.#list("wrong")}</div>
       <div role="status" aria-atomic="false">${this.#list("done")}</div>

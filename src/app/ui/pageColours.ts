@@ -1,6 +1,6 @@
 import { LIGHT_PALETTE, type Palette } from "../../picture/palette.ts";
 
-/** The pictures' colours as they are on the page: those of its tokens, which follow the light and the reader's choice. */
+/** The colours of pictures on the page: its CSS tokens, which follow light and dark mode. */
 export const PAGE_COLOURS: Readonly<Record<keyof Palette, string>> = {
   paper: "var(--sheet)",
   ink: "var(--ink)",
@@ -19,8 +19,8 @@ const ON_PAGE = new Map(
 );
 
 /**
- * A drawn picture in the colours that the page has, which follow the reader's choice of light or dark and are light on
- * paper. Only whole values of attributes are changed: no text has a quotation mark that is not escaped.
+ * An SVG picture in the colours of the page, which follow light and dark mode and are light in print. Replaces only whole
+ * attribute values: quotation marks in text are escaped.
  */
 export function inPageColours(svg: string): string {
   return svg.replace(/"(#[0-9a-f]{6})"/g, (value, colour: string) => {

@@ -1,8 +1,8 @@
-/** Where on the page the reader is: the part of the address behind `#`. */
+/** What the page shows: the part of the address after `#`. */
 export type Route =
   | { readonly at: "start" }
   | { readonly at: "new" }
-  /** Help, at a topic where one is named. */
+  /** Help, at a topic if one is named. */
   | { readonly at: "help"; readonly topic?: string }
   | { readonly at: "inspection"; readonly id: string; readonly survey?: string };
 

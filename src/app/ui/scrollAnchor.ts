@@ -1,28 +1,28 @@
 import type { ReactiveController } from "lit";
 
-/** Told by a part that has brought itself to where it is to be seen. */
+/** The event of an element that has scrolled itself into view. */
 export const SCROLLED_INTO_VIEW = "tightspot-in-sight";
 
 /**
- * Keeps what is typed in where it is on the screen while a part above it grows or shrinks: on a narrow screen the
- * verdict stands over the readings, and changes with every one of them.
+ * Keeps the focused field at its place on the screen while an element above it changes its height: on a narrow screen
+ * the verdict is above the readings, and changes with each of them.
  *
- * Between a change of height and its being noticed, the browser may scroll by itself to show the field that is typed
- * in. What counts is therefore where the page stood when the height last was what it was known to be.
+ * Before a change of height is observed, the browser may scroll by itself to show the focused field. The scroll position
+ * to restore is therefore the last one at the known height.
  */
 export class ScrollAnchor implements ReactiveController {
   #height: number | null = null;
   #scroll = 0;
-  readonly #watch = new ResizeObserver(() => {
+  readonly #observer = new ResizeObserver(() => {
     const height = this.#heightNow();
-    if (this.#height !== null && height !== this.#height && this.#isTypedBelow())
+    if (this.#height !== null && height !== this.#height && this.#isFocusBelow())
       window.scrollTo(window.scrollX, this.#scroll + height - this.#height);
-    this.#settle();
+    this.#remember();
   });
 
   /**
-   * @param above finds the part that changes its height
-   * @param below finds the part that is typed in
+   * @param above finds the element that changes its height
+   * @param below finds the element that may hold the focused field
    */
   constructor(
     private readonly above: () => Element | null,
@@ -30,28 +30,28 @@ export class ScrollAnchor implements ReactiveController {
   ) {}
 
   hostConnected(): void {
-    window.addEventListener("scroll", this.#scrolled, { passive: true });
-    window.addEventListener(SCROLLED_INTO_VIEW, this.#settle);
+    window.addEventListener("scroll", this.#onScroll, { passive: true });
+    window.addEventListener(SCROLLED_INTO_VIEW, this.#remember);
   }
 
   hostUpdated(): void {
     const above = this.above();
-    if (above !== null) this.#watch.observe(above);
+    if (above !== null) this.#observer.observe(above);
   }
 
   hostDisconnected(): void {
-    window.removeEventListener("scroll", this.#scrolled);
-    window.removeEventListener(SCROLLED_INTO_VIEW, this.#settle);
-    this.#watch.disconnect();
+    window.removeEventListener("scroll", this.#onScroll);
+    window.removeEventListener(SCROLLED_INTO_VIEW, this.#remember);
+    this.#observer.disconnect();
     this.#height = null;
   }
 
-  readonly #scrolled = (): void => {
+  readonly #onScroll = (): void => {
     if (this.#heightNow() === this.#height) this.#scroll = window.scrollY;
   };
 
-  /** Where the page stands now is where it is to stay. */
-  readonly #settle = (): void => {
+  /** Takes the present height and scroll position as the ones to keep. */
+  readonly #remember = (): void => {
     this.#height = this.#heightNow();
     this.#scroll = window.scrollY;
   };
@@ -60,7 +60,7 @@ export class ScrollAnchor implements ReactiveController {
     return this.above()?.getBoundingClientRect().height ?? 0;
   }
 
-  #isTypedBelow(): boolean {
+  #isFocusBelow(): boolean {
     const above = this.above();
     const below = this.below();
     if (above === null || below === null || !below.matches(":focus-within")) return false;

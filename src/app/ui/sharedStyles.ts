@@ -4,9 +4,9 @@ import foldCss from "./fold.css?inline";
 import foldNoteCss from "./foldNote.css?inline";
 import sectionFoldCss from "./sectionFold.css?inline";
 
-// One style sheet object each, which all components that use it share.
+// One style sheet object each, shared by all components that use it.
 
-/** Buttons, fields and type. */
+/** Buttons, fields and text. */
 export const controls = unsafeCSS(controlsCss);
 
 /** A plain `details` element. */

@@ -6,13 +6,12 @@ import { assessTask, type Reply, type Request } from "./assessTask.ts";
 /** The built worker lies beside the built command. */
 const WORKER = new URL("./assessing.js", import.meta.url);
 
-/** Fewer surveys than this are sooner done than another thread has started and its engine has compiled the analysis. */
+/** Fewer surveys than this are assessed sooner than another thread starts and compiles the analysis. */
 const WORTH_A_WORKER = 6;
 
 /**
- * Assesses surveys on as many of the machine's cores as pays, and gives each with its reply in the order given, as soon
- * as it and those before it are done. How many threads there are changes nothing else: each survey has random numbers
- * of its own.
+ * Assesses surveys on as many cores as are worth their start, and yields each with its reply in the order given, as soon
+ * as it and those before it are done. The number of threads does not change a result: each survey has its own seed.
  */
 export async function* assessInOrder<Asked extends Request>(
   requests: readonly Asked[],
@@ -31,7 +30,7 @@ interface Awaited<Asked> {
   readonly settle: (reply: Reply) => void;
 }
 
-/** Each worker takes the next request when it has done its last. */
+/** Shares requests out: each worker takes the next one when it is free. */
 function sharedOut<Asked extends Request>(
   requests: readonly Asked[],
   workers: number,
@@ -44,7 +43,7 @@ function sharedOut<Asked extends Request>(
       try {
         settle(await ask(worker, request));
       } catch (fault) {
-        // The thread ended over this survey, as where memory ran out; the next has one of its own.
+        // The thread ended at this survey, for example out of memory: the next survey gets a new one.
         settle({ fault });
         worker = new Worker(WORKER);
       }

@@ -1,4 +1,4 @@
-import { isRead, surveysInTime } from "../../analysis/surveysInTime.ts";
+import { hasReadings, surveysByDate } from "../../analysis/surveysByDate.ts";
 import { type FileProblem, failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import type { FileRead, SurveyRead } from "../fileRead.ts";
@@ -7,17 +7,21 @@ import type { FileReader } from "../fileReader.ts";
 /** One survey to assess. */
 export interface Task extends SurveyRead {
   readonly file: string;
-  /** Whether it is the one that stands for its slide where a slide is told of once. */
+  /** Whether it is the survey that represents its slide in an overview. */
   readonly standsForSlide: boolean;
 }
 
 export interface TasksRead {
   readonly tasks: readonly Task[];
-  /** Files that could not be read, and rows of logs that could not while the rest was. */
+  /** Files that could not be read, and rows of logs that could not be read. */
   readonly unread: readonly FileProblem[];
 }
 
-/** What there is to assess in the files: the survey of that id of each, or all. */
+/**
+ * The surveys to assess in the files.
+ *
+ * @param id only the survey with this id; all where undefined
+ */
 export async function readTasks(
   files: readonly string[],
   reader: FileReader<Inspection>,
@@ -45,10 +49,10 @@ function tasksOf(file: string, { surveys }: FileRead, id: string | undefined): O
     : succeeded(found.map((each) => ({ ...each, file, standsForSlide: each.survey === latest })));
 }
 
-/** The latest survey that holds readings; where none does, the latest, which then says what is the matter. */
+/** The latest survey that holds readings; where none does, the latest, whose assessment then says so. */
 function latestOf(surveys: readonly SurveyRead[]): string | undefined {
-  const inTime = surveysInTime(
+  const inTime = surveysByDate(
     surveys.flatMap(({ inspection, survey }) => inspection.surveys.filter(({ id }) => id === survey)),
   );
-  return (inTime.findLast(isRead) ?? inTime.at(-1))?.id;
+  return (inTime.findLast(hasReadings) ?? inTime.at(-1))?.id;
 }

@@ -17,15 +17,15 @@ import { type Command, type CommandLine, type ExitCode, textOf } from "../comman
 import { fileReader } from "../fileReader.ts";
 import { LOG_OPTIONS } from "../logOptions.ts";
 import { filesNamed } from "../operands.ts";
-import { complain, tellFault, write, writeOut } from "../output.ts";
+import { printFault, printProblem, write, writeOut } from "../output.ts";
 import { OVERRIDES } from "../overrides.ts";
 import { sourceName } from "../source.ts";
 
-/** How a survey that the program failed at is told of beside the others. */
+/** The problem of a survey at which the program failed. */
 const FAULT: Problem = {
   where: "",
   what: "the program failed at it",
-  cure: "This is a fault of the program, told on standard error.",
+  cure: "This is a fault of the program; standard error shows it.",
 };
 const BETWEEN_SURVEYS = "─".repeat(80);
 
@@ -52,7 +52,7 @@ export const assess: Command = {
   run,
 };
 
-/** How assessments are told: each as JSON or in words, or all together, a line for each slide. */
+/** How assessments are printed: each as JSON or in words, or all together, a line for each slide. */
 type OutputMode = "json" | "words" | "lines";
 
 async function run(line: CommandLine): Promise<ExitCode> {
@@ -62,52 +62,51 @@ async function run(line: CommandLine): Promise<ExitCode> {
     return refuse({ where: "assess", what: "no file was named", cure: "Name inspections or CSV logs." });
   }
   const named = await filesNamed(line.operands);
-  const telling: OutputMode = line.options.json === true ? "json" : named.anyFolder ? "lines" : "words";
+  const mode: OutputMode = line.options.json === true ? "json" : named.anyFolder ? "lines" : "words";
   const read = await readTasks(named.files, reader.value, textOf(line, "survey"));
-  for (const { problem, file } of [...named.unread, ...read.unread]) complain(problem, sourceName(file));
-  const tasks = telling === "lines" ? read.tasks.filter(({ standsForSlide }) => standsForSlide) : read.tasks;
+  for (const { problem, file } of [...named.unread, ...read.unread]) printProblem(problem, sourceName(file));
+  const tasks = mode === "lines" ? read.tasks.filter(({ standsForSlide }) => standsForSlide) : read.tasks;
   const outputs = outputsOf(line);
   const [single] = outputs;
   if (single !== undefined && tasks.length > 1) return refuse(severalFor(single.option, tasks));
   const overview = textOf(line, "overview");
-  const kept = telling === "lines" || single !== undefined || overview !== undefined;
-  const done = await assessAll(tasks, telling, kept);
+  const isKept = mode === "lines" || single !== undefined || overview !== undefined;
+  const done = await assessAll(tasks, mode, isKept);
   const unread = [...named.unread, ...read.unread, ...done.unread];
-  if (telling === "lines" && done.slides.length > 0) await write(overviewText(done.slides, unread));
+  if (mode === "lines" && done.slides.length > 0) await write(overviewText(done.slides, unread));
   const written = await writeFiles(filesOf(done.slides, unread, outputs, overview));
   if (done.faulty) return 1;
   return written && unread.length === 0 ? 0 : 2;
 }
 
 interface Done {
-  /** The surveys that stand for their slides, where anything is made of them after all are assessed. */
+  /** The surveys that represent their slides; empty where nothing is made of them afterwards. */
   readonly slides: readonly SlideOverview[];
   readonly unread: readonly FileProblem[];
   /** Whether the program failed at any. */
   readonly faulty: boolean;
 }
 
-/** Assesses every survey and tells each as soon as those before it are told. */
-async function assessAll(tasks: readonly Task[], telling: OutputMode, kept: boolean): Promise<Done> {
+/** Assesses every survey and prints each as soon as those before it are printed. */
+async function assessAll(tasks: readonly Task[], mode: OutputMode, isKept: boolean): Promise<Done> {
   const slides: SlideOverview[] = [];
   const unread: FileProblem[] = [];
-  let told = 0;
+  let printed = 0;
   let faulty = false;
   for await (const [task, reply] of assessInOrder(tasks)) {
     const { file, inspection, standsForSlide } = task;
     try {
       const assessed = assessedOf(task, reply);
       if (!assessed.ok) {
-        complain(assessed.problem, sourceName(file));
+        printProblem(assessed.problem, sourceName(file));
         unread.push({ file, problem: assessed.problem });
         continue;
       }
       const slide = { file, inspection, assessment: assessed.value };
-      if (telling !== "lines") await tell(slide, telling, told++);
-      if (standsForSlide && kept) slides.push(slide);
+      if (mode !== "lines") await print(slide, mode, printed++);
+      if (standsForSlide && isKept) slides.push(slide);
     } catch (fault) {
-      // What fails for one file says nothing of the others.
-      tellFault(fault, sourceName(file));
+      printFault(fault, sourceName(file));
       unread.push({ file, problem: FAULT });
       faulty = true;
     }
@@ -115,20 +114,20 @@ async function assessAll(tasks: readonly Task[], telling: OutputMode, kept: bool
   return { slides, unread, faulty };
 }
 
-/** The assessment, with what the command line and the way of reading assumed told first. Throws a fault that it met. */
+/** The assessment, with what the command line and the reading of a log assumed first. Throws the fault of a reply. */
 function assessedOf({ assumed }: Task, reply: Reply): Outcome<Assessment> {
   if ("fault" in reply) throw reply.fault;
   if (!reply.ok) return reply;
   return succeeded({ ...reply.value, assumed: [...assumed, ...reply.value.assumed] });
 }
 
-function tell({ file, assessment, inspection }: SlideOverview, as: "json" | "words", index: number) {
+function print({ file, assessment, inspection }: SlideOverview, as: "json" | "words", index: number) {
   if (as === "json") return write(`${JSON.stringify(resultOf(file, assessment, inspection))}\n`);
   const text = terminalText(sourceName(file), assessment, inspection);
   return write(index === 0 ? text : `\n${BETWEEN_SURVEYS}\n\n${text}`);
 }
 
-/** A file that is made of one assessment where its option names one. */
+/** A file made of one assessment, named by an option. */
 interface Output {
   readonly option: string;
   readonly file: string;
@@ -154,7 +153,7 @@ function outputsOf(line: CommandLine): readonly Output[] {
   });
 }
 
-/** The files that are wanted of what was assessed, as far as there is anything to put in them. */
+/** The files to write of what was assessed; none where nothing was. */
 function filesOf(
   slides: readonly SlideOverview[],
   unread: readonly FileProblem[],
@@ -169,12 +168,12 @@ function filesOf(
   ];
 }
 
-/** Whether all could be written; what could not is told. */
+/** Writes the files and prints what could not be written. Returns whether all were written. */
 async function writeFiles(files: readonly (readonly [file: string, contents: string])[]): Promise<boolean> {
   let all = true;
   for (const [file, contents] of files) {
     const written = await writeOut(file, contents);
-    if (!written.ok) complain(written.problem);
+    if (!written.ok) printProblem(written.problem);
     all &&= written.ok;
   }
   return all;
@@ -190,6 +189,6 @@ function severalFor(option: string, tasks: readonly Task[]): Problem {
 }
 
 function refuse(problem: Problem): ExitCode {
-  complain(problem);
+  printProblem(problem);
   return 2;
 }

@@ -1,5 +1,5 @@
 import { beforeAndAfter } from "../../analysis/beforeAndAfter.ts";
-import { ofOneSlide } from "../../inspection/oneSlide.ts";
+import { mergeInspections } from "../../inspection/mergeInspections.ts";
 import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import { WHOLE } from "../../intake/missing.ts";
@@ -13,7 +13,7 @@ import { type Command, type CommandLine, type ExitCode, textOf } from "../comman
 import type { FileRead } from "../fileRead.ts";
 import { fileReader } from "../fileReader.ts";
 import { LOG_OPTIONS } from "../logOptions.ts";
-import { complain, write, writeOut } from "../output.ts";
+import { printProblem, write, writeOut } from "../output.ts";
 import { OVERRIDES } from "../overrides.ts";
 import { sourceName } from "../source.ts";
 
@@ -35,7 +35,7 @@ export const compare: Command = {
   run,
 };
 
-/** The surveys of one slide, with what was taken from elsewhere than the files. */
+/** The surveys of one slide, with what options and slide file override. */
 interface Gathered {
   readonly inspection: Inspection;
   readonly assumed: readonly string[];
@@ -43,10 +43,10 @@ interface Gathered {
 
 async function run(line: CommandLine): Promise<ExitCode> {
   const { read, refused } = await readAll(line);
-  for (const { problem, file } of refused) complain(problem, file);
+  for (const { problem, file } of refused) printProblem(problem, file);
   const compared = read.ok ? comparedIn(read.value, line) : read;
   if (!compared.ok) {
-    complain(compared.problem);
+    printProblem(compared.problem);
     return 2;
   }
   const { inspection, comparison, history, assumed } = compared.value;
@@ -54,7 +54,7 @@ async function run(line: CommandLine): Promise<ExitCode> {
   await write(
     line.options.json === true
       ? `${JSON.stringify(comparisonResult(file, comparison, "trend" in history ? history : null, inspection, assumed))}\n`
-      : comparisonText(file, comparison, history, inspection, assumed),
+      : comparisonText(file, compared.value),
   );
   const written = await writeFiles(compared.value, line);
   return written && refused.length === 0 ? 0 : 2;
@@ -69,14 +69,14 @@ const OUTPUTS: readonly (readonly [option: string, contents: (compared: Compared
   ],
 ];
 
-/** Whether all files that are wanted could be written; what could not is told. */
+/** Writes the files asked for and prints what could not be written. Returns whether all were written. */
 async function writeFiles(compared: Compared, line: CommandLine): Promise<boolean> {
   let all = true;
   for (const [option, contents] of OUTPUTS) {
     const file = textOf(line, option);
     if (file === undefined) continue;
     const written = await writeOut(file, contents(compared));
-    if (!written.ok) complain(written.problem);
+    if (!written.ok) printProblem(written.problem);
     all &&= written.ok;
   }
   return all;
@@ -87,7 +87,7 @@ interface Refused {
   readonly file: string;
 }
 
-/** Every file's surveys as surveys of one slide, and the rows of logs that could not be read. */
+/** Reads the surveys of all files as surveys of one slide, and the rows of logs that could not be read. */
 async function readAll(
   line: CommandLine,
 ): Promise<{ readonly read: Outcome<Gathered>; readonly refused: readonly Refused[] }> {
@@ -109,7 +109,7 @@ async function readAll(
   if (first === undefined) {
     return { read: failed("compare", "no file was named", "Name an inspection with both surveys."), refused };
   }
-  const inspection = ofOneSlide([first.inspection, ...others.map((each) => each.inspection)]);
+  const inspection = mergeInspections([first.inspection, ...others.map((each) => each.inspection)]);
   const assumed = [...new Set(files.flatMap(({ surveys }) => surveys.flatMap((each) => each.assumed)))];
   return { read: inspection.ok ? succeeded({ inspection: inspection.value, assumed }) : inspection, refused };
 }

@@ -1,16 +1,16 @@
 import { extname } from "node:path";
 import { isDeepStrictEqual } from "node:util";
 import { fileNameFor } from "../../inspection/fileName.ts";
-import { inspectionText, readPartly } from "../../inspection/open.ts";
+import { inspectionText, readPartialInspection } from "../../inspection/open.ts";
 import { failed, type Outcome, type Problem, succeeded } from "../../inspection/problem.ts";
-import type { InspectionPartly, Survey } from "../../inspection/schema.ts";
+import type { PartialInspection, Survey } from "../../inspection/schema.ts";
 import { PARTLY } from "../../intake/missing.ts";
 import type { DecimalMark } from "../../intake/numberText.ts";
 import { surveyCsv } from "../../intake/writeCsv.ts";
 import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
 import { fileReader } from "../fileReader.ts";
 import { LOG_OPTIONS } from "../logOptions.ts";
-import { complain, write, writeOut } from "../output.ts";
+import { printProblem, write, writeOut } from "../output.ts";
 import { OVERRIDES } from "../overrides.ts";
 import { sourceName } from "../source.ts";
 
@@ -43,7 +43,7 @@ async function run(line: CommandLine): Promise<ExitCode> {
     return refuse({ where: "convert", what: "no file was named", cure: "Name an inspection or a CSV log." });
   }
   let exitCode: ExitCode = 0;
-  const inspections: InspectionPartly[] = [];
+  const inspections: PartialInspection[] = [];
   for (const file of line.operands) {
     const read = await reader.value(file);
     const chosen = read.ok ? withSurvey(read.value.inspection, textOf(line, "survey")) : read;
@@ -61,11 +61,11 @@ function formatFor(asked: string | undefined, out: string | undefined): Outcome<
   const format = asked ?? (out !== undefined && extname(out).toLowerCase() === ".csv" ? "csv" : "json");
   return format === "json" || format === "csv"
     ? succeeded(format)
-    : failed("--to", `"${format}" is none of its values`, "It takes json or csv.");
+    : failed("--to", `"${format}" is not one of its values`, "Write json or csv.");
 }
 
 /** The inspection with only the survey asked for, or with all. */
-function withSurvey(inspection: InspectionPartly, id: string | undefined): Outcome<InspectionPartly> {
+function withSurvey(inspection: PartialInspection, id: string | undefined): Outcome<PartialInspection> {
   if (id === undefined) return succeeded(inspection);
   const surveys = inspection.surveys.filter((survey) => survey.id === id);
   const known = inspection.surveys.map((survey) => survey.id).join(", ");
@@ -75,7 +75,7 @@ function withSurvey(inspection: InspectionPartly, id: string | undefined): Outco
 }
 
 async function toJson(
-  inspections: readonly InspectionPartly[],
+  inspections: readonly PartialInspection[],
   out: string | undefined,
 ): Promise<Outcome<void>> {
   const whole = joined(inspections);
@@ -85,24 +85,24 @@ async function toJson(
 }
 
 /** One inspection of all the surveys, where they are of one slide. */
-function joined(inspections: readonly InspectionPartly[]): Outcome<InspectionPartly> {
+function joined(inspections: readonly PartialInspection[]): Outcome<PartialInspection> {
   const [first, ...others] = inspections;
-  if (first === undefined) throw new Error("There is nothing to join.");
+  if (first === undefined) throw new Error("No inspection to join.");
   const { surveys: _own, ...about } = first;
   for (const { surveys: _others, ...other } of others) {
     if (!isDeepStrictEqual(other, about)) {
       return failed(
         "",
-        "the files are not of one slide, or say different things of it",
+        "the files are not of one slide, or describe it differently",
         "Convert each by itself, or give them the same slide with --slide SLIDE.json.",
       );
     }
   }
-  return readPartly({ ...first, surveys: inspections.flatMap(({ surveys }) => surveys) });
+  return readPartialInspection({ ...first, surveys: inspections.flatMap(({ surveys }) => surveys) });
 }
 
 async function toCsv(
-  inspections: readonly InspectionPartly[],
+  inspections: readonly PartialInspection[],
   out: string | undefined,
   mark: DecimalMark,
 ): Promise<Outcome<void>> {
@@ -111,7 +111,7 @@ async function toCsv(
   );
   const [first, ...others] = all;
   if (first === undefined)
-    return failed("surveys", "there is no survey to write as CSV", "Add readings first.");
+    return failed("surveys", "there is no survey to write as CSV", "Add readings to the file first.");
   if (out === undefined) {
     return others.length === 0
       ? succeeded(await write(first.text))
@@ -153,6 +153,6 @@ function namesFor(out: string, surveys: readonly Survey[]): readonly string[] {
 }
 
 function refuse(problem: Problem, file?: string): ExitCode {
-  complain(problem, file === undefined ? undefined : sourceName(file));
+  printProblem(problem, file === undefined ? undefined : sourceName(file));
   return 2;
 }

@@ -6,5 +6,5 @@ import { plan } from "./plan.ts";
 import { serve } from "./serve.ts";
 import { thread } from "./thread.ts";
 
-/** Every command of the program, in the order in which help tells them. */
+/** Every command of the program, in the order of the help. */
 export const COMMANDS: readonly Command[] = [assess, compare, plan, thread, convert, serve];

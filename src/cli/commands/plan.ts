@@ -8,8 +8,8 @@ import { type LostMotionMethod, lostMotionMethod, METHODS } from "../../report/p
 import { planText } from "../../report/plan/planText.ts";
 import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
 import { readSlide } from "../fileReader.ts";
-import { complain, write, writeOut } from "../output.ts";
-import { type CommandSays, OVERRIDES, optionsFor, readOverrides } from "../overrides.ts";
+import { printProblem, write, writeOut } from "../output.ts";
+import { type CommandStatement, OVERRIDES, optionsFor, readOverrides } from "../overrides.ts";
 
 const DEFAULT_METHOD = "push-pull";
 /** The options of an assessment that a plan has a use for. */
@@ -34,7 +34,7 @@ interface Planned {
   readonly slide: PlannableSlide;
   readonly plan: Plan;
   readonly method: LostMotionMethod;
-  /** What the command line and defaults decided, in sentences. */
+  /** What options override and defaults fill in, in sentences. */
   readonly assumed: readonly string[];
 }
 
@@ -54,18 +54,18 @@ async function run(line: CommandLine): Promise<ExitCode> {
 }
 
 async function planFor(line: CommandLine): Promise<Outcome<Planned>> {
-  const said = readOverrides(line);
-  if (!said.ok) return said;
-  const method = lostMotionMethod(said.value.method ?? DEFAULT_METHOD);
+  const stated = readOverrides(line);
+  if (!stated.ok) return stated;
+  const method = lostMotionMethod(stated.value.method ?? DEFAULT_METHOD);
   if (!method.ok) return failed("--method", method.problem.what, method.problem.cure);
-  const slide = await slideFor(line, said.value);
+  const slide = await slideFor(line, stated.value);
   if (!slide.ok) return slide;
   const options = stationsAsked(line);
   if (!options.ok) return options;
   const made = measuringPlan(slide.value.slide, options.value);
   if (!made.ok) return failed("--stations", made.problem.what, made.problem.cure);
   const assumed =
-    said.value.method === undefined ? [`Readings are taken ${METHODS[DEFAULT_METHOD].name}.`] : [];
+    stated.value.method === undefined ? [`Readings are taken ${METHODS[DEFAULT_METHOD].name}.`] : [];
   return succeeded({
     slide: slide.value.slide,
     plan: made.value,
@@ -82,13 +82,13 @@ function stationsAsked(line: CommandLine): Outcome<PlanOptions> {
     : failed("--stations", `"${text}" is not a whole number`, "Give how many stations to read, such as 12.");
 }
 
-interface SlideSaid {
+interface StatedSlide {
   readonly slide: PlannableSlide;
   readonly overridden: readonly string[];
 }
 
-/** The slide in the file named, if any, with what the options say in its place. */
-async function slideFor(line: CommandLine, command: CommandSays): Promise<Outcome<SlideSaid>> {
+/** The slide in the file named, if any, with the options in their places. */
+async function slideFor(line: CommandLine, command: CommandStatement): Promise<Outcome<StatedSlide>> {
   const [file, another] = line.operands;
   if (another !== undefined) {
     return failed(another, "this is a second slide", "Plan for one slide at a time.");
@@ -107,6 +107,6 @@ async function slideFor(line: CommandLine, command: CommandSays): Promise<Outcom
 }
 
 function refuse(problem: Problem): ExitCode {
-  complain(problem);
+  printProblem(problem);
   return 2;
 }

@@ -1,11 +1,11 @@
+import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import { fileURLToPath } from "node:url";
 import sirv from "sirv";
 import { failed, type Outcome, succeeded } from "../../inspection/problem.ts";
 import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
-import { openInBrowser } from "../openInBrowser.ts";
-import { complain, write } from "../output.ts";
+import { printProblem, write } from "../output.ts";
 
 const DEFAULT_HOST = "127.0.0.1";
 const DEFAULT_PORT = 8356;
@@ -33,7 +33,7 @@ async function run(line: CommandLine): Promise<ExitCode> {
   const server = createPageServer();
   const listening = server.ok ? await listen(server.value, line) : server;
   if (!listening.ok) {
-    complain(listening.problem);
+    printProblem(listening.problem);
     return 2;
   }
   const ended = interruption(listening.value.server);
@@ -87,7 +87,7 @@ async function listen(server: Server, line: CommandLine): Promise<Outcome<Listen
   return failed(host, taken, "Give a free one with --port.");
 }
 
-/** Null when the server listens, else the code of what went wrong. */
+/** Null when the server listens, else the code of the error. */
 function tryPort(server: Server, port: number, host: string): Promise<string | null> {
   return new Promise((resolve) => {
     const refused = (error: NodeJS.ErrnoException): void => resolve(error.code ?? error.message);
@@ -105,7 +105,7 @@ function addressOf(server: Server, host: string): string {
   return `http://${host.includes(":") ? `[${host}]` : host}:${bound.port}/`;
 }
 
-/** Settles when the process is told to end and the server has closed. */
+/** Resolves when the process is interrupted and the server has closed. */
 function interruption(server: Server): Promise<void> {
   return new Promise((resolve) => {
     const end = (): void => {
@@ -115,4 +115,19 @@ function interruption(server: Server): Promise<void> {
     process.once("SIGINT", end);
     process.once("SIGTERM", end);
   });
+}
+
+/** Opens an address in the browser of this machine; does nothing where there is no browser. */
+function openInBrowser(address: string): void {
+  const [program, ...words] = openerOf(process.platform);
+  const opener = spawn(program, [...words, address], { detached: true, stdio: "ignore" });
+  // Without an opener, the user has the address that was printed.
+  opener.on("error", () => undefined);
+  opener.unref();
+}
+
+function openerOf(platform: NodeJS.Platform): readonly [string, ...string[]] {
+  if (platform === "darwin") return ["open"];
+  // The empty word is the window's title: without it `start` takes the address as the title.
+  return platform === "win32" ? ["cmd", "/c", "start", ""] : ["xdg-open"];
 }

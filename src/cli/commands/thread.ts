@@ -10,7 +10,7 @@ import { threadSlip } from "../../report/thread/threadSlip.ts";
 import { threadText } from "../../report/thread/threadText.ts";
 import { type Command, type CommandLine, type ExitCode, textOf } from "../command.ts";
 import { asksToIdentify, identifySaid } from "../identifyRequest.ts";
-import { complain, write, writeOut } from "../output.ts";
+import { printProblem, write, writeOut } from "../output.ts";
 import { readSource, sourceName } from "../source.ts";
 import { THREAD_OPTIONS, WORK_OPTIONS, WORN_OPTIONS } from "../threadOptions.ts";
 import { threadSaid } from "../threadRequest.ts";
@@ -90,6 +90,6 @@ async function slideSaid({ operands }: CommandLine): Promise<Outcome<ThreadSlide
 }
 
 function refuse(problem: Problem): ExitCode {
-  complain(problem);
+  printProblem(problem);
   return 2;
 }

@@ -6,18 +6,18 @@ import type { Point } from "../linesAbove.ts";
 import type { BandedLine } from "../plotParts.ts";
 import type { LabelledInterval } from "../profilePicture.ts";
 
-/** A survey's profile with the readings that it rests on. */
+/** A survey's profile with its readings. */
 export interface SurveyLine extends BandedLine {
   readonly readings: readonly Point[];
 }
 
 /**
- * What the picture of two surveys shows, in the reader's unit: both profiles over the travel, and under them what has
- * changed. A plain object, so that whatever draws it draws the same.
+ * The picture of two surveys, in the reader's unit: both profiles over the travel, and the change below them. Plain data
+ * for any renderer.
  */
 export interface ComparisonPicture {
   readonly title: string;
-  /** The picture in words, for those who cannot see it. */
+  /** The picture in words, for a screen reader. */
   readonly description: string;
   readonly units: Units;
   readonly xAxis: Axis;
@@ -25,10 +25,10 @@ export interface ComparisonPicture {
   readonly changeAxis: Axis;
   readonly before: SurveyLine;
   readonly after: SurveyLine;
-  /** The later lost motion less the earlier. */
+  /** Later minus earlier lost motion. */
   readonly change: BandedLine;
   readonly limit: { readonly y: number; readonly label: string };
-  /** Null where it is the whole travel. */
+  /** Null if it is the whole travel. */
   readonly workingRange: LabelledInterval | null;
 }
 
@@ -36,7 +36,7 @@ const POSITION_TICKS = 10;
 const LOST_MOTION_TICKS = 5;
 const CHANGE_TICKS = 4;
 const LONGEST_NAME = 16;
-/** Two names longer than this together leave no room for the rest of the title. */
+/** If the two names together are longer, the title has no room for them. */
 const LONGEST_NAMES = 24;
 /** Room above the highest thing shown, for its label. */
 const HEADROOM = 1.12;
@@ -116,7 +116,7 @@ function profileOf({ id, assessment }: ComparedSurvey, length: (millimetres: num
   };
 }
 
-/** A survey's name as there is room for it on a drawing. */
+/** A survey's name, shortened for a drawing. */
 function shortened(id: string): string {
   const letters = Array.from(id);
   return letters.length > LONGEST_NAME ? `${letters.slice(0, LONGEST_NAME - 1).join("")}…` : id;

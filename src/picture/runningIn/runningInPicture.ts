@@ -14,7 +14,7 @@ export interface SurveyMark {
   readonly high: number;
 }
 
-/** When the limit is expected to be reached, as far as the picture goes; null lies beyond it. */
+/** When the limit is expected to be reached; null beyond the picture's end. */
 export interface ReachedMark {
   readonly from: number;
   readonly likeliest: number | null;
@@ -22,21 +22,21 @@ export interface ReachedMark {
 }
 
 /**
- * What the picture of running in shows, in the reader's unit: the uniform part against time, the trend through it,
- * and how far it is from the limit. A plain object, so that whatever draws it draws the same.
+ * The picture of running in, in the reader's unit: the uniform part against time, its trend and the limit. Plain data for
+ * any renderer.
  */
 export interface RunningInPicture {
   readonly title: string;
-  /** The picture in words, for those who cannot see it. */
+  /** The picture in words, for a screen reader. */
   readonly description: string;
   /** Days since 1970-01-01, or hours of use. */
   readonly xAxis: Axis;
   readonly yAxis: Axis;
   readonly surveys: readonly SurveyMark[];
   readonly trend: BandedLine;
-  /** When the last survey was taken: the trend is carried on from there. */
-  readonly watchedTo: number;
-  /** The uniform part with which lost motion comes to the limit where it is greatest; null where it always has. */
+  /** Time of the last survey; from there on the trend is extrapolated. */
+  readonly lastSurveyAt: number;
+  /** The uniform part at which the greatest lost motion reaches the limit; null if it always exceeds it. */
   readonly limit: { readonly y: number; readonly label: string } | null;
   readonly reached: ReachedMark | null;
   readonly lookAgain: { readonly x: number; readonly label: string };
@@ -82,14 +82,14 @@ export function runningInPicture(runningIn: RunningIn, units: Units): RunningInP
     ),
     surveys: marks,
     trend: line,
-    watchedTo: surveys.at(-1)?.at ?? end,
+    lastSurveyAt: surveys.at(-1)?.at ?? end,
     limit,
     reached: reachedOf(runningIn, end),
     lookAgain: { x: lookAgain.at, label: `look again, ${timeOf(lookAgain.at, by)}` },
   };
 }
 
-/** The limit holds where lost motion is greatest: the uniform part may grow to it less the uneven part. */
+/** The limit applies to the greatest lost motion, so the uniform part may grow to the limit minus the uneven part. */
 function limitOf({ limit, uneven }: RunningIn, lengths: Lengths): RunningInPicture["limit"] {
   const level = limit - uneven.value;
   if (level <= 0) return null;

@@ -5,11 +5,11 @@ import { AXIS_ROOM, type PlotFrame, plotFrame } from "../plotFrame.ts";
 import {
   bandPath,
   LIMIT_LINE,
+  type LineLabel,
+  labelAlong,
   levelLine,
   linePath,
   placedLabels,
-  type Wish,
-  wishAlong,
 } from "../plotParts.ts";
 import { profileAxes } from "../profileAxes.ts";
 import { alongLevel, alongLine } from "../profileLabels.ts";
@@ -19,8 +19,8 @@ import { svgDocument } from "../svgDocument.ts";
 import type { ReachedMark, RunningInPicture, SurveyMark } from "./runningInPicture.ts";
 
 const HEIGHT: Readonly<Record<Setting, number>> = { sheet: 300, wide: 300, narrow: 230 };
-/** Times closer than this are one, in days or hours. */
-const A_MOMENT = 1e-6;
+/** Times closer than this are equal, in days or hours. */
+const SAME_TIME = 1e-6;
 const CAP = 4;
 const RADIUS = 4;
 const DIAMOND = 7;
@@ -50,12 +50,18 @@ export function runningInSvg(picture: RunningInPicture, setting: Setting = "shee
   );
 }
 
-/** Drawn through as far as it was watched, dashed where it is carried on. */
-function trendLines({ trend: { points }, watchedTo }: RunningInPicture, frame: PlotFrame): readonly string[] {
-  const last = points.findIndex(({ x }) => x >= watchedTo - A_MOMENT);
-  const [watched, carriedOn] = [points.slice(0, last + 1), points.slice(last)];
+/** Solid up to the last survey, dashed where it is extrapolated. */
+function trendLines(
+  { trend: { points }, lastSurveyAt }: RunningInPicture,
+  frame: PlotFrame,
+): readonly string[] {
+  const last = points.findIndex(({ x }) => x >= lastSurveyAt - SAME_TIME);
+  const [observed, extrapolated] = [points.slice(0, last + 1), points.slice(last)];
   const look = { stroke: COLOUR.ink, "stroke-width": 2.5 };
-  return [linePath(watched, frame, look), linePath(carriedOn, frame, { ...look, "stroke-dasharray": "7 6" })];
+  return [
+    linePath(observed, frame, look),
+    linePath(extrapolated, frame, { ...look, "stroke-dasharray": "7 6" }),
+  ];
 }
 
 function surveyMark({ x, y, low, high }: SurveyMark, frame: PlotFrame): string {
@@ -77,7 +83,7 @@ function surveyMark({ x, y, low, high }: SurveyMark, frame: PlotFrame): string {
   ].join("");
 }
 
-/** The interval of the time at which the limit is reached, on the limit's line, and its middle. */
+/** Interval and median of the time at which the limit is reached, on the line of the limit. */
 function reachedMark(
   { from, likeliest, to }: ReachedMark,
   level: number,
@@ -124,21 +130,21 @@ function lookAgainLine({ lookAgain }: RunningInPicture, { plot, x }: PlotFrame):
 function labels(picture: RunningInPicture, frame: PlotFrame): readonly string[] {
   const { trend, limit, lookAgain, surveys } = picture;
   const { plot } = frame;
-  const upright = [plot.y, plot.y + plot.height].map((y) => ({ x: frame.x(lookAgain.x), y }));
+  const vertical = [plot.y, plot.y + plot.height].map((y) => ({ x: frame.x(lookAgain.x), y }));
   const level = limit === null ? [] : [plot.x, plot.x + plot.width].map((x) => ({ x, y: frame.y(limit.y) }));
-  const wishes: readonly Wish[] = [
+  const lineLabels: readonly LineLabel[] = [
     ...(limit === null
       ? []
       : [{ text: limit.label, fill: COLOUR.limit, candidatesFor: alongLevel(frame.y(limit.y), plot) }]),
-    { text: lookAgain.label, fill: COLOUR.nut, candidatesFor: besideUpright(upright, plot) },
-    wishAlong(trend, frame, COLOUR.ink),
+    { text: lookAgain.label, fill: COLOUR.nut, candidatesFor: besideVertical(vertical, plot) },
+    labelAlong(trend, frame, COLOUR.ink),
   ];
   const marks = surveys.map(frame.at);
-  return placedLabels(wishes, [trend.points.map(frame.at), level, upright, marks], frame);
+  return placedLabels(lineLabels, [trend.points.map(frame.at), level, vertical, marks], frame);
 }
 
-/** Places along an upright line, on either side of it. */
-function besideUpright([top, bottom]: readonly Point[], plot: Box) {
+/** Label positions on either side of a vertical line. */
+function besideVertical([top, bottom]: readonly Point[], plot: Box) {
   const line = Array.from({ length: 9 }, (_, index) => ({
     x: top?.x ?? plot.x,
     y: (top?.y ?? 0) + (((bottom?.y ?? 0) - (top?.y ?? 0)) * (9 - index)) / 10,

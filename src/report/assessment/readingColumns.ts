@@ -1,11 +1,11 @@
-import { correct, lineCosine } from "../../analysis/correct/corrections.ts";
+import { alignmentCosine, correct } from "../../analysis/correct/corrections.ts";
 import { surveyInMillimetres } from "../../inspection/metric.ts";
 import { isPair, isPositioning } from "../../inspection/readingShapes.ts";
 import type { Reading } from "../../inspection/schema.ts";
 import { toMillimetres } from "../../inspection/units.ts";
-import { columnFigures } from "../columnFigures.ts";
-import { timeWords } from "../dateWords.ts";
-import type { Column } from "../document/table.ts";
+import type { Column } from "../blocks.ts";
+import { timeWords } from "../inspectionWords.ts";
+import { columnFigures } from "../words.ts";
 import type { Reported } from "./reported.ts";
 
 /** A column of the table of readings, with a cell for every reading. */
@@ -68,7 +68,7 @@ function workedOut({ survey, slide, lengths }: Reported): ReadingColumn {
   const { readings } = correct(metric, toMillimetres(screw.lead, units));
   const asRead = survey.readings.every((item) => !isPair(item) && !isPositioning(item));
   const shown = new Map(
-    asRead && lineCosine(metric) === 1
+    asRead && alignmentCosine(metric) === 1
       ? []
       : readings.flatMap(({ from, value }) => from.map((index) => [index, lengths.figure(value)] as const)),
   );

@@ -1,9 +1,9 @@
 import type { Assessment } from "../../analysis/assessment.ts";
 import type { Lengths } from "../../inspection/lengths.ts";
 import type { Inspection, Slide, Survey } from "../../inspection/schema.ts";
-import type { Section } from "../document/section.ts";
+import type { Section } from "../document/pieces.ts";
 
-/** What the report tells of. */
+/** The data of a report. */
 export interface Reported {
   readonly inspection: Inspection;
   readonly slide: Slide;
@@ -12,5 +12,5 @@ export interface Reported {
   readonly lengths: Lengths;
 }
 
-/** Makes a section of the report, or null where there is nothing to tell. */
+/** Makes a section of the report, or null where there is nothing to report. */
 export type SectionMaker = (reported: Reported) => Section | null;

@@ -4,56 +4,48 @@ import { lengthsIn } from "../../inspection/lengths.ts";
 import { PROGRAM_VERSION } from "../../inspection/programVersion.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import type { Reported } from "../assessment/reported.ts";
+import { slideAndMachine } from "../assessment/sections/slideAndMachine.ts";
 import { cautionsOf } from "../cautions.ts";
-import { dateWords, dayWritten } from "../dateWords.ts";
 import { documentShell } from "../document/documentShell.ts";
-import { lines } from "../document/lines.ts";
-import { section } from "../document/section.ts";
-import { signature } from "../document/signature.ts";
-import { unitsKept } from "../document/unitsKept.ts";
+import { lines, section, sectionFrom, signature, withUnits } from "../document/pieces.ts";
+import { dateWords, dayWritten, STAGE_WORDS } from "../inspectionWords.ts";
 import { html, type Markup } from "../markup.ts";
-import { STAGE_WORDS } from "../stageWords.ts";
-import { acceptanceTitle } from "./acceptanceTitle.ts";
+import { conformanceWords } from "../words.ts";
 import type { Compared } from "./compared.ts";
-import { changeOf, type Figure } from "./figures.ts";
-import type { ComparisonSectionMaker, ReportedComparison } from "./reportedComparison.ts";
-import { alongTheTravel } from "./sections/alongTheTravel.ts";
-import { assumed } from "./sections/assumed.ts";
-import { figures } from "./sections/figures.ts";
-import { madeComparable } from "./sections/madeComparable.ts";
+import { keyChanges } from "./figures.ts";
+import { COMPARISON_PARTS } from "./parts.ts";
 import { measured } from "./sections/measured.ts";
 import { method } from "./sections/method.ts";
-import { profiles } from "./sections/profiles.ts";
-import { runningIn } from "./sections/runningIn.ts";
-import { slide } from "./sections/slide.ts";
-import { acceptanceSentence, changeSummary } from "./summary.ts";
+import type { ComparisonSectionMaker, ReportedComparison } from "./sections/reported.ts";
+import { acceptanceSentence, acceptanceTitle, changeSummary } from "./summary.ts";
 
-/** In the order in which they are told: what follows from the readings first, then what it rests on. */
+const PARTS = COMPARISON_PARTS;
+
+/** In the order of the document: what follows from the readings first, then what it rests on. */
 const SECTIONS: readonly ComparisonSectionMaker[] = [
-  profiles,
-  figures,
-  runningIn,
-  alongTheTravel,
-  madeComparable,
-  slide,
+  sectionFrom(PARTS.profiles, "drawing"),
+  sectionFrom(PARTS.figures, "whole"),
+  sectionFrom(PARTS.alongTheTravel, "whole"),
+  sectionFrom(PARTS.runningIn),
+  sectionFrom(PARTS.madeComparable, "whole"),
+  ({ to }) => slideAndMachine(to),
   measured,
-  assumed,
+  sectionFrom(PARTS.assumed),
   method,
 ];
 
 /**
- * The report on two surveys of a slide: one self-contained HTML document, to be read, kept and printed. The same
+ * The report on two surveys of a slide: one self-contained HTML document, to read, save and print. The same
  * surveys give the same document, whoever asks for it and whenever.
  *
  * @param compared surveys of its inspection; throws where one of them is not in it
  */
 export function comparisonReport(compared: Compared): string {
   const { inspection, comparison } = compared;
-  const { from, to, resolution } = comparison;
+  const { from, to } = comparison;
   const { slide } = inspection;
   const reported: ReportedComparison = {
     ...compared,
-    lengths: lengthsIn(slide.units, resolution),
     from: reportedSurvey(inspection, from),
     to: reportedSurvey(inspection, to),
   };
@@ -100,21 +92,20 @@ const TONE: Readonly<Record<Conformance, "good" | "screw" | "open">> = {
 function answer({ comparison, lengths }: ReportedComparison): Markup {
   const { acceptance } = comparison;
   return html`<div class="verdict ${TONE[acceptance.conformance]}">
-<p class="change">${unitsKept(changeSummary(comparison, lengths))}</p>
-<h2>${unitsKept(acceptanceTitle(acceptance, lengths))}</h2>
-<p>${unitsKept(acceptanceSentence(comparison, lengths))}</p></div>`;
+<p class="change">${withUnits(changeSummary(comparison, lengths))}</p>
+<h2>${withUnits(acceptanceTitle(acceptance, lengths))}</h2>
+<p>${withUnits(acceptanceSentence(comparison, lengths))}</p></div>`;
 }
 
-/** The changes, large. */
+/** The changes and the limit, large. */
 function overview({ comparison, lengths }: ReportedComparison): Markup {
-  const { change, acceptance } = comparison;
-  const figure = (name: string, { value, interval }: Figure): Markup =>
-    html`<div><dt>${name}</dt><dd class="value">${value}</dd><dd>${interval}</dd></div>`;
-  return html`<div class="overview"><dl class="key changes">${figure("Uniform part", changeOf(change.uniform, lengths))}${figure(
-    "Uneven part",
-    changeOf(change.uneven, lengths),
-  )}${figure("Greatest lost motion", changeOf(change.greatest, lengths))}${figure("Limit", {
-    value: lengths.position(acceptance.limit),
-    interval: `keeping it is ${acceptance.conformance}`,
-  })}</dl></div>`;
+  const { limit, conformance } = comparison.acceptance;
+  const held = { value: lengths.position(limit), interval: conformanceWords(conformance) };
+  return html`<div class="overview"><dl class="key changes">${[
+    ...keyChanges(comparison, lengths),
+    ["Limit", held] as const,
+  ].map(
+    ([name, { value, interval }]) =>
+      html`<div><dt>${name}</dt><dd class="value">${value}</dd><dd>${interval}</dd></div>`,
+  )}</dl></div>`;
 }

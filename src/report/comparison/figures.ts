@@ -1,13 +1,38 @@
 import type { Estimate } from "../../analysis/assessment.ts";
 import type { Comparison } from "../../analysis/comparison/comparison.ts";
 import type { Lengths } from "../../inspection/lengths.ts";
+import type { Figure } from "../blocks.ts";
 import { intervalWords } from "../words.ts";
+import type { ComparisonPart } from "./compared.ts";
 import { directionOf } from "./summary.ts";
 
-/** A value with its interval beneath it; without one where there is none to give. */
-export interface Figure {
-  readonly value: string;
-  readonly interval: string;
+/** Every quantity before and after, and how much it has changed. */
+export const figures: ComparisonPart = ({ comparison, lengths }) => {
+  const { from, to } = comparison;
+  const rows = comparedQuantities(comparison, lengths).map(({ name, before, after, change }) => ({
+    cells: [name, before, after, change],
+  }));
+  return {
+    title: "The figures, each with its 95 % interval",
+    blocks: [
+      {
+        kind: "table",
+        caption: `Before is the survey "${from.id}", after the survey "${to.id}".`,
+        columns: ["Quantity", "Before", "After", "Change"].map((name) => ({ name, holds: "words" })),
+        rows,
+      },
+      ...withoutEndFloat(comparison, lengths).map((text) => ({ kind: "paragraph", text }) as const),
+    ],
+  };
+};
+
+/** The changes of the figures that matter most, by name. */
+export function keyChanges({ change }: Comparison, lengths: Lengths): readonly (readonly [string, Figure])[] {
+  return [
+    ["Uniform part", changeOf(change.uniform, lengths)],
+    ["Uneven part", changeOf(change.uneven, lengths)],
+    ["Greatest lost motion", changeOf(change.greatest, lengths)],
+  ];
 }
 
 /** A quantity in both surveys, and by how much it has changed. */
@@ -32,7 +57,7 @@ export function comparedQuantities(
     name,
     before: amountOf(before, lengths),
     after: amountOf(after, lengths),
-    change: difference === null ? NOT_TOLD : changeOf(difference, lengths),
+    change: difference === null ? NOT_KNOWN : changeOf(difference, lengths),
   });
   const [before, after] = [from.assessment, to.assessment];
   return [
@@ -44,7 +69,7 @@ export function comparedQuantities(
 }
 
 const NOT_MEASURED: Figure = { value: "not measured", interval: "" };
-const NOT_TOLD: Figure = { value: "not told", interval: "" };
+const NOT_KNOWN: Figure = { value: "not known", interval: "" };
 
 function amountOf(amount: Estimate | null, lengths: Lengths): Figure {
   if (amount === null) return NOT_MEASURED;

@@ -1,14 +1,14 @@
 import type { Conformance, Estimate, ProfilePoint, Verdict } from "../../analysis/assessment.ts";
-import type { ChangePoint, Comparison, Done, Withheld } from "../../analysis/comparison/comparison.ts";
-import type { TrendKind } from "../../analysis/runningIn/courses.ts";
+import type { ChangePoint, Comparison, Repair, Withheld } from "../../analysis/comparison/comparison.ts";
 import type { RunningIn } from "../../analysis/runningIn/runningIn.ts";
+import type { TrendKind } from "../../analysis/runningIn/trendShapes.ts";
 import { dateOfDay } from "../../inspection/dates.ts";
 import { lengthsIn } from "../../inspection/lengths.ts";
 import type { Inspection, Stage } from "../../inspection/schema.ts";
 import { fromMillimetres, type Units } from "../../inspection/units.ts";
 import { cautionsOf } from "../cautions.ts";
-import { finite, mapNumbers, throughout } from "../writtenNumbers.ts";
-import { runningInSummary } from "./runningInSummary.ts";
+import { finite, mapNumbers, throughout } from "../jsonNumbers.ts";
+import { runningInSummary } from "./runningIn.ts";
 import { comparisonSummary } from "./summary.ts";
 
 export interface SurveyResult {
@@ -30,7 +30,7 @@ export interface ComparisonResult {
   readonly units: Units;
   readonly from: SurveyResult;
   readonly to: SurveyResult;
-  readonly done: Done | null;
+  readonly done: Repair | null;
   readonly summary: string;
   readonly change: Comparison["change"];
   readonly difference: readonly ChangePoint[];

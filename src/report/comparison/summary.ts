@@ -1,10 +1,10 @@
-import type { Estimate } from "../../analysis/assessment.ts";
-import type { Acceptance, Comparison, Done, Withheld } from "../../analysis/comparison/comparison.ts";
+import type { Conformance, Estimate } from "../../analysis/assessment.ts";
+import type { Acceptance, Comparison, Repair, Withheld } from "../../analysis/comparison/comparison.ts";
 import type { Lengths } from "../../inspection/lengths.ts";
 import { evennessOf } from "../../picture/evenness.ts";
-import { capitalised, estimateWords } from "../words.ts";
+import { capitalised, conformanceWords, estimateWords, inAHundred } from "../words.ts";
 
-const DOING: Readonly<Record<Done, string>> = {
+const DOING: Readonly<Record<Repair, string>> = {
   adjusted: "taking up the nut",
   "parts-replaced": "fitting the new parts",
   repaired: "the repair",
@@ -23,7 +23,7 @@ export function changeSummary(comparison: Comparison, lengths: Lengths): string 
   ].join(" ");
 }
 
-/** Which way a quantity has changed, as far as its interval and the figures that are shown tell. */
+/** The direction of a change; "none" where its interval includes zero or the written figure is zero. */
 export type Direction = "less" | "more" | "none";
 
 export function directionOf({ value, low, high }: Estimate, lengths: Lengths): Direction {
@@ -37,7 +37,7 @@ function amount({ value, low, high }: Estimate, lengths: Lengths): string {
   return estimateWords(value < 0 ? { value: -value, low: -high, high: -low } : { value, low, high }, lengths);
 }
 
-/** The interval of a change that is not shown: `by between -0.01 and 0.01 mm`. */
+/** The interval of a change that the readings do not show: `by anything from -0.01 to 0.01 mm`. */
 export function unshown({ low, high }: Estimate, lengths: Lengths): string {
   return `by anything from ${lengths.figure(low)} to ${lengths.lostMotion(high)}`;
 }
@@ -66,7 +66,7 @@ function unevenClause({ change, from, to }: Comparison, lengths: Lengths): strin
     case "less":
       return isUneven
         ? `the uneven part is less by ${by}, and ${left} of it is still there`
-        : `of the uneven ${lengths.lostMotion(from.assessment.uneven.value)} the readings show nothing any more`;
+        : `of the uneven ${lengths.lostMotion(from.assessment.uneven.value)} the readings no longer show anything`;
     case "more":
       return `the uneven part has grown by ${by}, to ${left}`;
     case "none":
@@ -86,19 +86,31 @@ function endFloatSentence({ change: { endFloat } }: Comparison, lengths: Lengths
 }
 
 const WITHHELD: Readonly<Record<Withheld, string>> = {
-  checks: "a check on the readings stands against it",
+  checks: "a check on the readings speaks against it",
   coverage: "its stations are too few or too far apart",
   "spring-loaded": "the nut's spring may hide its wear",
 };
 
-/** The greatest lost motion in the later survey, and what that says of the limit. */
-export function acceptanceSentence({ acceptance, to }: Comparison, lengths: Lengths): string {
-  const greatest = estimateWords(acceptance.greatest, lengths);
-  const limit = lengths.position(acceptance.limit);
-  return `In the survey "${to.id}", the greatest lost motion over the working range is ${greatest}: that it keeps the limit of ${limit} is ${conformanceWords(acceptance)}.`;
+const CLAIMS: Readonly<Record<Conformance, string>> = {
+  proven: "Proven: lost motion is within the limit of",
+  disproven: "Proven: lost motion is over the limit of",
+  "not proven": "Not proven: lost motion may be within or over the limit of",
+};
+
+/** Whether the limit is kept, as a heading. */
+export function acceptanceTitle({ conformance, limit }: Acceptance, lengths: Lengths): string {
+  return `${CLAIMS[conformance]} ${lengths.position(limit)}`;
 }
 
-/** `proven`, `disproven`, or `not proven` with what stood against a claim. */
-export function conformanceWords({ conformance, withheld }: Acceptance): string {
-  return withheld === null ? conformance : `${conformance}, for ${WITHHELD[withheld]}`;
+/** The greatest lost motion in the later survey, and whether the limit is kept; if not proven, why not. */
+export function acceptanceSentence({ acceptance, to }: Comparison, lengths: Lengths): string {
+  const { greatest, limit, conformance, withheld } = acceptance;
+  const words = conformanceWords(conformance, `the limit of ${lengths.position(limit)}`);
+  const why = withheld === null ? "" : `, for ${WITHHELD[withheld]}`;
+  return `In the survey "${to.id}", the greatest lost motion over the working range is ${estimateWords(greatest, lengths)}. That is ${words}${why}.`;
+}
+
+/** The chance that the limit is kept, as a sentence. */
+export function acceptanceChance({ acceptance }: Comparison): string {
+  return `The chance that it is kept: ${inAHundred(acceptance.chance)}.`;
 }

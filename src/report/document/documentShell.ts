@@ -1,6 +1,5 @@
 import { PROGRAM_VERSION } from "../../inspection/programVersion.ts";
 import { html, type Markup } from "../markup.ts";
-import { cssText } from "./cssText.ts";
 import { DOCUMENT_STYLE } from "./documentStyle.ts";
 
 /** A document to be read on a screen and printed. */
@@ -47,4 +46,15 @@ function pageMargins(foot: string): string {
   @bottom-left { content: ${cssText(short)}; width: 78%; }
   @bottom-right { content: "Page " counter(page) " of " counter(pages); width: 22%; text-align: right; }
 }`;
+}
+
+/**
+ * A text as a string of a style sheet, its quotes included. All but letters of the alphabet, figures and spaces is
+ * written by its number, so that nothing in it can end the string or the style sheet.
+ */
+export function cssText(text: string): string {
+  const written = Array.from(text, (letter) =>
+    /[A-Za-z0-9 ]/.test(letter) ? letter : `\\${(letter.codePointAt(0) ?? 0).toString(16)} `,
+  );
+  return `"${written.join("")}"`;
 }

@@ -3,9 +3,9 @@ import { LIGHT_PALETTE as COLOUR } from "../../picture/palette.ts";
 const RULE = "#b9c3cf";
 
 /**
- * The look of a document, in the colours of the pictures. What matters is told by rules, weight and words, never by a
- * ground or a colour alone, so that it reads in black and white and where a browser prints no grounds. The page has no
- * size of its own, so that A4 and US Letter both suit.
+ * The look of a document, in the colours of the pictures. What matters shows by rules, weight and words, never by colour
+ * alone, so that it reads in black and white and where a browser prints no backgrounds. No page size is set: A4 and US
+ * Letter both work.
  */
 export const DOCUMENT_STYLE = `
 @page { font: 8pt/1.2 system-ui, sans-serif; color: ${COLOUR.paleInk}; }
@@ -57,12 +57,12 @@ section { margin-top: 6mm; }
 .changes .value { font-size: 12.5pt; }
 .overview:not(.halves) .key { grid-template-columns: repeat(4, 1fr); }
 
-.chances { margin: 0; padding: 0; font-size: 8.5pt; line-height: 1.3; list-style: none; }
-.chances li { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 2mm; padding-bottom: 0.9mm; }
-.chances .likeliest { font-weight: 700; }
-.chances .track { flex: 0 0 100%; margin-top: 0.3mm; border-bottom: 0.2mm solid ${RULE}; }
-.chances .bar { display: block; border-bottom: 1.8mm solid #9aa8b8; }
-.chances .likeliest .bar { border-color: ${COLOUR.ink}; }
+.bars { margin: 0; padding: 0; font-size: 8.5pt; line-height: 1.3; list-style: none; }
+.bars li { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 2mm; padding-bottom: 0.9mm; }
+.bars .likeliest { font-weight: 700; }
+.bars .track { flex: 0 0 100%; margin-top: 0.3mm; border-bottom: 0.2mm solid ${RULE}; }
+.bars .bar { display: block; border-bottom: 1.8mm solid #9aa8b8; }
+.bars .likeliest .bar { border-color: ${COLOUR.ink}; }
 
 .cautions { margin-top: 5mm; padding: 2mm 4mm 1mm; border: 0.5mm solid ${COLOUR.nut}; font-size: 8.5pt; line-height: 1.35; }
 .cautions h2 { margin-bottom: 1mm; padding: 0; border: 0; color: #000; font-size: 9.5pt; }

@@ -1,11 +1,10 @@
 import { type FileProblem, inOneLine } from "../../inspection/problem.ts";
-import { dateWords } from "../dateWords.ts";
+import type { Column } from "../blocks.ts";
 import { documentShell } from "../document/documentShell.ts";
-import { lines } from "../document/lines.ts";
-import { section } from "../document/section.ts";
-import { type Column, type Row, table } from "../document/table.ts";
+import { lines, type MarkupRow, section, table } from "../document/pieces.ts";
+import { dateWords } from "../inspectionWords.ts";
 import { html } from "../markup.ts";
-import { estimateWords } from "../words.ts";
+import { conformanceWords, estimateWords } from "../words.ts";
 import { cautionsFor, headingOf } from "./overviewText.ts";
 import { calledOf, lengthsOf, type SlideOverview, takenOf, toBeDone } from "./slideOverview.ts";
 import { worstFirst } from "./worstFirst.ts";
@@ -39,7 +38,7 @@ export function overviewPage(slides: readonly SlideOverview[], unread: readonly 
   });
 }
 
-function row(slide: SlideOverview): Row {
+function row(slide: SlideOverview): MarkupRow {
   const { greatest, uniform, uneven, settings, conformance } = slide.assessment;
   const lengths = lengthsOf(slide);
   const place = `${dateWords(takenOf(slide))}, ${slide.file}`;
@@ -48,7 +47,7 @@ function row(slide: SlideOverview): Row {
       html`<b>${calledOf(slide)}</b><br><small>${place}</small>`,
       toBeDone(slide),
       estimateWords(greatest, lengths),
-      `${lengths.position(settings.limit)}: ${conformance}`,
+      `${lengths.position(settings.limit)}: ${conformanceWords(conformance)}`,
       estimateWords(uniform, lengths),
       estimateWords(uneven, lengths),
     ],

@@ -1,6 +1,6 @@
 import type { FileProblem } from "../../inspection/problem.ts";
 import { HOLDS_LOAD, ISOLATE, MAKER_FIRST } from "../cautions.ts";
-import { dayWritten } from "../dateWords.ts";
+import { dayWritten } from "../inspectionWords.ts";
 import { items } from "../plainText.ts";
 import { estimateWords } from "../words.ts";
 import { calledOf, lengthsOf, type SlideOverview, takenOf, toBeDone } from "./slideOverview.ts";
@@ -24,21 +24,21 @@ export function overviewText(slides: readonly SlideOverview[], unread: readonly 
   return `${sections.map((lines) => lines.join("\n")).join("\n\n")}\n`;
 }
 
-/** How many slides are told of, and of how many files something is missing. */
+/** The number of slides, and the number of files of which something is missing. */
 export function headingOf(slides: readonly SlideOverview[], unread: readonly FileProblem[]): string {
-  const told = slides.length === 1 ? "1 slide" : `${slides.length} slides, the worst first`;
+  const shown = slides.length === 1 ? "1 slide" : `${slides.length} slides, the worst first`;
   const files = new Set(unread.map(({ file }) => file)).size;
-  return files === 0 ? told : `${told}; ${files} ${files === 1 ? "file" : "files"} could not be read whole`;
+  return files === 0 ? shown : `${shown}; ${files} ${files === 1 ? "file" : "files"} could not be read whole`;
 }
 
-/** What holds for every slide; what holds for one is told with its own assessment. */
+/** The cautions for every slide; those of one slide stand in its own assessment. */
 export function cautionsFor(slides: readonly SlideOverview[]): readonly string[] {
   const holdsLoad = slides.some(({ assessment }) => assessment.settings.holdsLoad);
   return [
     ...(holdsLoad ? [HOLDS_LOAD] : []),
     ISOLATE,
     MAKER_FIRST,
-    "Each slide's own cautions, checks and further readings are told where its file is assessed by itself.",
+    "Assess a slide's file by itself for its own cautions, checks and further readings.",
   ];
 }
 

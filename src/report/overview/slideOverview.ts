@@ -2,7 +2,7 @@ import type { Assessment } from "../../analysis/assessment.ts";
 import { type Lengths, lengthsIn } from "../../inspection/lengths.ts";
 import type { Inspection } from "../../inspection/schema.ts";
 import { actionWords } from "../outsidePlay.ts";
-import { verdictTitle } from "../verdictTitle.ts";
+import { verdictTitle } from "../summary.ts";
 
 /** One slide of an overview: where it was read, and the assessment of the survey that stands for it. */
 export interface SlideOverview {

@@ -1,13 +1,13 @@
 import type { Action, Assessment } from "../../analysis/assessment.ts";
 import type { SlideOverview } from "./slideOverview.ts";
 
-/** How a slide stands: what has to be done, whether that is settled, or why it cannot be said. */
+/** The state of a slide: what has to be done, whether that is certain, or why it is not known. */
 type Standing = "safety part" | "unknown" | Action | `perhaps ${Action}`;
 
 /**
- * From the worst to the best. A screw that holds up a load and does not provably keep its limit may hurt somebody and
- * stands first; the rest go by the work that they need, the settled before the likely. Of a slide that nothing can be
- * said of there is still something to find out, as there is of one that is only likely to be in order.
+ * From the worst to the best. A screw that holds up a load without proof that it keeps its limit may hurt somebody and
+ * comes first. The others follow by the work that they need, the certain before the likely. A slide without an answer
+ * comes before one that is likely in order: both need more readings.
  */
 const STANDINGS: readonly Standing[] = [
   "safety part",
@@ -25,8 +25,8 @@ const STANDINGS: readonly Standing[] = [
 ];
 
 /**
- * The slides with the worst first; of those that stand alike, the one whose lost motion is the greatest share of its
- * limit. What is alike in that too stays in the order given.
+ * The slides with the worst first; within one state, by lost motion as a share of the limit, largest first. Equal
+ * slides keep their order.
  */
 export function worstFirst(slides: readonly SlideOverview[]): readonly SlideOverview[] {
   return slides.toSorted(

@@ -1,5 +1,5 @@
 import type { Plan } from "../../intake/plan/measuringPlan.ts";
-import { positionFigures } from "./positionFigures.ts";
+import { columnFigures } from "../words.ts";
 
 /** A station of a plan as it is listed: in the order in which the stations are first read. */
 export interface ListedStation {
@@ -70,4 +70,9 @@ function orderWords(title: string, first: number, last: number): string {
   const again = "each is read twice, and the first one again at the end.";
   if (title === "") return `O${way}: ${again}`;
   return first === 1 ? `${title}: o${way}: ${again}` : `Second round: o${way}, and station 1 once more.`;
+}
+
+/** The stations' positions, each with as many decimals as the longest, so that they stand in a column. */
+export function positionFigures({ stations }: Plan): readonly string[] {
+  return columnFigures(stations.map(({ position }) => position));
 }

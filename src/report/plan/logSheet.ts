@@ -2,8 +2,8 @@ import { lengthsIn } from "../../inspection/lengths.ts";
 import type { PlannableSlide } from "../../inspection/plannableSlide.ts";
 import { toMillimetres, type Units } from "../../inspection/units.ts";
 import type { Plan } from "../../intake/plan/measuringPlan.ts";
+import { STAGE_WORDS } from "../inspectionWords.ts";
 import { html, type Markup, repeated } from "../markup.ts";
-import { STAGE_WORDS } from "../stageWords.ts";
 import { type LostMotionMethod, METHODS } from "./method.ts";
 import { APPROACH, END_FLOAT_HOW, planCautions, SET_UP } from "./setUp.ts";
 import { SHEET_STYLE } from "./sheetStyle.ts";
@@ -87,7 +87,7 @@ function cautions(slide: PlannableSlide): Markup {
 /** What has to be known of the instruments to make the most of the readings. */
 function instruments({ units }: Plan, method: LostMotionMethod): Markup {
   return html`<div class="lines short">
-    ${line(`Resolution, ${units}`)}${line(`Limit of error, ± ${units}`)}${line(`Hysteresis, ${units}`)}
+    ${line(`Resolution, ${units}`)}${line(`Limit of error either way, ${units}`)}${line(`Hysteresis, ${units}`)}
     ${line("Angle to the travel, °")}${line("Indicator's number")}
     ${method === "push-pull" ? [] : line(`Drive play, ${units}`)}
   </div>

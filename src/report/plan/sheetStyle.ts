@@ -1,6 +1,6 @@
 /**
- * The look of the log sheet, in black on white. The page has no size of its own, so that A4 and US Letter both suit,
- * and nothing on it is wider than the narrower of the two.
+ * The look of the log sheet, in black on white. No page size is set: A4 and US Letter both work, and nothing is
+ * wider than the narrower of the two.
  */
 export const SHEET_STYLE = `
 @page { margin: 12mm; }

@@ -7,11 +7,7 @@ import type { Limits } from "../../thread/form.ts";
 import type { Tool } from "../../thread/make/tool.ts";
 import type { ThreadSize } from "../../thread/size.ts";
 import { documentShell } from "../document/documentShell.ts";
-import { facts } from "../document/facts.ts";
-import { figure } from "../document/figure.ts";
-import { lines } from "../document/lines.ts";
-import { table } from "../document/table.ts";
-import { unitsKept } from "../document/unitsKept.ts";
+import { facts, figure, lines, table, withUnits } from "../document/pieces.ts";
 import { html, type Markup } from "../markup.ts";
 import { SLIP_STYLE } from "./slipStyle.ts";
 import type { ThreadSaid } from "./threadSaid.ts";
@@ -31,7 +27,7 @@ export function threadSlip(said: ThreadSaid): string {
     style: SLIP_STYLE,
     content: [
       html`<div class="slip">
-<header class="head"><div><p class="kicker">Slip for the lathe: replacement screw and nut</p><h1>${unitsKept(title)}</h1></div>
+<header class="head"><div><p class="kicker">Slip for the lathe: replacement screw and nut</p><h1>${withUnits(title)}</h1></div>
 <p>${slide ?? ""}</p></header>
 <section class="drawing">${figure(threadSvg(threadPicture(thread, units), 960, false))}</section>
 <section class="pair">

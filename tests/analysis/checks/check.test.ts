@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { leastLostMotion, nameOf, placesOf } from "../../../src/analysis/checks/check.ts";
 import { lengthsIn } from "../../../src/inspection/lengths.ts";
 import { pushPull } from "../examples.ts";
-import { surveyed } from "./surveyed.ts";
+import { surveyed } from "./checkInput.ts";
 
 const reading = (position: number) => ({ position, value: 0.2, from: [6, 9] });
 

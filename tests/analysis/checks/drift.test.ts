@@ -3,7 +3,7 @@ import { drift } from "../../../src/analysis/checks/drift.ts";
 import type { PositioningReading } from "../../../src/inspection/schema.ts";
 import reference from "../../reference/scatter.json";
 import { surveyOf } from "../examples.ts";
-import { CLEAN, CLEAN_PLACES, found, surveyed } from "./surveyed.ts";
+import { CLEAN, CLEAN_PLACES, found, surveyed } from "./checkInput.ts";
 
 /** Thirteen stations read forth and back, with a creep for each reading and a scatter of the given size. */
 function forthAndBack(creep: number, scatter = 0) {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { drivePlay } from "../../../src/analysis/checks/drivePlay.ts";
 import { surveyOf } from "../examples.ts";
-import { CLEAN, scattering, surveyed } from "./surveyed.ts";
+import { CLEAN, scattering, surveyed } from "./checkInput.ts";
 
 const pairs = (play: number, repeats = 1) =>
   drivePlay(

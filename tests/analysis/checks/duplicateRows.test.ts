@@ -3,7 +3,7 @@ import { duplicateRows } from "../../../src/analysis/checks/duplicateRows.ts";
 import { correct } from "../../../src/analysis/correct/corrections.ts";
 import type { Reading } from "../../../src/inspection/schema.ts";
 import { surveyOf } from "../examples.ts";
-import { CLEAN, surveyed } from "./surveyed.ts";
+import { CLEAN, surveyed } from "./checkInput.ts";
 
 const twinsIn = (readings: readonly Reading[]) => {
   const method = readings.some((item) => "target" in item) ? "positioning" : "indicator-pair";

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { endFloat } from "../../../src/analysis/checks/endFloat.ts";
 import reference from "../../reference/scatter.json";
 import { pushPull } from "../examples.ts";
-import { CLEAN, surveyed } from "./surveyed.ts";
+import { CLEAN, surveyed } from "./checkInput.ts";
 
 /** The least lost motion is 0.05 mm, at the second station. */
 const measured = (...values: readonly number[]) =>

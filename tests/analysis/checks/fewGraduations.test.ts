@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fewGraduations } from "../../../src/analysis/checks/fewGraduations.ts";
-import { CLEAN, found, surveyed } from "./surveyed.ts";
+import { CLEAN, found, surveyed } from "./checkInput.ts";
 
 const values = (...given: readonly number[]) =>
   found(

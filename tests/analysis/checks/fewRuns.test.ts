@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { fewRuns } from "../../../src/analysis/checks/fewRuns.ts";
-import { findingsOf } from "../../../src/analysis/checks/index.ts";
+import { runChecks } from "../../../src/analysis/checks/index.ts";
 import type { PositioningReading } from "../../../src/inspection/schema.ts";
 import { surveyOf } from "../examples.ts";
-import { CLEAN, surveyed } from "./surveyed.ts";
+import { CLEAN, surveyed } from "./checkInput.ts";
 
 const runs = (target: number, count: number): PositioningReading[] =>
   Array.from({ length: count }, (_, i) => i + 1).flatMap((run) => [
@@ -34,7 +34,7 @@ describe("fewer runs than five", () => {
   });
 
   it("are told with the other checks", () => {
-    const checks = findingsOf(seen(...runs(50, 3))).map(({ check }) => check);
+    const checks = runChecks(seen(...runs(50, 3))).map(({ check }) => check);
     expect(checks).toContain("fewer runs than the standard asks for");
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { gap } from "../../../src/analysis/checks/gap.ts";
-import { CLEAN, found, surveyed } from "./surveyed.ts";
+import { CLEAN, found, surveyed } from "./checkInput.ts";
 
 describe("a gap in coverage", () => {
   it("is warned of, for each", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { growingScatter } from "../../../src/analysis/checks/growingScatter.ts";
 import { pushPull } from "../examples.ts";
-import { CLEAN, surveyed } from "./surveyed.ts";
+import { CLEAN, surveyed } from "./checkInput.ts";
 
 /**
  * Stations 40 mm apart whose three readings range over so many hundredths. The middle one is off, so that nothing

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { inStepWithLead } from "../../../src/analysis/checks/inStepWithLead.ts";
-import { CLEAN, found, scattering, surveyed } from "./surveyed.ts";
+import { CLEAN, found, scattering, surveyed } from "./checkInput.ts";
 
 const at = (...positions: readonly number[]) =>
   found(

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { findingsOf } from "../../../src/analysis/checks/index.ts";
+import { runChecks } from "../../../src/analysis/checks/index.ts";
 import { pushPull, SETTINGS } from "../examples.ts";
-import { CLEAN, CLEAN_PLACES, surveyed } from "./surveyed.ts";
+import { CLEAN, CLEAN_PLACES, surveyed } from "./checkInput.ts";
 
 describe("the checks", () => {
   it("find nothing in a clean survey", () => {
-    expect(findingsOf(surveyed(CLEAN))).toEqual([]);
+    expect(runChecks(surveyed(CLEAN))).toEqual([]);
   });
 
   it("tell findings in one order, whichever reading they are about", () => {
@@ -19,7 +19,7 @@ describe("the checks", () => {
       [240, -0.2],
     ] as const;
     const survey = pushPull([...readings, ...mistaken]);
-    const findings = findingsOf(surveyed(survey, { settings: { ...SETTINGS, limit: 0.03 } }));
+    const findings = runChecks(surveyed(survey, { settings: { ...SETTINGS, limit: 0.03 } }));
     expect([...new Set(findings.map(({ check }) => check))]).toEqual([
       "limit not attainable",
       "slip",
@@ -34,12 +34,12 @@ describe("the checks", () => {
   });
 
   it("include what only surveys of another kind show", () => {
-    const noRepeats = findingsOf(surveyed(pushPull([0, 25, 51, 77, 102].map((position) => [position, 0.2]))));
+    const noRepeats = runChecks(surveyed(pushPull([0, 25, 51, 77, 102].map((position) => [position, 0.2]))));
     expect(noRepeats.map(({ check }) => check)).toEqual(
       expect.arrayContaining(["no repeats", "one or two graduations", "first station not read again"]),
     );
     const rows = Array.from({ length: 30 }, (_, i) => ({ position: 10 * i, backlash: 0.2 + 0.01 * i }));
-    const pasted = findingsOf(surveyed({ ...CLEAN, readings: [...rows, ...rows] }));
+    const pasted = runChecks(surveyed({ ...CLEAN, readings: [...rows, ...rows] }));
     expect(pasted.map(({ check }) => check)).toContain("duplicate rows");
     const growing = [0, 1, 2].flatMap((repeat) =>
       CLEAN_PLACES.map((position, i) => ({
@@ -47,7 +47,7 @@ describe("the checks", () => {
         backlash: 0.2 + (repeat === 1 ? 0.01 * (i < 7 ? 1 : 6) : 0),
       })),
     );
-    expect(findingsOf(surveyed({ ...CLEAN, readings: growing })).map(({ check }) => check)).toContain(
+    expect(runChecks(surveyed({ ...CLEAN, readings: growing })).map(({ check }) => check)).toContain(
       "scatter grows along the travel",
     );
   });

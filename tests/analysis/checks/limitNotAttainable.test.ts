@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { limitNotAttainable } from "../../../src/analysis/checks/limitNotAttainable.ts";
 import { SETTINGS } from "../examples.ts";
-import { CLEAN, surveyed } from "./surveyed.ts";
+import { CLEAN, surveyed } from "./checkInput.ts";
 
 const limit = (millimetres: number) =>
   limitNotAttainable(surveyed(CLEAN, { settings: { ...SETTINGS, limit: millimetres } }));

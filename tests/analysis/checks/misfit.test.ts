@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import type { Surveyed } from "../../../src/analysis/checks/check.ts";
+import type { CheckInput } from "../../../src/analysis/checks/check.ts";
 import { misfit } from "../../../src/analysis/checks/misfit.ts";
 import { pushPull } from "../examples.ts";
-import { CLEAN, scattering, surveyed } from "./surveyed.ts";
+import { CLEAN, scattering, surveyed } from "./checkInput.ts";
 
 /** Stations so far apart, read twice each, 0.2 mm everywhere but in the middle one. */
-const low = (apart: number, value: number, part: Partial<Surveyed> = {}) =>
+const low = (apart: number, value: number, part: Partial<CheckInput> = {}) =>
   misfit(
     surveyed(
       pushPull(

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { negativeLostMotion } from "../../../src/analysis/checks/negativeLostMotion.ts";
 import { surveyOf } from "../examples.ts";
-import { CLEAN, found, scattering, surveyed } from "./surveyed.ts";
+import { CLEAN, found, scattering, surveyed } from "./checkInput.ts";
 
 describe("negative lost motion", () => {
   it("is warned of, reading by reading, with both rows of a pair of runs", () => {
@@ -22,7 +22,7 @@ describe("negative lost motion", () => {
         check: "negative lost motion",
         severity: "warning",
         message:
-          "Reading 5 at 100 mm comes out as -0.04 mm, below nothing: advancing and retracting were swapped, or an approach was shorter than the lost motion. Take it again.",
+          "Reading 5 at 100 mm comes out as -0.04 mm, which is negative: advancing and retracting were swapped, or an approach was shorter than the lost motion. Take it again.",
         readings: [4, 5],
       },
     ]);
@@ -40,7 +40,7 @@ describe("negative lost motion", () => {
         check: "negative lost motion",
         severity: "warning",
         message:
-          "2 readings come out below nothing (0 mm, 100 mm): advancing and retracting were swapped, or an approach was shorter than the lost motion. Take them again.",
+          "2 readings come out negative (0 mm, 100 mm): advancing and retracting were swapped, or an approach was shorter than the lost motion. Take them again.",
         readings: [0, 2],
       },
     ]);

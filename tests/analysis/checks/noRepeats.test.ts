@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { noRepeats } from "../../../src/analysis/checks/noRepeats.ts";
-import { CLEAN, found, surveyed } from "./surveyed.ts";
+import { CLEAN, found, surveyed } from "./checkInput.ts";
 
 describe("no repeats", () => {
   it("are warned of", () => {

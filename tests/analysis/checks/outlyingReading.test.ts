@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { outlyingReading } from "../../../src/analysis/checks/outlyingReading.ts";
 import reference from "../../reference/scatter.json";
-import { CLEAN, found, surveyed } from "./surveyed.ts";
+import { CLEAN, found, surveyed } from "./checkInput.ts";
 
 const third = (value: number) =>
   found(outlyingReading, [

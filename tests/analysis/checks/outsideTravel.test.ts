@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { outsideTravel } from "../../../src/analysis/checks/outsideTravel.ts";
-import { CLEAN, found, surveyed } from "./surveyed.ts";
+import { CLEAN, found, surveyed } from "./checkInput.ts";
 
 describe("readings outside the travel", () => {
   const within = [0, 100, 200, 300].map((position) => [position, 0.1] as const);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { slip } from "../../../src/analysis/checks/slip.ts";
 import reference from "../../reference/scatter.json";
-import { CLEAN, found, surveyed } from "./surveyed.ts";
+import { CLEAN, found, surveyed } from "./checkInput.ts";
 
 /** A station of four readings of which the last may have slipped, between two others. */
 const among = (value: number, usual = 0.2) =>

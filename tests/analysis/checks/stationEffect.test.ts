@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { stationEffect } from "../../../src/analysis/checks/stationEffect.ts";
 import { pushPull } from "../examples.ts";
-import { CLEAN, surveyed } from "./surveyed.ts";
+import { CLEAN, surveyed } from "./checkInput.ts";
 
 const PLACES = Array.from({ length: 13 }, (_, i) => 25 * i);
 /** Far apart for the nut, so that wear explains them: two stations lie 0.05 mm below those beside them. */

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { findingsOf } from "../../../src/analysis/checks/index.ts";
+import { runChecks } from "../../../src/analysis/checks/index.ts";
 import { withoutPartner } from "../../../src/analysis/checks/withoutPartner.ts";
 import type { PositioningReading } from "../../../src/inspection/schema.ts";
 import { surveyOf } from "../examples.ts";
-import { CLEAN, surveyed } from "./surveyed.ts";
+import { CLEAN, surveyed } from "./checkInput.ts";
 
 type Direction = PositioningReading["direction"];
 const at = (target: number, direction: Direction, run: number): PositioningReading => ({
@@ -72,7 +72,7 @@ describe("a run given twice", () => {
   });
 
   it("is told with the other checks", () => {
-    const checks = findingsOf(seen(...pair(50, 1), at(50, "advancing", 1))).map(({ check }) => check);
+    const checks = runChecks(seen(...pair(50, 1), at(50, "advancing", 1))).map(({ check }) => check);
     expect(checks).toEqual(expect.arrayContaining(["reading without its partner", "run given twice"]));
   });
 });

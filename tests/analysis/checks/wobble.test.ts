@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { misfit } from "../../../src/analysis/checks/misfit.ts";
 import { stationEffect } from "../../../src/analysis/checks/stationEffect.ts";
-import { wobble, wobbleOf } from "../../../src/analysis/checks/wobble.ts";
+import { wobble, wobbleHeight } from "../../../src/analysis/checks/wobble.ts";
 import { normals, seededRandom } from "../../../src/analysis/statistics/random.ts";
 import reference from "../../reference/wobble.json" with { type: "json" };
 import { pushPull, SETTINGS } from "../examples.ts";
-import { CLEAN, surveyed } from "./surveyed.ts";
+import { CLEAN, surveyed } from "./checkInput.ts";
 
 /** Stations 11 mm apart, which meet a screw of lead 4 mm at every quarter of a turn, and a profile of 0.2 mm. */
 function rising(height: (position: number) => number, part: Parameters<typeof surveyed>[1] = {}) {
@@ -20,7 +20,7 @@ const sine = (height: number) => (position: number) =>
 describe("a wobble once per turn", () => {
   it("is warned of, with its height and the lead it follows", () => {
     const seen = rising(sine(0.03));
-    expect(wobbleOf(seen)).toBeCloseTo(0.03, 9);
+    expect(wobbleHeight(seen)).toBeCloseTo(0.03, 9);
     expect(wobble(seen)).toEqual([
       {
         check: "wobble once per turn",
@@ -46,8 +46,8 @@ describe("a wobble once per turn", () => {
       const { clean, ...all } = surveyed(survey, { fitted: profile, settings });
       return { ...all, clean: all.stations.slice(1) };
     };
-    expect(wobbleOf(seen(0.99 * rare))).toBeCloseTo(height, 8);
-    expect(wobbleOf(seen(1.01 * rare))).toBeUndefined();
+    expect(wobbleHeight(seen(0.99 * rare))).toBeCloseTo(height, 8);
+    expect(wobbleHeight(seen(1.01 * rare))).toBeUndefined();
   });
 
   it("is told from four stations on, where they bear out nothing else", () => {
@@ -60,9 +60,9 @@ describe("a wobble once per turn", () => {
         { fitted: [0.2, 0.2, 0.2, 0.2] },
       );
     const all = survey(4);
-    expect(wobbleOf({ ...all, clean: all.stations })).toBeCloseTo(0.1, 9);
+    expect(wobbleHeight({ ...all, clean: all.stations })).toBeCloseTo(0.1, 9);
     const three = survey(3);
-    expect(wobbleOf({ ...three, clean: three.stations })).toBeUndefined();
+    expect(wobbleHeight({ ...three, clean: three.stations })).toBeUndefined();
   });
 
   it("is told instead of the low stations that it makes", () => {
@@ -74,15 +74,16 @@ describe("a wobble once per turn", () => {
 
   it("is none where the stations meet the screw at one angle, or are too few", () => {
     const inStep = pushPull([0, 40, 80, 120, 160].map((at, i) => [at, 0.2 + 0.02 * (i % 2)] as const));
-    expect(wobbleOf(surveyed(inStep, { fitted: [0.2, 0.2, 0.2, 0.2, 0.2] }))).toBeUndefined();
+    expect(wobbleHeight(surveyed(inStep, { fitted: [0.2, 0.2, 0.2, 0.2, 0.2] }))).toBeUndefined();
     const three = pushPull([0, 41, 82].map((at, i) => [at, 0.2 + 0.02 * (i % 2)] as const));
-    expect(wobbleOf(surveyed(three, { fitted: [0.2, 0.2, 0.2] }))).toBeUndefined();
+    expect(wobbleHeight(surveyed(three, { fitted: [0.2, 0.2, 0.2] }))).toBeUndefined();
   });
 
   it("is found in one of five hundred surveys where there is none", () => {
     const normal = normals(seededRandom(3));
     let found = 0;
-    for (let i = 0; i < 3000; i++) if (wobbleOf(rising(() => 0.2 + 0.005 * normal())) !== undefined) found++;
+    for (let i = 0; i < 3000; i++)
+      if (wobbleHeight(rising(() => 0.2 + 0.005 * normal())) !== undefined) found++;
     // Six are expected; by the binomial, more than fifteen come in one of two thousand tries.
     expect(found).toBeLessThanOrEqual(15);
     expect(found).toBeGreaterThan(0);

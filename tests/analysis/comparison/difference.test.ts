@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { AssessedSurvey } from "../../../src/analysis/assess.ts";
 import { differenceOf, isSameEverywhere } from "../../../src/analysis/comparison/difference.ts";
-import type { Pair, Sample } from "../../../src/analysis/comparison/pairs.ts";
+import type { Pair, Sample } from "../../../src/analysis/comparison/pairedDraws.ts";
 import { SETTINGS } from "../examples.ts";
 import { drawn } from "./drawn.ts";
 

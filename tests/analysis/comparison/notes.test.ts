@@ -17,7 +17,7 @@ describe("the notes on a comparison", () => {
     expect(notesOf(read(BEFORE), read({ ...AFTER, taken: BEFORE.taken }))).toEqual([]);
   });
 
-  it("say that the change is told backwards", () => {
+  it("say that the change is given backwards", () => {
     const [note, ...others] = notesOf(read(AFTER), read(BEFORE));
     expect(note).toMatch(/^"after" was taken after "before".*backwards/);
     expect(others).toEqual([]);
@@ -34,7 +34,7 @@ describe("the notes on a comparison", () => {
     const { id } = pairs({}).survey;
     const [way, stated, ...others] = of({ drivePlay: 0.02 });
     expect(way).toMatch(/push–pull.*pairs/);
-    expect(stated).toContain(`taken off the readings of "${id}"`);
+    expect(stated).toContain(`subtracted from the readings of "${id}"`);
     expect(others).toEqual([]);
     expect(of({ drivePlay: 0 })[1]).toBe(stated);
     expect(of({})[1]).toMatch(new RegExp(`"${id}".*was not stated`));
@@ -49,7 +49,7 @@ describe("the notes on a comparison", () => {
         read({ ...BEFORE, indicator: { name: "no. 4", ...from } }),
         read({ ...AFTER, indicator: { name: "no. 4", ...to } }),
       );
-    expect(notes(stated, stated)).toEqual([expect.stringMatching(/same indicator.*falls out/)]);
+    expect(notes(stated, stated)).toEqual([expect.stringMatching(/same indicator.*cancels/)]);
     expect(notes({}, stated)).toHaveLength(1);
     expect(notes({ ...stated, name: "no. 5" }, {})).toEqual([
       expect.stringMatching(/do not name.*counts in full/),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { endFloatEstimate, endFloatOf } from "../../../src/analysis/correct/endFloat.ts";
+import { drawEndFloat, endFloatEstimate } from "../../../src/analysis/correct/endFloat.ts";
 import type { ProfileDraws } from "../../../src/analysis/profile/draws.ts";
 import { seededRandom } from "../../../src/analysis/statistics/random.ts";
 import { drawsOf } from "../examples.ts";
@@ -12,22 +12,22 @@ const profiles = [
 
 describe("end float that was not measured", () => {
   it("is anywhere between nothing and the lesser of 0.1 mm and the least lost motion, draw by draw", () => {
-    const endFloat = endFloatOf(undefined, drawsOf([0, 100], profiles), 0.01, () => 0.5);
+    const endFloat = drawEndFloat(undefined, drawsOf([0, 100], profiles), 0.01, () => 0.5);
     expect(endFloat.measured).toBe(false);
     expect([...endFloat.draws]).toEqual([0.02, 0.05]);
   });
 
   it("is never less than nothing, even where lost motion is", () => {
-    const { draws } = endFloatOf(undefined, drawsOf([0, 100], [[-0.01, 0.1]]), 0.01, () => 0.5);
+    const { draws } = drawEndFloat(undefined, drawsOf([0, 100], [[-0.01, 0.1]]), 0.01, () => 0.5);
     expect([...draws]).toEqual([0]);
   });
 
   it("is taken for not measured where the list of its readings is empty", () => {
-    expect(endFloatOf([], drawsOf([0, 100], profiles), 0.01, () => 0.5).measured).toBe(false);
+    expect(drawEndFloat([], drawsOf([0, 100], profiles), 0.01, () => 0.5).measured).toBe(false);
   });
 
   it("has no estimate", () => {
-    expect(endFloatEstimate(endFloatOf(undefined, drawsOf([0], [[0.1]]), 0.01, () => 0.5))).toBeNull();
+    expect(endFloatEstimate(drawEndFloat(undefined, drawsOf([0], [[0.1]]), 0.01, () => 0.5))).toBeNull();
   });
 });
 
@@ -39,7 +39,7 @@ function profileWith(repeatability: number, count = COUNT): ProfileDraws {
 }
 
 function drawn(readings: readonly number[], repeatability: number, resolution: number): readonly number[] {
-  const { draws } = endFloatOf(readings, profileWith(repeatability), resolution, seededRandom(61));
+  const { draws } = drawEndFloat(readings, profileWith(repeatability), resolution, seededRandom(61));
   return [...draws];
 }
 
@@ -100,13 +100,13 @@ describe("measured end float", () => {
   });
 
   it("is told to be measured", () => {
-    expect(endFloatOf([0.06], profileWith(0.004, 2), 0.01, seededRandom(1)).measured).toBe(true);
+    expect(drawEndFloat([0.06], profileWith(0.004, 2), 0.01, seededRandom(1)).measured).toBe(true);
   });
 
   it("scatters in each draw by that draw's repeatability", () => {
     const narrow = profileWith(0.002, 4000).draws;
     const wide = profileWith(0.02, 4000).draws;
-    const { draws } = endFloatOf(
+    const { draws } = drawEndFloat(
       [0.1],
       { ...profileWith(0.002, 1), draws: [...narrow, ...wide] },
       0.001,

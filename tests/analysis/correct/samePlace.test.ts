@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { groupedByPlace } from "../../../src/analysis/correct/samePlace.ts";
+import { groupByPosition } from "../../../src/analysis/correct/samePlace.ts";
 
-const grouped = (...positions: readonly number[]) => groupedByPlace(positions, (position) => position);
+const grouped = (...positions: readonly number[]) => groupByPosition(positions, (position) => position);
 
 describe("what lies at one place", () => {
   it("is what lies within a micrometre of the first there, in order of position", () => {
@@ -19,7 +19,7 @@ describe("what lies at one place", () => {
       { at: 0, name: "second" },
       { at: 10, name: "third" },
     ];
-    const groups = groupedByPlace(items, ({ at }) => at);
+    const groups = groupByPosition(items, ({ at }) => at);
     expect(groups.map((group) => group.map(({ name }) => name))).toEqual([["second"], ["first", "third"]]);
     expect(items.map(({ name }) => name)).toEqual(["first", "second", "third"]);
   });

@@ -1,6 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { Action, Chances, Finding } from "../../../src/analysis/assessment.ts";
-import { canBeSettled, chooseVerdict, decidingMargin } from "../../../src/analysis/decide/chooseVerdict.ts";
+import {
+  canBeSettled,
+  chooseVerdict,
+  leastCertainMargin,
+} from "../../../src/analysis/decide/chooseVerdict.ts";
 import type { Coverage } from "../../../src/analysis/decide/coverage.ts";
 import type { Margins } from "../../../src/analysis/decide/decision.ts";
 import type { Settings } from "../../../src/analysis/decide/settings.ts";
@@ -183,35 +187,35 @@ describe("the deciding margin", () => {
     ["takeUpLeft", 4],
     ["wear", 5],
   ] as const)("is that of the least certain question: %s", (question, size) => {
-    const deciding = decidingMargin(margins({ ...certain, [question]: 4 }), SETTINGS);
+    const deciding = leastCertainMargin(margins({ ...certain, [question]: 4 }), SETTINGS);
     expect([...deciding]).toEqual([...Array(4).fill(size), ...Array(6).fill(-size)]);
   });
 
   it("counts doubt the same on both sides", () => {
-    const few = decidingMargin(margins({ ...certain, asFound: 2, wear: 7 }), SETTINGS);
+    const few = leastCertainMargin(margins({ ...certain, asFound: 2, wear: 7 }), SETTINGS);
     expect(Math.abs(few[0])).toBe(5);
-    const many = decidingMargin(margins({ ...certain, asFound: 3, wear: 8 }), SETTINGS);
+    const many = leastCertainMargin(margins({ ...certain, asFound: 3, wear: 8 }), SETTINGS);
     expect(Math.abs(many[0])).toBe(1);
   });
 
   it("is that of the first question where all are certain", () => {
-    expect([...decidingMargin(margins(certain), SETTINGS)]).toEqual(Array(10).fill(-1));
+    expect([...leastCertainMargin(margins(certain), SETTINGS)]).toEqual(Array(10).fill(-1));
   });
 
   it("leaves out what only matters for a nut that can be adjusted", () => {
     const fixed = { ...SETTINGS, adjustable: false };
     const given = margins({ ...certain, withTakeUp: 9, takeUpLeft: 5, wear: 5 });
-    expect(Math.abs(decidingMargin(given, fixed)[0])).toBe(3);
-    expect(Math.abs(decidingMargin(given, SETTINGS)[0])).toBe(4);
+    expect(Math.abs(leastCertainMargin(given, fixed)[0])).toBe(3);
+    expect(Math.abs(leastCertainMargin(given, SETTINGS)[0])).toBe(4);
     const byEndFloat = margins({ ...certain, withEndFloat: 1, takeUpLeft: 5, wear: 5 });
-    expect(Math.abs(decidingMargin(byEndFloat, fixed)[0])).toBe(2);
+    expect(Math.abs(leastCertainMargin(byEndFloat, fixed)[0])).toBe(2);
     const asFound = margins({ ...certain, asFound: 2, withEndFloat: 1, takeUpLeft: 5, wear: 5 });
-    expect(Math.abs(decidingMargin(asFound, fixed)[0])).toBe(1);
+    expect(Math.abs(leastCertainMargin(asFound, fixed)[0])).toBe(1);
   });
 
   it("takes a margin of nothing for met", () => {
     const given = margins(certain).map((each, i) => ({ ...each, wear: i < 5 ? 0 : 1 }));
-    expect(decidingMargin(given, SETTINGS)[0]).toBe(-1);
+    expect(leastCertainMargin(given, SETTINGS)[0]).toBe(-1);
   });
 });
 

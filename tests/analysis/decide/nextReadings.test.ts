@@ -111,7 +111,7 @@ describe("the readings that would tell most", () => {
       draws((a) => [0.3, 0.3 + 0.03 * a, 0.2, 0.4]),
     );
     expect(next(profile, { margin: numbers((a) => 0.03 * a) })).toEqual([
-      { position: 100, why: "Lost motion at 100 mm is known to ± 0.06 mm." },
+      { position: 100, why: "Lost motion at 100 mm is known to within 0.06 mm." },
     ]);
   });
 
@@ -123,9 +123,9 @@ describe("the readings that would tell most", () => {
     expect(next(profile, { margin: numbers((a, b) => 0.02 * a + 0.03 * b) })).toEqual([
       {
         position: 200,
-        why: "Lost motion at 200 mm is known to ± 0.06 mm, and the loosest spot may be here.",
+        why: "Lost motion at 200 mm is known to within 0.06 mm, and the loosest spot may be here.",
       },
-      { position: 0, why: "Lost motion at 0 mm is known to ± 0.04 mm, and the tight spot may be here." },
+      { position: 0, why: "Lost motion at 0 mm is known to within 0.04 mm, and the tight spot may be here." },
     ]);
   });
 
@@ -148,7 +148,7 @@ describe("the readings that would tell most", () => {
       loose: { position: 300, backlash: 0.4 },
     }));
     const [reading] = next({ positions, draws: moved, unevenChance }, { margin: numbers((a) => 0.03 * a) });
-    expect(reading.why).toBe(`Lost motion at 100 mm is known to ± 0.06 mm${ending}`);
+    expect(reading.why).toBe(`Lost motion at 100 mm is known to within 0.06 mm${ending}`);
   });
 
   it("are told as the tight spot where as many draws have the loosest spot there", () => {
@@ -175,7 +175,7 @@ describe("the readings that would tell most", () => {
       loose: { position: i < 1 ? 100 : 300, backlash: 0.4 },
     }));
     const [reading] = next({ positions, draws: moved, unevenChance }, { margin: numbers((a) => 0.03 * a) });
-    expect(reading.why).toBe("Lost motion at 100 mm is known to ± 0.06 mm.");
+    expect(reading.why).toBe("Lost motion at 100 mm is known to within 0.06 mm.");
   });
 });
 
@@ -205,7 +205,7 @@ describe("end float as the next reading", () => {
     expect(placesOf(found)).toEqual(["end float", 0]);
     expect(found[0]).toEqual({
       endFloat: true,
-      why: "The end float is known only to ± 0.06 mm, and it decides what is left for the nut.",
+      why: "The end float is known only to within 0.06 mm, and it decides what is left for the nut.",
     });
   });
 

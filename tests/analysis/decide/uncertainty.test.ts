@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { correct } from "../../../src/analysis/correct/corrections.ts";
 import { stationsOf } from "../../../src/analysis/correct/stations.ts";
-import { budgetOf, conformanceOf } from "../../../src/analysis/decide/uncertainty.ts";
+import { conformanceOf, uncertaintyBudget } from "../../../src/analysis/decide/uncertainty.ts";
 import type { Survey } from "../../../src/inspection/schema.ts";
 import { drawsOf, pushPull } from "../examples.ts";
 
@@ -19,7 +19,7 @@ const PROFILE = drawsOf(
 function budget(survey: Survey, loosestAt = 200) {
   const corrected = correct(survey, 4);
   const loosest = { position: loosestAt, backlash: 0.2 };
-  return budgetOf(PROFILE, loosest, stationsOf(corrected.readings), corrected, survey);
+  return uncertaintyBudget(PROFILE, loosest, stationsOf(corrected.readings), corrected, survey);
 }
 
 const lineOf = (survey: Survey, source: string, loosestAt?: number): number | undefined =>

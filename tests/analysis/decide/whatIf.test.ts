@@ -4,7 +4,12 @@ import { describe, expect, it } from "vitest";
 import { assessSurvey, assessWithDraws } from "../../../src/analysis/assess.ts";
 import type { Assessment } from "../../../src/analysis/assessment.ts";
 import { settingsOf } from "../../../src/analysis/decide/settings.ts";
-import { type Changeable, keyOf, type RetainedDraws, whatIf } from "../../../src/analysis/decide/whatIf.ts";
+import {
+  type RetainedDraws,
+  readingsKey,
+  type WhatIfSettings,
+  whatIf,
+} from "../../../src/analysis/decide/whatIf.ts";
 import { lengthsIn } from "../../../src/inspection/lengths.ts";
 import { slideInMillimetres } from "../../../src/inspection/metric.ts";
 import { openInspection } from "../../../src/inspection/open.ts";
@@ -20,7 +25,7 @@ const flat = (change: (value: number, i: number) => number = (value) => value) =
   PLACES.map((position, i) => [position, change(FLAT[i], i)] as const);
 const high = flat((value, i) => (i === 5 ? 0.53 : value));
 
-/** Surveys whose verdicts rest on what a change of settings may bring out: doubted readings, unread ends, end float. */
+/** Surveys in which a change of settings can bring out outliers, unread ends or the end float. */
 const SURVEYS: Readonly<Record<string, Inspection>> = {
   "an uneven screw": inspectionOf(
     pushPull([...flat((value, i) => value - 0.01 * i), ...flat((value, i) => value - 0.01 * i)], GIVEN),
@@ -28,9 +33,11 @@ const SURVEYS: Readonly<Record<string, Inspection>> = {
   "end float not measured": inspectionOf(
     pushPull([...flat(), ...flat()], { indicator: { resolution: 0.01 } }),
   ),
-  "a reading at odds with its repeat": inspectionOf(pushPull([...flat(), ...high.toReversed()], GIVEN)),
-  "a lone reading that stands out": inspectionOf(pushPull(high, GIVEN)),
-  "lone readings that stand out, one doubted": inspectionOf(
+  "a reading that disagrees with its repeat": inspectionOf(
+    pushPull([...flat(), ...high.toReversed()], GIVEN),
+  ),
+  "a single reading that stands out": inspectionOf(pushPull(high, GIVEN)),
+  "single readings that stand out, one of them an outlier": inspectionOf(
     pushPull(
       flat((value, i) => (i === 4 ? 0.9 : i === 9 ? value + 0.12 : value)),
       GIVEN,
@@ -102,14 +109,14 @@ function changed(
     slideInMillimetres(other),
     lengthsIn(slide.units),
   ).settings;
-  return { slide: other, settings: { limit, runningClearance, takeUpLeft } satisfies Changeable };
+  return { slide: other, settings: { limit, runningClearance, takeUpLeft } satisfies WhatIfSettings };
 }
 
-/** What is kept, as another thread receives it. */
-function keptOf(inspection: Inspection): RetainedDraws {
+/** What is retained, as another thread receives it. */
+function retainedOf(inspection: Inspection): RetainedDraws {
   const assessed = assessWithDraws(inspection, inspection.surveys[0].id);
   if (!assessed.ok) throw new Error(assessed.problem.what);
-  return structuredClone(assessed.value.keptDraws());
+  return structuredClone(assessed.value.retainedDraws());
 }
 
 function assessedAt(inspection: Inspection): Assessment {
@@ -118,60 +125,57 @@ function assessedAt(inspection: Inspection): Assessment {
   return outcome.value;
 }
 
-/** A note tells what scatter could hide at the limit that was assessed. */
+/** A note says what scatter could hide at the limit that was assessed. */
 const withoutNotes = ({ checks }: Pick<Assessment, "checks">) =>
   checks.filter(({ severity }) => severity !== "note");
 
-describe("what other settings would lead to", () => {
-  it.each(Object.entries(SURVEYS))(
-    "is what a full assessment at these settings says: %s",
-    (_, inspection) => {
-      const kept = keptOf(inspection);
-      fc.assert(
-        fc.property(CHANGES, (change) => {
-          const { slide, settings } = changed(inspection.slide, change);
-          const full = assessedAt({ ...inspection, slide });
-          const { checks, ...answer } = whatIf(kept, settings, lengthsIn(slide.units, full.resolution));
-          expect(full).toMatchObject(answer);
-          expect(withoutNotes({ checks })).toEqual(withoutNotes(full));
-        }),
-        { numRuns: 4, seed: 14253, endOnFailure: true },
-      );
-    },
-  );
+describe("the decision with other settings", () => {
+  it.each(Object.entries(SURVEYS))("equals a full assessment with these settings: %s", (_, inspection) => {
+    const retained = retainedOf(inspection);
+    fc.assert(
+      fc.property(CHANGES, (change) => {
+        const { slide, settings } = changed(inspection.slide, change);
+        const full = assessedAt({ ...inspection, slide });
+        const { checks, ...answer } = whatIf(retained, settings, lengthsIn(slide.units, full.resolution));
+        expect(full).toMatchObject(answer);
+        expect(withoutNotes({ checks })).toEqual(withoutNotes(full));
+      }),
+      { numRuns: 4, seed: 14253, endOnFailure: true },
+    );
+  });
 });
 
-describe("what is decided anew from known draws", () => {
-  const kept = (backlashLimit: number): RetainedDraws => {
+describe("the decision from known draws with other settings", () => {
+  const retainedAt = (backlashLimit: number): RetainedDraws => {
     const outcome = assessWithDraws(inspectionOf(SURVEY, { backlashLimit }), SURVEY.id, ADJUST);
     if (!outcome.ok) throw new Error(outcome.problem.what);
-    return outcome.value.keptDraws();
+    return outcome.value.retainedDraws();
   };
   const USUAL = { runningClearance: 0.025, takeUpLeft: Number.POSITIVE_INFINITY };
   const unattainable = (was: number, limit: number) =>
-    whatIf(kept(was), { ...USUAL, limit }, lengthsIn("mm", 0.01)).checks.filter(
+    whatIf(retainedAt(was), { ...USUAL, limit }, lengthsIn("mm", 0.01)).checks.filter(
       ({ check }) => check === "limit not attainable",
     ).length;
 
-  it("tells of a limit that parts in order could not meet, as it is now and not as it was", () => {
+  it("reports an unattainable limit by the new limit, not by the old one", () => {
     expect(unattainable(0.03, 0.15)).toBe(0);
     expect(unattainable(0.15, 0.03)).toBe(1);
     expect(unattainable(0.03, 0.02)).toBe(1);
   });
 
-  it("is not decided where readings have to be judged that were not", () => {
-    const [{ readings }] = kept(0.15).stations;
-    const asked = { ...kept(0.15), lone: readings };
-    expect(() => whatIf(asked, { ...USUAL, limit: 0.15 }, lengthsIn("mm", 0.01))).toThrow(
-      "These readings were not judged by themselves.",
+  it("throws if a subset of the readings is needed that was not sampled", () => {
+    const [{ readings }] = retainedAt(0.15).stations;
+    const changed = { ...retainedAt(0.15), toConfirm: readings };
+    expect(() => whatIf(changed, { ...USUAL, limit: 0.15 }, lengthsIn("mm", 0.01))).toThrow(
+      "These readings were not sampled by themselves.",
     );
   });
 });
 
-describe("the name of some readings", () => {
-  it("is another for others, however their places in the file are written", () => {
+describe("the key of some readings", () => {
+  it("differs for different readings, however their places in the file are written", () => {
     const named = (...all: readonly (readonly number[])[]) =>
-      keyOf(all.map((from) => ({ position: 0, value: 0.2, from })));
+      readingsKey(all.map((from) => ({ position: 0, value: 0.2, from })));
     const names = [named([1], [2]), named([1, 2]), named([12]), named([1]), named([2], [1]), named()];
     expect(new Set(names).size).toBe(names.length);
     expect(named([1, 4], [2])).toBe(named([1, 4], [2]));

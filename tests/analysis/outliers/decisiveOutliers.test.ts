@@ -2,11 +2,10 @@ import { describe, expect, it } from "vitest";
 import type { Action, Chances, Finding } from "../../../src/analysis/assessment.ts";
 import { correct, type LostMotion } from "../../../src/analysis/correct/corrections.ts";
 import { stationsOf } from "../../../src/analysis/correct/stations.ts";
-import { samplePosterior } from "../../../src/analysis/decide/samplePosterior.ts";
-import { keyOf } from "../../../src/analysis/decide/whatIf.ts";
-import { partsToJudge, withStops } from "../../../src/analysis/outliers/decisiveOutliers.ts";
+import { readingsKey } from "../../../src/analysis/decide/whatIf.ts";
+import { stopDecisiveOutliers, subsetsToSample } from "../../../src/analysis/outliers/decisiveOutliers.ts";
 import { lengthsIn } from "../../../src/inspection/lengths.ts";
-import { assessed, drawsOf, inspectionOf, pushPull, SETTINGS } from "../examples.ts";
+import { assessed, inspectionOf, pushPull } from "../examples.ts";
 
 const PLACES = Array.from({ length: 13 }, (_, i) => 25 * i);
 const FLAT = [0.23, 0.22, 0.23, 0.23, 0.22, 0.23, 0.24, 0.23, 0.22, 0.23, 0.23, 0.22, 0.23];
@@ -16,7 +15,7 @@ const flat = (change: (value: number, i: number) => number = (value) => value) =
   PLACES.map((position, i) => [position, change(FLAT[i], i)] as const);
 
 describe("a reading that decides the verdict alone", () => {
-  it("is asked for again where it disagrees with its repeat", () => {
+  it("must be read again if it disagrees with its repeat", () => {
     const high = flat((value, i) => (i === 5 ? 0.73 : value));
     const { verdict, reasons, checks } = assessed(
       inspectionOf(pushPull([...flat(), ...high.toReversed()], GIVEN)),
@@ -28,7 +27,7 @@ describe("a reading that decides the verdict alone", () => {
     expect(finding?.readings).toContain(20);
   });
 
-  it("is asked for again where its station was read once", () => {
+  it("must be read again if its station was read once", () => {
     const high = flat((value, i) => (i === 5 ? 0.53 : value));
     const { verdict, checks } = assessed(inspectionOf(pushPull(high, GIVEN)));
     expect(verdict).toBe("measure-more");
@@ -37,7 +36,7 @@ describe("a reading that decides the verdict alone", () => {
     expect(finding?.message).toContain("Reading 6 at 125 mm (0.53 mm) stands out");
   });
 
-  it("is asked for again at an end, but not two stations that bear each other out there", () => {
+  it("must be read again at an end, but not two stations there that agree", () => {
     const lone = assessed(
       inspectionOf(
         pushPull(
@@ -85,31 +84,31 @@ describe("a reading that decides the verdict alone", () => {
   });
 });
 
-describe("whether a reading decides alone", () => {
-  /** Chances of which so much lies with one action, and the rest with leaving the slide alone. */
+describe("a decisive outlier", () => {
+  /** The given chance for one action, and the rest for leaving the slide alone. */
   const led = (action: Action, chance: number): Chances => {
     const none = { "leave-alone": 1 - chance, "correct-end-float": 0, "adjust-nut": 0 };
     return { ...none, "replace-nuts": 0, "remake-screw": 0, [action]: chance };
   };
 
-  /** What becomes of findings and readings that stand out, where all lead to a remake and others to what is given. */
+  /** The findings where all readings lead to a remake and any subset has the given chances. */
   function stopsFor(
     readings: readonly (readonly [position: number, backlash: number])[],
     others: Chances,
     findings: readonly Finding[],
     standOut: readonly number[] = [],
-    withAll = led("remake-screw", 0.99),
+    allChances = led("remake-screw", 0.99),
   ) {
     const corrected = correct(pushPull(readings), 4);
-    const given = { settings: SETTINGS, corrected, endFloat: [0], drivePlay: 0 };
-    const model = () => drawsOf([0, 300], [[0.2, 0.2]], 0.005);
-    const all = { ...samplePosterior(corrected.readings, given, model), chances: withAll };
+    const stations = stationsOf(corrected.readings);
     const seen: (readonly number[])[] = [];
-    const lone = standOut.map((index) => corrected.readings[index]);
-    const found = withStops(findings, all, lone, lengthsIn("mm", 0.01), (rest) => {
-      seen.push(rest.flatMap(({ from }) => from));
-      return { ...all, chances: others };
-    });
+    const toConfirm = standOut.map((index) => corrected.readings[index]);
+    const chancesOfSubset = (subset: readonly LostMotion[]) => {
+      seen.push(subset.flatMap(({ from }) => from));
+      return others;
+    };
+    const review = { findings, stations, toConfirm };
+    const found = stopDecisiveOutliers(review, allChances, chancesOfSubset, lengthsIn("mm", 0.01));
     return { stops: found.filter(({ severity }) => severity === "stop"), found, seen };
   }
 
@@ -123,7 +122,7 @@ describe("whether a reading decides alone", () => {
     readings: [2],
   };
 
-  it("is judged by what the others lead to without it", () => {
+  it("is found by deciding without it", () => {
     const { stops, seen } = stopsFor(FIVE, ADJUST, [], [2]);
     expect(seen).toEqual([[0, 1, 3, 4]]);
     expect(stops).toEqual([
@@ -137,7 +136,7 @@ describe("whether a reading decides alone", () => {
     ]);
   });
 
-  it("is told of several together", () => {
+  it("names several outliers together", () => {
     const { stops, seen } = stopsFor(FIVE, ADJUST, [], [1, 4]);
     expect(seen).toEqual([[0, 2, 3]]);
     expect(stops.map(({ readings, message }) => [readings, message])).toEqual([
@@ -148,7 +147,7 @@ describe("whether a reading decides alone", () => {
     ]);
   });
 
-  it("is not judged again where a stop has named it, or nothing stands out", () => {
+  it("is not looked for if a stop has named it, or nothing stands out", () => {
     const slip: Finding = { check: "slip", severity: "stop", message: "Tenfold.", readings: [2] };
     expect(stopsFor(FIVE, ADJUST, [slip], [2])).toMatchObject({ found: [slip], seen: [] });
     expect(stopsFor(FIVE, ADJUST, [])).toMatchObject({ found: [], seen: [] });
@@ -159,11 +158,11 @@ describe("whether a reading decides alone", () => {
     ["the same, as surely as it takes", led("remake-screw", 0.95), 0],
     ["the same, but not surely", led("remake-screw", 0.9), 1],
     ["another, not surely", led("adjust-nut", 0.9), 1],
-  ] as const)("hangs on whether the others lead to %s", (_, others, count) => {
+  ] as const)("depends on whether the others lead to %s", (_, others, count) => {
     expect(stopsFor(FIVE, others, [], [2]).stops).toHaveLength(count);
   });
 
-  it("hangs on where the others lead, though neither leads far enough", () => {
+  it("depends on where the others lead, even if neither chance is enough for a verdict", () => {
     const perhaps = led("remake-screw", 0.9);
     expect(stopsFor(FIVE, led("adjust-nut", 0.9), [], [2], perhaps).stops).toHaveLength(1);
     expect(stopsFor(FIVE, led("remake-screw", 0.8), [], [2], perhaps).stops).toHaveLength(0);
@@ -191,14 +190,14 @@ describe("whether a reading decides alone", () => {
     },
   );
 
-  it("is not judged by no reading at all", () => {
+  it("needs other readings to decide from", () => {
     const { found, seen } = stopsFor(at(0.2), ADJUST, [{ ...outlying, readings: [0] }]);
     expect(seen).toEqual([]);
     expect(found[0].severity).toBe("warning");
   });
 });
 
-describe("the parts of the readings that may have to be judged by themselves", () => {
+describe("the subsets of the readings that may have to be sampled", () => {
   const at = (...values: readonly number[]) => values.map((value, i) => [50 * i, value] as const);
   const { readings } = correct(pushPull(at(0.2, 0.2, 0.5, -0.2, 0.4, 0.2, 0.2)), 4);
   const stations = stationsOf(readings);
@@ -216,45 +215,53 @@ describe("the parts of the readings that may have to be judged by themselves", (
     finding("duplicate rows", "warning", 2, 5),
     finding("drift", "warning", 0),
   ];
-  const lone = [1, 2, 3, 4].map((index) => readings[index]);
-  const left = (parts: readonly (readonly LostMotion[])[]) =>
-    new Set(parts.map((part) => readings.flatMap((reading, i) => (part.includes(reading) ? [] : i)).join()));
+  const toConfirm = [1, 2, 3, 4].map((index) => readings[index]);
+  const REVIEW = { findings: FINDINGS, stations, toConfirm };
+  const left = (subsets: readonly (readonly LostMotion[])[]) =>
+    new Set(
+      subsets.map((subset) => readings.flatMap((reading, i) => (subset.includes(reading) ? [] : i)).join()),
+    );
 
-  it("are all without what one check doubts, and without those standing out that no stop names then", () => {
-    const parts = left(partsToJudge(FINDINGS, stations, lone));
-    expect(parts).toEqual(new Set(["2", "3", "2,5", "2,3,4", "3,4", "2,4", "4"]));
+  it("leave out what one check names, and the readings to confirm that no stop names then", () => {
+    const subsets = left(subsetsToSample(REVIEW));
+    expect(subsets).toEqual(new Set(["2", "3", "2,5", "2,3,4", "3,4", "2,4", "4"]));
   });
 
-  it("are what may be asked, whatever comes of it", () => {
-    const known = new Set(partsToJudge(FINDINGS, stations, lone).map((part) => keyOf(part)));
-    const asked = new Set<string>();
+  it("are all that may be requested, whichever checks are decisive", () => {
+    const known = new Set(subsetsToSample(REVIEW).map((subset) => readingsKey(subset)));
+    const requested = new Set<string>();
     const remake = { "leave-alone": 0, "correct-end-float": 0, "adjust-nut": 0, "replace-nuts": 0 };
-    const all = { stations, chances: { ...remake, "remake-screw": 1 } };
-    const other = { ...all, chances: { ...remake, "remake-screw": 0, "adjust-nut": 1 } };
+    const all = { ...remake, "remake-screw": 1 };
+    const other = { ...remake, "remake-screw": 0, "adjust-nut": 1 };
     // Each of the three checks may or may not decide.
     for (let way = 0; way < 8; way++) {
-      const deciding = ["2", "3", "2,5"].filter((_, bit) => (way >> bit) & 1);
-      withStops(FINDINGS, all, lone, lengthsIn("mm", 0.01), (part) => {
-        asked.add(keyOf(part));
-        return deciding.some((without) => left([part]).has(without)) ? other : all;
-      });
+      const decisive = ["2", "3", "2,5"].filter((_, bit) => (way >> bit) & 1);
+      const chancesOfSubset = (subset: readonly LostMotion[]) => {
+        requested.add(readingsKey(subset));
+        return decisive.some((without) => left([subset]).has(without)) ? other : all;
+      };
+      stopDecisiveOutliers(REVIEW, all, chancesOfSubset, lengthsIn("mm", 0.01));
     }
-    expect(asked).toEqual(known);
+    expect(requested).toEqual(known);
   });
 
-  it("are without what was made of two readings, where one of them is in doubt or named", () => {
+  it("leave out a pair if one of its readings is named", () => {
     const pair = { ...readings[2], from: [2, 9] };
     const given = stationsOf([...readings.slice(0, 2), pair, ...readings.slice(3)]);
-    const kept = (findings: readonly Finding[], standOut: readonly LostMotion[]) =>
-      partsToJudge(findings, given, standOut).map((part) => part.map(({ position }) => position));
+    const kept = (findings: readonly Finding[], toConfirm: readonly LostMotion[]) =>
+      subsetsToSample({ findings, stations: given, toConfirm }).map((subset) =>
+        subset.map(({ position }) => position),
+      );
     expect(kept([finding("duplicate rows", "warning", 9)], [])).toEqual([[0, 50, 150, 200, 250, 300]]);
     expect(kept([finding("slip", "stop", 9)], [pair, readings[4]])).toEqual([[0, 50, 100, 150, 250, 300]]);
   });
 
-  it("are none where nothing is in doubt, or everything", () => {
-    expect(partsToJudge([], stations, [])).toEqual([]);
-    expect(partsToJudge(FINDINGS.slice(0, 1), stations, lone.slice(0, 1))).toEqual([]);
+  it("are none if nothing is named, or everything", () => {
+    expect(subsetsToSample({ findings: [], stations, toConfirm: [] })).toEqual([]);
+    expect(
+      subsetsToSample({ findings: FINDINGS.slice(0, 1), stations, toConfirm: toConfirm.slice(0, 1) }),
+    ).toEqual([]);
     const everything = finding("duplicate rows", "warning", 0, 1, 2, 3, 4, 5, 6);
-    expect(partsToJudge([everything], stations, [])).toEqual([]);
+    expect(subsetsToSample({ findings: [everything], stations, toConfirm: [] })).toEqual([]);
   });
 });

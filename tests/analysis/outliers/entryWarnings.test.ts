@@ -28,7 +28,7 @@ describe("a reading that looks like a slip beside those before it", () => {
     [0.021, "0.02 mm is a tenth of what the readings around it say (0.21 mm): a slipped decimal point?"],
     [5.33, "5.33 mm is 25.4 times what the readings around it say (0.21 mm): millimetres taken for inches?"],
     [21, "21.00 mm is far from what the readings around it say (0.21 mm)."],
-    [-0.21, "-0.21 mm is below nothing: type lost motion without its sign."],
+    [-0.21, "-0.21 mm is negative: enter lost motion without its sign."],
   ])("of %f mm after 0.21 mm", (backlash, words) => {
     expect(marked([0, 0.21], [25, 0.2], [50, 0.21], [75, 0.21], [100, backlash])).toEqual([[4, words]]);
   });
@@ -112,8 +112,8 @@ describe("how far off a reading may be", () => {
     ["a fourteenth", 3, 3 / 14, undefined],
     ["a thirtieth", 3, 0.1, "far"],
     // Three deviations of 0.004 mm and half a graduation of 0.01 mm.
-    ["less below nothing than scatter and rounding bring", 0.02, -0.0169, undefined],
-    ["further below nothing", 0.02, -0.0171, "sign"],
+    ["less negative than scatter and rounding bring", 0.02, -0.0169, undefined],
+    ["more negative", 0.02, -0.0171, "sign"],
   ])("of what is around: %s", (_, usual, value, kind) => {
     expect(amid(usual, value)).toEqual(kind === undefined ? [] : [[2, kind]]);
   });
@@ -152,7 +152,7 @@ describe("of readings at one station that do not agree", () => {
   });
 });
 
-test("lost motion that is no difference of a pair is not turned round, however many are below nothing", () => {
+test("lost motion that is no difference of a pair is not turned round, however many are negative", () => {
   expect(kinds([0, -0.2], [25, 0.2])).toEqual([[0, "sign"]]);
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { correct } from "../../../src/analysis/correct/corrections.ts";
 import { stationsOf } from "../../../src/analysis/correct/stations.ts";
-import { findOutliers } from "../../../src/analysis/outliers/singleReadingOutliers.ts";
+import { findOutliers } from "../../../src/analysis/outliers/findOutliers.ts";
 import type { ProfileDraws } from "../../../src/analysis/profile/draws.ts";
 import { drawsOf, pushPull, SETTINGS } from "../examples.ts";
 

@@ -1,6 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { HORIZON, limitReachedOf, reachingTimes } from "../../../src/analysis/runningIn/limitReached.ts";
-import { nextSurveyTime } from "../../../src/analysis/runningIn/nextSurveyTime.ts";
+import {
+  HORIZON,
+  limitReachedOf,
+  nextSurveyTime,
+  reachingTimes,
+} from "../../../src/analysis/runningIn/limitReached.ts";
 import type { TrendDraw } from "../../../src/analysis/runningIn/trend.ts";
 
 const line = (level: number, slope: number): TrendDraw => ({

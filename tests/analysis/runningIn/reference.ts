@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import * as z from "zod/mini";
-import type { Observation } from "../../../src/analysis/runningIn/sums.ts";
+import type { Observation } from "../../../src/analysis/runningIn/leastSquares.ts";
 
 const set = z.object({
   time: z.array(z.number()),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { TREND_KINDS } from "../../../src/analysis/runningIn/courses.ts";
-import type { Observation } from "../../../src/analysis/runningIn/sums.ts";
+import type { Observation } from "../../../src/analysis/runningIn/leastSquares.ts";
 import { type TrendDraw, trendOf } from "../../../src/analysis/runningIn/trend.ts";
+import { TREND_KINDS } from "../../../src/analysis/runningIn/trendShapes.ts";
 import { estimateOf } from "../../../src/analysis/statistics/estimate.ts";
 import { seededRandom } from "../../../src/analysis/statistics/random.ts";
 import { SETS } from "./reference.ts";

@@ -14,13 +14,13 @@ const INSPECTION = crossSlide([
     method: "push-pull",
     readings: [
       { position: 0, backlash: 0.2 },
-      { position: 25, backlash: 0.21, note: "kept" },
+      { position: 25, backlash: 0.21, note: "gib tight" },
     ],
   },
 ]);
 
-const KEPT: StoredInspection = {
-  id: "kept",
+const STORED: StoredInspection = {
+  id: "a",
   revision: 1,
   savedAt: "",
   inspection: INSPECTION,
@@ -28,15 +28,15 @@ const KEPT: StoredInspection = {
 };
 
 /** An editor, and what it saved last. */
-function deskOn(kept: StoredInspection = KEPT) {
-  let saved = kept;
-  const editor = new InspectionEditor(kept, async (state) => {
+function editorOn(stored: StoredInspection = STORED) {
+  let saved = stored;
+  const editor = new InspectionEditor(stored, async (state) => {
     saved = { ...state, revision: state.revision + 1 };
-    return { ok: true, kept: saved };
+    return { ok: true, stored: saved };
   });
   const reopened = async (): Promise<InspectionEditor> => {
     await editor.saveNow();
-    return deskOn(saved).editor;
+    return editorOn(saved).editor;
   };
   return { editor, reopened };
 }
@@ -45,9 +45,9 @@ const readingsOf = (editor: InspectionEditor) => editor.survey?.readings;
 const texts = (editor: InspectionEditor) => editor.rows.map(({ cells, marks }) => [cells, marks]);
 const keyAt = (editor: InspectionEditor, index: number): number => editor.rows.at(index)?.key ?? -1;
 
-describe("what was done on the editor", () => {
-  test("is taken back and done again, one cell at a time", () => {
-    const { editor } = deskOn();
+describe("undo and redo", () => {
+  test("go one cell at a time", () => {
+    const { editor } = editorOn();
     const row = blankRow();
     editor.beginRow(row, "position", "5");
     editor.enterCell(row.key, "position", "50");
@@ -65,8 +65,8 @@ describe("what was done on the editor", () => {
     expect(editor.redo()).toBeNull();
   });
 
-  test("is taken back after the page was loaded again, and what was taken back is done again", async () => {
-    const { editor, reopened } = deskOn();
+  test("work after the page was loaded again", async () => {
+    const { editor, reopened } = editorOn();
     editor.addReading({ position: "50", backlash: "0.20" });
     editor.addReading({ position: "75", backlash: "2.1" });
     editor.strike(keyAt(editor, 2), "Misread");
@@ -85,8 +85,8 @@ describe("what was done on the editor", () => {
     ]);
   });
 
-  test("takes back a strike, a deletion, a field and the stations", () => {
-    const { editor } = deskOn();
+  test("cover a strike, a deletion, a field and the stations", () => {
+    const { editor } = editorOn();
     editor.strike(keyAt(editor, 0), "Knocked");
     editor.deleteRow(keyAt(editor, 1));
     editor.enterField({ survey: "first", path: "endFloat" }, "0.01");
@@ -103,8 +103,8 @@ describe("what was done on the editor", () => {
     expect(editor.canUndo).toBe(false);
   });
 
-  test("cannot be done again once something else is done", () => {
-    const { editor } = deskOn();
+  test("cannot redo once something else is done", () => {
+    const { editor } = editorOn();
     editor.addReading({ position: "50", backlash: "0.2" });
     editor.undo();
     editor.addReading({ position: "60", backlash: "0.2" });
@@ -112,19 +112,19 @@ describe("what was done on the editor", () => {
     expect(readingsOf(editor)?.map((reading) => reading.position)).toEqual([0, 25, 60]);
   });
 
-  test("that no longer fits, as after a change from outside, changes nothing", async () => {
-    const { editor, reopened } = deskOn();
+  test("change nothing where the step no longer fits, as after a change from elsewhere", async () => {
+    const { editor, reopened } = editorOn();
     editor.enterCell(keyAt(editor, 1), "backlash", "0.30");
     const again = await reopened();
     const { steps } = again.state.draft;
-    const other = deskOn({ ...KEPT, draft: { ...NO_PENDING_INPUT, ...(steps && { steps }) } }).editor;
+    const other = editorOn({ ...STORED, draft: { ...NO_PENDING_INPUT, ...(steps && { steps }) } }).editor;
     expect(other.undo()).toBeNull();
     expect(readingsOf(other)).toEqual(INSPECTION.surveys[0]?.readings);
   });
 });
 
-test("the two ends of a working range are taken once both are there, and go again together", () => {
-  const { editor } = deskOn();
+test("the two ends of a working range are entered and deleted together", () => {
+  const { editor } = editorOn();
   const range = () => editor.inspection?.slide.workingRange;
   const type = (end: "from" | "to", text: string) =>
     editor.enterField({ survey: null, path: `workingRange.${end}` }, text);
@@ -144,8 +144,8 @@ test("the two ends of a working range are taken once both are there, and go agai
   expect(range()).toEqual({ from: 20, to: 200 });
 });
 
-test("a reading typed has its time, one that was there has none, and none gets one by being corrected", () => {
-  const { editor } = deskOn();
+test("a typed reading gets the time; a correction does not change it", () => {
+  const { editor } = editorOn();
   editor.addReading({ position: "50", backlash: "0.2" });
   editor.enterCell(keyAt(editor, 0), "backlash", "0.19");
   const times = readingsOf(editor)?.map(({ time }) => time);
@@ -166,7 +166,7 @@ const ACTS: readonly Act[] = [
 ];
 const columnOf = (at: number): ColumnName => (at % 2 === 0 ? "position" : "backlash");
 
-test("whatever was done, taking all of it back leads to where it began, and doing all of it again to where it ended", () => {
+test("undoing all steps leads back to the start, and redoing them to the end, whatever they are", () => {
   const act = fc.tuple(
     fc.constantFrom(...ACTS),
     fc.nat(20),
@@ -174,7 +174,7 @@ test("whatever was done, taking all of it back leads to where it began, and doin
   );
   fc.assert(
     fc.property(fc.array(act, { maxLength: 25 }), (acts) => {
-      const { editor } = deskOn();
+      const { editor } = editorOn();
       const began = texts(editor);
       for (const [perform, at, text] of acts) if (editor.rows.length > 0) perform(editor, at, text);
       const ended = texts(editor);
@@ -186,9 +186,9 @@ test("whatever was done, taking all of it back leads to where it began, and doin
   );
 });
 
-describe("rows that wait for their readings", () => {
+describe("rows that await a reading", () => {
   const waiting = () => {
-    const { editor } = deskOn();
+    const { editor } = editorOn();
     editor.setRows([
       ...editor.rows,
       ...["50", "75", "100"].map((position) => ({ ...blankRow(), cells: { position } })),
@@ -197,7 +197,7 @@ describe("rows that wait for their readings", () => {
   };
   const positions = (editor: InspectionEditor) => editor.rows.map(({ cells }) => cells.position);
 
-  test("are answered by readings taken there, which keep the order of taking", () => {
+  test("are replaced by readings at their position, in the order of taking", () => {
     const editor = waiting();
     editor.addReading({ position: "75", backlash: "0.22" });
     editor.addReading({ position: "50.0", backlash: "0.21" });
@@ -210,7 +210,7 @@ describe("rows that wait for their readings", () => {
     expect(positions(editor)).toEqual(["0", "25", "50", "75", "100"]);
   });
 
-  test("have their time from when the first figure is typed", () => {
+  test("get the time when the first figure is typed", () => {
     const editor = waiting();
     editor.enterCell(keyAt(editor, 2), "backlash", "0.22");
     expect(readingsOf(editor)?.[2]?.time).toMatch(/^\d{4}-/);

@@ -14,12 +14,12 @@ const INSPECTION = crossSlide(
   })),
 );
 
-function deskOn(inspection = INSPECTION) {
-  let saved: StoredInspection = { id: "kept", revision: 1, savedAt: "", inspection, draft: NO_PENDING_INPUT };
+function editorOn(inspection = INSPECTION) {
+  let saved: StoredInspection = { id: "a", revision: 1, savedAt: "", inspection, draft: NO_PENDING_INPUT };
   const open = (): InspectionEditor =>
-    new InspectionEditor(saved, async (kept) => {
-      saved = { ...kept, revision: kept.revision + 1 };
-      return { ok: true, kept: saved };
+    new InspectionEditor(saved, async (inspection) => {
+      saved = { ...inspection, revision: inspection.revision + 1 };
+      return { ok: true, stored: saved };
     });
   const editor = open();
   const reopened = async (): Promise<InspectionEditor> => {
@@ -32,9 +32,23 @@ function deskOn(inspection = INSPECTION) {
 const ADJUSTED: SlideEvent = { date: "2026-03-15", kind: "adjusted", note: "Nut taken up" };
 const GIB: SlideEvent = { date: "2026-03-16", kind: "other", note: "Gib set" };
 
+test("undo of a field of another survey shows that survey and leaves the readings of both", () => {
+  const { editor } = editorOn();
+  editor.chooseSurvey("second");
+  editor.addReading({ position: "50", backlash: "0.3" });
+  editor.chooseSurvey("first");
+  editor.enterField({ survey: "first", path: "endFloat" }, "0.01");
+  editor.chooseSurvey("second");
+  const readings = editor.inspection?.surveys.map((survey) => survey.readings);
+  editor.undo();
+  expect(editor.survey?.id).toBe("first");
+  expect(editor.survey?.endFloat).toBeUndefined();
+  expect(editor.inspection?.surveys.map((survey) => survey.readings)).toEqual(readings);
+});
+
 describe("events", () => {
-  test("are taken back and done again, after they were kept and opened again, too", async () => {
-    const { editor, reopened } = deskOn();
+  test("are undone and redone, also after reopening", async () => {
+    const { editor, reopened } = editorOn();
     editor.setEvents([ADJUSTED]);
     editor.setEvents([ADJUSTED, GIB]);
     const later = await reopened();
@@ -47,8 +61,8 @@ describe("events", () => {
     expect(later.inspection?.events).toEqual([ADJUSTED, GIB]);
   });
 
-  test("typed key by key are one step; another field begins another", () => {
-    const { editor } = deskOn();
+  test("typed key by key are one step per field", () => {
+    const { editor } = editorOn();
     editor.setEvents([{ ...ADJUSTED, note: "" }]);
     for (const note of ["N", "Nu", "Nut"]) editor.setEvents([{ ...ADJUSTED, note }], "event 0 note");
     editor.setEvents([{ ...ADJUSTED, note: "Nut", date: "2026-04-01" }], "event 0 date");
@@ -58,8 +72,8 @@ describe("events", () => {
     expect(editor.inspection?.events?.[0]?.note).toBe("");
   });
 
-  test("that were changed from elsewhere are not taken back over that", () => {
-    const { editor } = deskOn();
+  test("changed from elsewhere since are not undone", () => {
+    const { editor } = editorOn();
     editor.setEvents([ADJUSTED]);
     editor.setState({ ...editor.state, inspection: { ...INSPECTION, events: [GIB] } });
     editor.undo();
@@ -79,8 +93,8 @@ describe("verdicts", () => {
     ...change,
   });
 
-  test("are noted once, and again when they or the program's version change", () => {
-    const { editor } = deskOn();
+  test("are noted again only when they or the program's version change", () => {
+    const { editor } = editorOn();
     const noted = [
       given("first"),
       given("second"),
@@ -95,8 +109,8 @@ describe("verdicts", () => {
     expect(editor.inspection?.verdicts).toEqual(noted);
   });
 
-  test("go with their survey, so that the next of that name has none, and come back with it in their place", () => {
-    const { editor } = deskOn();
+  test("are deleted and restored with their survey, in their place", () => {
+    const { editor } = editorOn();
     for (const survey of ["first", "second"]) editor.noteVerdict(given(survey));
     const undo = editor.deleteSurvey("first");
     expect(editor.inspection?.verdicts).toEqual([given("second")]);

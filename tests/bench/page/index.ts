@@ -42,7 +42,7 @@ async function openSample(within: BrowserContext, sample: RegExp): Promise<Page>
   const page = await within.newPage();
   await page.goto(served.address);
   await page.getByRole("button", { name: sample }).click();
-  await page.getByText(/^Kept in this browser, /).waitFor();
+  await page.getByText(/^Saved in this browser, /).waitFor();
   await page.locator("[aria-label=Verdict][aria-busy=false]").waitFor();
   return page;
 }

@@ -22,7 +22,7 @@ describe("the picture of running in", () => {
       low: expect.closeTo(0.08, 12),
       high: expect.closeTo(0.1, 12),
     });
-    expect(picture.watchedTo).toBe(start + 200);
+    expect(picture.lastSurveyAt).toBe(start + 200);
     expect([picture.xAxis.from, picture.xAxis.to]).toEqual([start, start + 400]);
   });
 

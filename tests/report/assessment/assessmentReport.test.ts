@@ -116,7 +116,8 @@ describe("the report", () => {
       chances: null,
       likeliest: null,
     });
-    expect(report).not.toContain('class="chances"');
+    expect(report).not.toContain('class="bars"');
+    expect(reportOf()).toContain('class="bars"');
     expect(textOf(report)).toContain("the readings do not show that lost motion differs along the travel");
     expect(textOf(report)).toContain("nowhere that these readings show");
   });
@@ -149,9 +150,10 @@ describe("the report", () => {
     });
     const checks = [finding("slip", "stop"), finding("drift", "warning"), finding("no repeats", "note")];
     const text = textOf(reportOf(inspectionWith(), { checks }));
-    expect(text).toContain("Slip About slip. Open: it stops the verdict");
-    expect(text).toContain("Drift About drift. Open: every reading still counts.");
-    expect(text).toContain("No repeats About no repeats. For information");
+    expect(text).toContain("Stops the verdict: slip. About slip.");
+    expect(text).toContain("Warning: drift. About drift.");
+    expect(text).toContain("Note: no repeats. About no repeats.");
+    expect(text).toContain("A warning is open, and every reading still counts");
     expect(textOf(reportOf())).toContain("Nothing was found.");
   });
 
@@ -168,7 +170,7 @@ describe("the report", () => {
       ),
     );
     for (const part of [
-      "No. 4, resolution 0.01 mm, limit of error ± 0.02 mm, hysteresis 0.003 mm, at 10° to the travel, corrected",
+      "No. 4, resolution 0.01 mm, limit of error 0.02 mm either way, hysteresis 0.003 mm, at 10° to the travel, corrected",
       "measured on its own: 0.01 mm, 0.02 mm",
       "21 °C, oil: fresh",
       "1200 h",
@@ -177,7 +179,7 @@ describe("the report", () => {
     ])
       expect(told).toContain(part);
     const untold = textOf(reportOf(inspectionWith({ indicator: undefined })));
-    for (const part of ["nothing stated of it", "End float not measured", "none noted"])
+    for (const part of ["not described", "End float not measured", "none noted"])
       expect(untold).toContain(part);
   });
 

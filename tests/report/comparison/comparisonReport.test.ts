@@ -69,8 +69,8 @@ describe("the report on two surveys", () => {
       "Before and after Cross slide",
       "Survey of 2 March 2026, before repair against 4 March 2026, after adjusting",
       "Taking up the nut removed 0.08 mm, give or take 0.01, everywhere; the uneven 0.20 mm is still there.",
-      "Disproven: lost motion exceeds the limit of 0.15 mm",
-      "that it keeps the limit of 0.15 mm is disproven",
+      "Proven: lost motion is over the limit of 0.15 mm",
+      "That is over the limit of 0.15 mm, proven.",
       "Uniform part 0.08 mm less give or take 0.01",
       "Take care",
       "Isolate the machine",
@@ -81,8 +81,8 @@ describe("the report on two surveys", () => {
   });
 
   it.each([
-    ["proven", "good", "Proven: lost motion keeps the limit of 0.15 mm"],
-    ["not proven", "open", "Not proven: whether lost motion keeps the limit of 0.15 mm is open"],
+    ["proven", "good", "Proven: lost motion is within the limit of 0.15 mm"],
+    ["not proven", "open", "Not proven: lost motion may be within or over the limit of 0.15 mm"],
   ] as const)("says in words that the limit is %s", (conformance, tone, title) => {
     const { acceptance } = exampleComparison();
     const report = reportOf({ acceptance: { ...acceptance, conformance } });
@@ -93,11 +93,11 @@ describe("the report on two surveys", () => {
   it("has every part of the record of a repair", () => {
     const report = reportOf();
     expect(headings(report)).toEqual([
-      "Disproven: lost motion exceeds the limit of 0.15\u00a0mm",
+      "Proven: lost motion is over the limit of 0.15\u00a0mm",
       "Take care",
-      "The figures",
+      "The figures, each with its 95 % interval",
+      "Lost motion along the travel (mm)",
       "Running in",
-      "Along the travel (mm)",
       "How the surveys were made comparable",
       "Slide and machine",
       "How it was measured",

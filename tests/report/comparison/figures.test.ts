@@ -49,7 +49,7 @@ describe("the quantities that surveys are compared by", () => {
       name: "End float",
       before: { value: "not measured", interval: "" },
       after: { value: "0.01 mm", interval: "give or take less than 0.01" },
-      change: { value: "not told", interval: "" },
+      change: { value: "not known", interval: "" },
     });
   });
 

@@ -16,8 +16,8 @@ describe("a comparison in words", () => {
   it("says what adjusting removed, what it left, and whether the limit is kept", () => {
     expect(words()).toBe(
       "Taking up the nut removed 0.08 mm, give or take 0.01, everywhere; the uneven 0.20 mm is still there. " +
-        'In the survey "after", the greatest lost motion over the working range is 0.23 mm, give or take 0.01: ' +
-        "that it keeps the limit of 0.15 mm is disproven.",
+        'In the survey "after", the greatest lost motion over the working range is 0.23 mm, give or take 0.01. ' +
+        "That is over the limit of 0.15 mm, proven.",
     );
   });
 
@@ -52,7 +52,7 @@ describe("a comparison in words", () => {
       { value: -0.2, low: -0.22, high: -0.18 },
       from,
       even,
-      /of the uneven 0\.20 mm the readings show nothing any more/,
+      /of the uneven 0\.20 mm the readings no longer show anything/,
     ],
     [
       "more",
@@ -84,7 +84,7 @@ describe("a comparison in words", () => {
   it("says what stands against a claim", () => {
     const held = { ...acceptance, conformance: "not proven", withheld: "coverage" } as const;
     expect(words({ acceptance: held })).toContain(
-      "is not proven, for its stations are too few or too far apart.",
+      "That is within or over the limit of 0.15 mm, not proven, for its stations are too few or too far apart.",
     );
   });
 });

@@ -1,15 +1,14 @@
 import { describe, expect, it } from "vitest";
+import { type Compared, comparedOf } from "../../../src/report/comparison/compared.ts";
 import { comparisonText } from "../../../src/report/comparison/terminal.ts";
 import { exampleInspection } from "../exampleInspection.ts";
 import { exampleComparison, exampleRunningIn } from "./exampleComparison.ts";
 
-const text = (
-  units: "mm" | "in" = "mm",
-  history: Parameters<typeof comparisonText>[2] = exampleRunningIn(),
-) =>
-  comparisonText("x.json", exampleComparison(), history, exampleInspection({ units }), [
-    "The nut is adjustable.",
-  ]);
+const text = (units: "mm" | "in" = "mm", history: Compared["history"] = exampleRunningIn()): string =>
+  comparisonText(
+    "x.json",
+    comparedOf(exampleInspection({ units }), { comparison: exampleComparison(), history }),
+  );
 
 describe("a comparison on a terminal", () => {
   it.each(["mm", "in"] as const)("keeps within 80 columns in %s", (units) => {
@@ -21,15 +20,22 @@ describe("a comparison on a terminal", () => {
       '"before" (2026-03-02, before repair) against "after" (2026-03-04, after',
       "BEFORE AND AFTER",
       "Taking up the nut removed 0.08 mm",
-      "\nNumbers",
+      "The chance that it is kept: less than 1 in 100.",
+      "\nCautions",
+      "\nThe figures, each with its 95 % interval",
       "\nLost motion along the travel (mm)",
       "\nRunning in",
-      "\nCautions",
       "\nAssumed",
     ];
     const places = order.map((words) => text().indexOf(words));
     expect(places).not.toContain(-1);
     expect(places).toEqual(places.toSorted((a, b) => a - b));
+  });
+
+  it("gives each figure before, after and as a change, with its interval", () => {
+    expect(text().replaceAll(/\s+/g, " ")).toContain(
+      "Uniform part before 0.11 mm, give or take 0.01; after 0.03 mm, give or take 0.01; change 0.08 mm less, give or take 0.01",
+    );
   });
 
   it("tells the profiles at places all along the travel", () => {

@@ -1,4 +1,4 @@
-import { readCommandLine } from "../../../src/cli/commandLine.ts";
+import { readCommandLine } from "../../../src/cli/command.ts";
 import { thread } from "../../../src/cli/commands/thread.ts";
 import { threadSaid } from "../../../src/cli/threadRequest.ts";
 import type { ThreadSaid } from "../../../src/report/thread/threadSaid.ts";

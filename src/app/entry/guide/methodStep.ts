@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property } from "lit/decorators.js";
-import { valueAt } from "../../../inspection/parts.ts";
+import { valueAt } from "../../../inspection/plainData.ts";
 import type { Method, Slide, Survey } from "../../../inspection/schema.ts";
 import { roundTo } from "../../../inspection/units.ts";
 import type { EditorState } from "../../../records/editorState.ts";

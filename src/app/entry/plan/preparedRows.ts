@@ -3,7 +3,7 @@ import type { Survey } from "../../../inspection/schema.ts";
 import { toMillimetres, type Units } from "../../../inspection/units.ts";
 import type { Plan } from "../../../intake/plan/measuringPlan.ts";
 import { awaitsReading } from "../../../records/editorState.ts";
-import { positionFigures } from "../../../report/plan/positionFigures.ts";
+import { positionFigures } from "../../../report/plan/listedRounds.ts";
 import { columnsOf } from "../../editing/columns.ts";
 import { blankRow, exclusionReason, type Row } from "../../editing/rows.ts";
 

@@ -2,7 +2,7 @@ import type { Units } from "../../../inspection/units.ts";
 import type { ColumnName } from "../../editing/columns.ts";
 import type { InspectionEditor } from "../../editing/inspectionEditor.ts";
 import type { Row } from "../../editing/rows.ts";
-import { PASTED } from "../../files/pastes.ts";
+import { PASTED } from "../../files/incomingFiles.ts";
 import type { Log } from "../../files/readFile.ts";
 import { notify } from "../../ui/notice.ts";
 

@@ -92,7 +92,7 @@ export class ReadingsTable extends LitElement {
           </tr>
         </thead>
         ${repeat(
-          [...this.#shown, this.#next].slice(0, this.#stages.isWhole ? undefined : FIRST),
+          [...this.#shown, this.#next].slice(0, this.#stages.isComplete ? undefined : FIRST),
           ({ key }) => key,
           (row) => {
             const { reading, index } = read.get(row.key) ?? {
@@ -116,15 +116,15 @@ export class ReadingsTable extends LitElement {
 
   /** Puts the cursor on a reading, counted as in the file. */
   async focusReading(index: number): Promise<void> {
-    this.#stages.toLast();
+    this.#stages.finish();
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLInputElement>(`[data-reading="${index}"] input`)?.focus();
   }
 
   /** Takes a value from a gauge as if it were typed where the cursor is, or else into the next reading. */
   async takeValue(text: string): Promise<void> {
-    if (!this.#stages.isWhole) {
-      this.#stages.toLast();
+    if (!this.#stages.isComplete) {
+      this.#stages.finish();
       await this.updateComplete;
     }
     const cells = [...this.renderRoot.querySelectorAll<HTMLInputElement>("[data-column]")];

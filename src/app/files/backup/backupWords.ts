@@ -1,23 +1,22 @@
 import type { StoredInspection } from "../../../records/editorState.ts";
-import { entryOf } from "../../../records/inspectionList.ts";
-import { listEntryName, listEntrySummary } from "../../editing/listEntryWords.ts";
+import { listEntryOf } from "../../../records/inspectionList.ts";
+import { momentOf } from "../../editing/localTime.ts";
+import { listEntryName, listEntrySummary } from "../listEntryWords.ts";
 
-export const MOMENT = new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" });
-
-export function storedName(kept: StoredInspection): string {
-  return listEntryName(entryOf(kept));
+export function storedName(stored: StoredInspection): string {
+  return listEntryName(listEntryOf(stored));
 }
 
-/** Its machine, surveys, readings and when it was saved; that what is in a backup is in a file goes without saying. */
-export function storedSummary(kept: StoredInspection): string {
-  return listEntrySummary({ ...entryOf(kept), inFile: true });
+/** Its machine, surveys, readings and when it was saved; a backup is a file, so that is not mentioned. */
+export function storedSummary(stored: StoredInspection): string {
+  return listEntrySummary({ ...listEntryOf(stored), inFile: true });
 }
 
 export function counted(count: number, noun: string): string {
   return `${count === 1 ? "one" : count} ${noun}${count === 1 ? "" : "s"}`;
 }
 
-/** @param damaged how many that could not be opened came back with the others */
+/** @param damaged number of damaged records restored with the others */
 export function restoredWords(restored: readonly StoredInspection[], damaged: number): string {
   const [first] = restored;
   if (first !== undefined && restored.length === 1 && damaged === 0)
@@ -25,22 +24,22 @@ export function restoredWords(restored: readonly StoredInspection[], damaged: nu
   return `${restored.length + damaged} slides were restored.`;
 }
 
-/** What is lost where a backup's take the place of some that are kept here. */
+/** Warns of stored inspections that those of a backup replace. */
 export function replacedWords(replaced: readonly StoredInspection[]): string {
-  const named = replaced.map((kept) => {
-    const at = new Date(kept.savedAt);
-    return `“${storedName(kept)}”${Number.isNaN(at.getTime()) ? "" : ` as saved here ${MOMENT.format(at)}`}`;
+  const names = replaced.map((stored) => {
+    const isDated = !Number.isNaN(Date.parse(stored.savedAt));
+    return `“${storedName(stored)}”${isDated ? ` as saved here ${momentOf(stored.savedAt)}` : ""}`;
   });
-  return `Replaced by the backup’s: ${named.join("; ")}. That cannot be taken back: what is here is then only in a file, if there is one.`;
+  return `Replaced by the backup’s: ${names.join("; ")}. This cannot be undone: they are then only in a file, if there is one.`;
 }
 
-/** In what two inspections of a slide differ, for who has to choose between them. */
+/** The parts in which two inspections of a slide differ. */
 export function differencesWords(one: StoredInspection, other: StoredInspection): string {
   const differing = PARTS.filter(([, of]) => JSON.stringify(of(one)) !== JSON.stringify(of(other)));
   return differing.length === 0 ? "other data" : differing.map(([words]) => words).join(", ");
 }
 
-const PARTS: readonly (readonly [string, (kept: StoredInspection) => unknown])[] = [
+const PARTS: readonly (readonly [string, (stored: StoredInspection) => unknown])[] = [
   ["the slide", ({ inspection }) => inspection?.slide],
   ["surveys", ({ inspection }) => inspection?.surveys],
   ["events", ({ inspection }) => inspection?.events],

@@ -1,9 +1,10 @@
 import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { inOneLine } from "../../../inspection/problem.ts";
-import { type ComparedInspection, compareBackup } from "../../../records/bundle/compareBundle.ts";
-import { type RestoreChoice, restore } from "../../../records/bundle/restore.ts";
+import { type ComparedInspection, compareBackup } from "../../../records/backup/compareBackup.ts";
+import { type RestoreChoice, restore } from "../../../records/backup/restore.ts";
 import { notifyOtherTabs } from "../../../records/tabs.ts";
+import { momentOf } from "../../editing/localTime.ts";
 import { newId } from "../../editing/newId.ts";
 import { notify } from "../../ui/notice.ts";
 import { hashOf } from "../../ui/route.ts";
@@ -13,7 +14,6 @@ import { type BackupFile, dispatchDone } from "../openRequest.ts";
 import {
   counted,
   differencesWords,
-  MOMENT,
   replacedWords,
   restoredWords,
   storedName,
@@ -23,24 +23,24 @@ import restoreDialogCss from "./restoreDialog.css?inline";
 import { saveBackup } from "./saveBackup.ts";
 
 const CHOICES: readonly (readonly [RestoreChoice, string])[] = [
-  ["keep", "Keep what is here"],
-  ["take", "Take the backup’s"],
+  ["stored", "Keep what is here"],
+  ["backup", "Take the backup’s"],
   ["both", "Keep both"],
 ];
 
-/** Shows what a backup holds beside what is kept here, asks about what differs, and restores the rest. */
+/** Shows a backup beside what this browser has, asks about each conflict, and restores the backup. */
 @customElement("tightspot-restore-dialog")
 export class RestoreDialog extends LitElement {
   static override styles = [controls, unsafeCSS(logDialogCss), unsafeCSS(restoreDialogCss)];
 
   @property({ attribute: false }) backup: BackupFile | null = null;
 
-  /** Null until it is compared with what is kept here. */
+  /** Null until the backup is compared with this browser. */
   @state() private compared: readonly ComparedInspection[] | null = null;
   @state() private choices: ReadonlyMap<string, RestoreChoice> = new Map();
   @state() private problem = "";
   @state() private isRestoring = false;
-  /** How saving what is here went. */
+  /** The message after a backup of this browser was saved. */
   @state() private saved = "";
 
   override firstUpdated(): void {
@@ -67,17 +67,15 @@ export class RestoreDialog extends LitElement {
     </dialog>`;
   }
 
-  #aboutBackup({ bundle: { saved, damaged } }: BackupFile): string {
-    const at = new Date(saved);
-    const when = Number.isNaN(at.getTime()) ? "" : `Saved ${MOMENT.format(at)}. `;
+  #aboutBackup({ backup: { saved, damaged } }: BackupFile): string {
+    const when = Number.isNaN(Date.parse(saved)) ? "" : `Saved ${momentOf(saved)}. `;
     if (damaged.length === 0) return `${when}Nothing is overwritten unless you choose so.`;
-    const wrecks = `${counted(damaged.length, "inspection")} in it could not be opened when it was saved`;
-    return `${when}${wrecks}; what is there comes back as it was.`;
+    const damagedCount = `${counted(damaged.length, "inspection")} in it could not be opened when it was saved`;
+    return `${when}${damagedCount}; their data are restored as they were.`;
   }
 
   #lists(compared: readonly ComparedInspection[]) {
-    const of = (standing: ComparedInspection["standing"]) =>
-      compared.filter((each) => each.standing === standing);
+    const of = (status: ComparedInspection["status"]) => compared.filter((each) => each.status === status);
     const conflicts = of("conflict");
     return html`
       ${
@@ -92,17 +90,17 @@ export class RestoreDialog extends LitElement {
     `;
   }
 
-  #conflict({ inspection, here }: ComparedInspection) {
-    const chosen = this.choices.get(inspection.id) ?? "keep";
+  #conflict({ inspection, stored }: ComparedInspection) {
+    const chosen = this.choices.get(inspection.id) ?? "stored";
     return html`<fieldset>
       <legend>${storedName(inspection)}</legend>
       <dl>
         <dt>Here</dt>
-        <dd>${here === null ? "" : storedSummary(here)}</dd>
+        <dd>${stored === null ? "" : storedSummary(stored)}</dd>
         <dt>In the backup</dt>
         <dd>${storedSummary(inspection)}</dd>
         <dt>They differ in</dt>
-        <dd>${here === null ? "" : differencesWords(here, inspection)}</dd>
+        <dd>${stored === null ? "" : differencesWords(stored, inspection)}</dd>
       </dl>
       <div class="answers">
         ${CHOICES.map(
@@ -137,12 +135,14 @@ export class RestoreDialog extends LitElement {
     </section>`;
   }
 
-  /** What is lost by what was chosen, and the way to have it in a file first. */
+  /** Warns of inspections that the choices replace, and offers a backup of them first. */
   #replacing(compared: readonly ComparedInspection[]) {
-    const replaced = compared.flatMap(({ inspection, standing, here }) =>
-      standing === "conflict" && here !== null && this.choices.get(inspection.id) === "take" ? [here] : [],
+    const replaced = compared.flatMap(({ inspection, status, stored }) =>
+      status === "conflict" && stored !== null && this.choices.get(inspection.id) === "backup"
+        ? [stored]
+        : [],
     );
-    // There from the start: a screen reader speaks what is put into it.
+    // Always present: a screen reader speaks what is added to it.
     return html`<div role="status">
       ${
         replaced.length === 0
@@ -159,9 +159,9 @@ export class RestoreDialog extends LitElement {
   }
 
   #go(backup: BackupFile, compared: readonly ComparedInspection[]) {
-    const { damaged } = backup.bundle;
-    const count = compared.filter(({ inspection, standing }) =>
-      standing === "conflict" ? (this.choices.get(inspection.id) ?? "keep") !== "keep" : standing === "new",
+    const { damaged } = backup.backup;
+    const count = compared.filter(({ inspection, status }) =>
+      status === "conflict" ? (this.choices.get(inspection.id) ?? "stored") !== "stored" : status === "new",
     ).length;
     if (count + damaged.length === 0) {
       return html`<button type="button" class="chief" disabled>Nothing to restore</button>`;
@@ -177,21 +177,21 @@ export class RestoreDialog extends LitElement {
   }
 
   async #compare(backup: BackupFile): Promise<void> {
-    const compared = await compareBackup(backup.bundle);
+    const compared = await compareBackup(backup.backup);
     if (compared.ok) this.compared = compared.value;
     else this.problem = inOneLine(compared.problem);
   }
 
   readonly #saveHere = (): void => {
-    // The page's own notices lie under this dialog.
+    // Notices of the page are hidden by this dialog.
     void saveBackup(({ text }) => {
       this.saved = text;
     });
   };
 
-  async #restore({ bundle }: BackupFile, compared: readonly ComparedInspection[]): Promise<void> {
+  async #restore({ backup }: BackupFile, compared: readonly ComparedInspection[]): Promise<void> {
     this.isRestoring = true;
-    const restored = await restore(bundle, compared, this.choices, newId);
+    const restored = await restore(backup, compared, this.choices, newId);
     this.isRestoring = false;
     if (!restored.ok) {
       this.problem = `Not restored: ${inOneLine(restored.problem)}`;
@@ -200,7 +200,7 @@ export class RestoreDialog extends LitElement {
     for (const { id, revision } of restored.value) notifyOtherTabs({ id, revision });
     notify(this, {
       tone: "done",
-      text: restoredWords(restored.value, bundle.damaged.length),
+      text: restoredWords(restored.value, backup.damaged.length),
       action: {
         label: "Show all",
         act: () => {

@@ -9,12 +9,12 @@ import logColumnsCss from "./logColumns.css?inline";
 
 declare global {
   interface HTMLElementEventMap {
-    /** What the reader says of all columns of a log. */
+    /** What the user wants all columns of a log to be read as. */
     "tightspot-columns-said": CustomEvent<readonly ColumnSaid[]>;
   }
 }
 
-/** A column of a log, as it is taken and as it can be changed. */
+/** A column of a log as shown. */
 interface Shown {
   readonly heading: string;
   readonly cells: readonly string[];
@@ -51,17 +51,17 @@ const WITH_UNIT: readonly (Role | "nothing")[] = [
 
 const UNITS = ["mm", "µm", "mm/100", "cm", "m", "in", "thou", "tenths", "ft", "divisions"];
 
-/** Shows which column of a log was taken as what, in which unit and why, and lets the reader change it. */
+/** Shows what each column of a log is read as, in which unit and why, and lets the user change it. */
 @customElement("tightspot-log-columns")
 export class LogColumns extends LitElement {
   static override styles = [controls, unsafeCSS(logColumnsCss)];
 
   @property({ attribute: false }) preview: Preview = { columns: [] };
-  /** How the columns were taken; empty where that could not be settled. */
+  /** What the columns are read as; empty if the log could not be read. */
   @property({ attribute: false }) taken: readonly ColumnTaken[] = [];
-  /** How they were taken before the reader said anything. */
+  /** What they were read as before any change by the user. */
   @property({ attribute: false }) found: readonly ColumnTaken[] = [];
-  /** What the reader has said before. */
+  /** The changes by the user. */
   @property({ attribute: false }) said: readonly ColumnSaid[] = [];
 
   override render() {
@@ -84,7 +84,7 @@ export class LogColumns extends LitElement {
     });
   }
 
-  /** What was not changed is as it was found, with the reason for that. */
+  /** Why a column is read as it is; for an unchanged one, the reason from the first reading. */
   #whyTaken(index: number): string {
     const taken = this.taken[index];
     const found = this.found[index];
@@ -120,7 +120,7 @@ export class LogColumns extends LitElement {
     </li>`;
   }
 
-  /** Says of all columns what they hold, as they are shown, with the one changed. */
+  /** Requests all columns to be read as shown, with one change. */
   #change(index: number, { target }: Event, what: "as" | "unit"): void {
     if (!(target instanceof HTMLSelectElement)) return;
     const said = this.#shown.map(({ as }, column): ColumnSaid => {

@@ -1,8 +1,8 @@
 import { html, LitElement, unsafeCSS } from "lit";
 import { customElement } from "lit/decorators.js";
 import { controls } from "../../ui/sharedStyles.ts";
+import { PASTED } from "../incomingFiles.ts";
 import { requestOpen } from "../openRequest.ts";
-import { PASTED } from "../pastes.ts";
 import logDialogCss from "./logDialog.css?inline";
 import pasteDialogCss from "./pasteDialog.css?inline";
 
@@ -12,7 +12,7 @@ declare global {
   }
 }
 
-/** A field to paste a table into, for devices without a key for that. */
+/** A dialog with a field to paste a table into, for devices without a keyboard. */
 @customElement("tightspot-paste-dialog")
 export class PasteDialog extends LitElement {
   static override styles = [controls, unsafeCSS(logDialogCss), unsafeCSS(pasteDialogCss)];

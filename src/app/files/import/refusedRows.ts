@@ -4,11 +4,10 @@ import { fileNameFor } from "../../../inspection/fileName.ts";
 import type { Refusal } from "../../../intake/refusal.ts";
 import { refusedCsv } from "../../../intake/refusedCsv.ts";
 import { controls } from "../../ui/sharedStyles.ts";
-import { decimalMark } from "../decimalMark.ts";
-import { download } from "../download.ts";
+import { decimalMark, download } from "../download.ts";
 import refusedRowsCss from "./refusedRows.css?inline";
 
-/** So many are listed; the rest are in the file. */
+/** The number listed; the CSV has all. */
 const LISTED = 50;
 
 /** The rows and cells of a log that cannot be read, each with its line and why. */
@@ -33,7 +32,7 @@ export class RefusedRows extends LitElement {
           </li>`,
         )}
       </ul>
-      ${more > 0 ? html`<p>And ${more} more, which the list as CSV tells.</p>` : nothing}
+      ${more > 0 ? html`<p>And ${more} more, which are in the list as CSV.</p>` : nothing}
       <button type="button" @click=${this.#save}>Save this list as CSV</button>`;
   }
 

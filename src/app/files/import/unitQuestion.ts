@@ -5,7 +5,7 @@ import { capitalised } from "../../../report/words.ts";
 import { controls } from "../../ui/sharedStyles.ts";
 import unitQuestionCss from "./unitQuestion.css?inline";
 
-/** The answer to a doubt: the columns it was about, and the unit that they are in. */
+/** The answer: the columns in doubt, and their unit. */
 export interface UnitSaid {
   readonly columns: readonly number[];
   readonly unit: string;
@@ -28,7 +28,7 @@ const UNIT_WORDS: Readonly<Record<string, string>> = {
   divisions: "divisions of the dial",
 };
 
-/** Asks about figures that make no sense in the unit that they were taken to be in. */
+/** Asks for the unit of figures that make no sense in the unit that they were read in. */
 @customElement("tightspot-unit-question")
 export class UnitQuestion extends LitElement {
   static override styles = [controls, unsafeCSS(unitQuestionCss)];

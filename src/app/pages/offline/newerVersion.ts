@@ -1,33 +1,33 @@
 import { html, type ReactiveController, type ReactiveControllerHost } from "lit";
 import { EDITION } from "../../../records/edition.ts";
 
-/** What the reader is told, and what is done if they want it. */
+/** A message, and what its button does. */
 interface Offer {
-  readonly words: string;
-  readonly use: () => void;
+  readonly message: string;
+  readonly accept: () => void;
 }
 
-/** Keeps the page for use without network, and offers a newer version of it, which is never forced on the reader. */
+/** Makes the page work offline and offers newer versions, which are loaded only when the user accepts. */
 export class NewerVersion implements ReactiveController {
   #offer: Offer | null = null;
 
-  /** @param beforeUse keeps what was entered, as the page is then loaded again */
+  /** @param beforeReload saves what was entered */
   constructor(
     private readonly host: ReactiveControllerHost,
-    private readonly beforeUse: () => Promise<void>,
+    private readonly beforeReload: () => Promise<void>,
   ) {
     host.addController(this);
   }
 
   hostConnected(): void {
-    // Not while the first screen is still loading. A part that cannot be loaded may have gone with an old version.
-    if (document.readyState === "complete") void this.#begin();
-    else window.addEventListener("load", () => void this.#begin(), { once: true });
-    window.addEventListener("vite:preloadError", this.#onMissing);
+    // Waits until the first screen is loaded. A part that cannot be loaded may belong to an older version.
+    if (document.readyState === "complete") void this.#start();
+    else window.addEventListener("load", () => void this.#start(), { once: true });
+    window.addEventListener("vite:preloadError", this.#onLoadError);
   }
 
   hostDisconnected(): void {
-    window.removeEventListener("vite:preloadError", this.#onMissing);
+    window.removeEventListener("vite:preloadError", this.#onLoadError);
   }
 
   render() {
@@ -35,34 +35,34 @@ export class NewerVersion implements ReactiveController {
     return html`<div class="newer" role="status">
       ${
         offer &&
-        html`<p>${offer.words}</p>
-          <button type="button" @click=${() => void this.beforeUse().then(offer.use)}>Load it</button>
-          <button type="button" class="quiet" @click=${() => this.#become(null)}>Later</button>`
+        html`<p>${offer.message}</p>
+          <button type="button" @click=${() => void this.beforeReload().then(offer.accept)}>Load it</button>
+          <button type="button" class="quiet" @click=${() => this.#setOffer(null)}>Later</button>`
       }
     </div>`;
   }
 
-  async #begin(): Promise<void> {
+  async #start(): Promise<void> {
     if (EDITION === "file" || !("serviceWorker" in navigator) || import.meta.env.DEV) return;
     const { registerServiceWorker } = await import("./serviceWorker.ts");
     const reload = () => location.reload();
     try {
       await registerServiceWorker({
-        offered: (use) => this.#become({ words: "A newer Tightspot is ready.", use }),
-        begunElsewhere: () =>
-          this.#become({ words: "A newer Tightspot is in use in another tab.", use: reload }),
+        onWaiting: (accept) => this.#setOffer({ message: "A newer Tightspot is ready.", accept }),
+        onOtherTabUpdated: () =>
+          this.#setOffer({ message: "A newer Tightspot is in use in another tab.", accept: reload }),
       });
     } catch {
-      // A browser that keeps nothing for a page: the first screen tells whether it works without network.
+      // The browser allows no service worker; the first screen says whether the page works offline.
     }
   }
 
-  readonly #onMissing = (): void => {
-    const words = "A part of the page could not be loaded. Check the network, or load the page again.";
-    this.#become({ words, use: () => location.reload() });
+  readonly #onLoadError = (): void => {
+    const message = "A part of the page could not be loaded. Check the network, or load the page again.";
+    this.#setOffer({ message, accept: () => location.reload() });
   };
 
-  #become(offer: Offer | null): void {
+  #setOffer(offer: Offer | null): void {
     this.#offer = offer;
     this.host.requestUpdate();
   }

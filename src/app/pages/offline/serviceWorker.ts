@@ -1,33 +1,34 @@
 import { Workbox } from "workbox-window";
 
-/** What the page is told of its newer versions. */
+/** Called when there is a newer version of the page. */
 export interface Updates {
-  /** A newer version is loaded and waits; it is used once `use` is called, and the page has then to be loaded again. */
-  readonly offered: (use: () => void) => void;
-  /** Another tab has begun to use a newer version, which then serves this page, too. */
-  readonly begunElsewhere: () => void;
+  /** A newer version is loaded and waits. `accept` activates it and reloads the page. */
+  readonly onWaiting: (accept: () => void) => void;
+  /** Another tab has activated a newer version, which now serves this page, too. */
+  readonly onOtherTabUpdated: () => void;
 }
 
 /**
- * Keeps the whole page in this browser, for use without network, and looks for newer versions. Throws what the browser
- * throws where it does not let that be.
+ * Registers the service worker, which makes the page work offline, and looks for newer versions.
+ *
+ * @throws the browser's error if it allows no service worker
  */
-export async function registerServiceWorker({ offered, begunElsewhere }: Updates): Promise<void> {
+export async function registerServiceWorker({ onWaiting, onOtherTabUpdated }: Updates): Promise<void> {
   const { serviceWorker } = navigator;
   const worker = new Workbox("./sw.js");
-  const hadOne = serviceWorker.controller !== null;
-  let isWanted = false;
+  const wasControlled = serviceWorker.controller !== null;
+  let isAccepted = false;
   worker.addEventListener("waiting", () => {
-    offered(() => {
-      isWanted = true;
+    onWaiting(() => {
+      isAccepted = true;
       worker.messageSkipWaiting();
     });
   });
   serviceWorker.addEventListener("controllerchange", () => {
-    if (isWanted) location.reload();
-    else if (hadOne) begunElsewhere();
+    if (isAccepted) location.reload();
+    else if (wasControlled) onOtherTabUpdated();
   });
-  // A page that stays open for days at a machine would never hear of a newer version otherwise.
+  // A page may stay open for days at a machine.
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "visible") worker.update().catch(() => {});
   });

@@ -1,113 +1,61 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
-import type { ProfilePicture } from "../../../picture/profilePicture.ts";
-import { afterPaint } from "../../ui/afterPaint.ts";
 import { NearViewport } from "../../ui/nearViewport.ts";
-import { CAN_DRAW_IN_WORKER, type ChartOn, chartInWorker, chartOnPage } from "./chartOn.ts";
-import { look, watchLook } from "./look.ts";
-import type { Places } from "./places.ts";
-import type { Shown } from "./shown.ts";
+import { afterPaint } from "../../ui/scheduling.ts";
+import { chartPalette, watchPalette } from "./chartPalette.ts";
+import type { DrawnProfile, Shown } from "./drawProfile.ts";
 
-/** The canvas of a chart: has the picture drawn on it as it changes, in the size and the colours of the page. */
+/** What of the chart follows from the data and the reader, not from the page. */
+export type Wanted = Pick<Shown, "picture" | "at">;
+
+/** Draws the chart on the canvas of its host, after the next paint: the verdict in words comes first. */
 export class ChartCanvas implements ReactiveController {
-  /** Where things came to be on the drawing; null until there is one. */
-  places: Places | null = null;
-  /** A canvas that was drawn on belongs to who drew on it: with another key another one is to be put there. */
-  key = 0;
+  /** The chart; null until it has been drawn. */
+  chart: DrawnProfile | null = null;
 
   readonly #host: ReactiveControllerHost & HTMLElement;
-  readonly #picture: () => ProfilePicture | null;
-  readonly #screen: NearViewport;
-  readonly #roomWatch = new ResizeObserver(([canvas]) => this.#measure(canvas));
+  readonly #wanted: () => Wanted | null;
+  readonly #viewport: NearViewport;
   #unwatch: (() => void) | null = null;
-  #canvas: HTMLCanvasElement | null = null;
-  #drawn: ChartOn | null = null;
-  #isAside = CAN_DRAW_IN_WORKER;
-  /** The room that the drawing has; null until it is laid out. */
-  #room: Pick<Shown, "width" | "height" | "fonts"> | null = null;
-  /** Whether what is drawn is no more what is to be shown. */
+  #isAsked = false;
+  /** Whether the chart is out of date. */
   #isStale = false;
 
-  /** @param picture tells what is to be drawn, as far as it is shown; null where there is nothing */
-  constructor(host: ReactiveControllerHost & HTMLElement, picture: () => ProfilePicture | null) {
+  /** @param wanted what is to be drawn now; null if there is nothing */
+  constructor(host: ReactiveControllerHost & HTMLElement, wanted: () => Wanted | null) {
     this.#host = host;
-    this.#picture = picture;
-    this.#screen = new NearViewport(host, () => this.#isStale && this.draw());
+    this.#wanted = wanted;
+    this.#viewport = new NearViewport(host, () => this.#isStale && this.draw());
     host.addController(this);
   }
 
   hostConnected(): void {
-    this.#unwatch = watchLook(() => this.draw());
+    this.#unwatch = watchPalette(() => this.draw());
+    this.draw();
   }
 
   hostDisconnected(): void {
     this.#unwatch?.();
-    this.#renew();
+    this.chart?.destroy();
+    this.chart = null;
   }
 
-  hostUpdated(): void {
-    if (this.#there !== this.#canvas) this.draw();
-  }
-
-  /** Draws what is to be shown now, on the canvas that is there now. */
+  /** Draws what is wanted by the time it is drawn. Far from the viewport the chart does not follow what is typed. */
   draw(): void {
-    const canvas = this.#there;
-    const picture = this.#picture();
-    if (picture === null || canvas === null || !this.#host.isConnected) return;
-    if (this.#canvas !== canvas) this.#prepare(canvas);
-    // Out of sight it need not follow what is typed.
-    this.#isStale = !this.#screen.isNear && this.places !== null;
-    if (this.#isStale || this.#room === null || this.#room.width === 0) return;
-    this.#drawn?.show({ ...this.#room, picture, look: look(), ratio: devicePixelRatio });
+    this.#isStale = this.chart !== null && !this.#viewport.isNear;
+    if (this.#isStale || this.#isAsked) return;
+    this.#isAsked = true;
+    afterPaint(() => void this.#draw());
   }
 
-  get #there(): HTMLCanvasElement | null {
-    return this.#host.shadowRoot?.querySelector("canvas") ?? null;
-  }
-
-  /** Measured when it is laid out anyway: to ask at another time would have the whole page laid out once more. */
-  #measure(laidOut: ResizeObserverEntry | undefined): void {
-    if (laidOut === undefined) return;
-    const { width, height } = laidOut.contentRect;
-    const { fontFamily } = getComputedStyle(laidOut.target);
-    this.#room = { width: Math.floor(width), height: Math.floor(height), fonts: fontFamily };
-    this.draw();
-  }
-
-  /** What stands in words is there first: to hand a canvas over takes its time. */
-  #prepare(canvas: HTMLCanvasElement): void {
-    this.#leave();
-    this.#canvas = canvas;
-    this.#roomWatch.observe(canvas);
-    afterPaint(() => this.#begin(canvas));
-  }
-
-  #begin(canvas: HTMLCanvasElement): void {
-    if (this.#canvas !== canvas) return;
-    const tell = (places: Places) => {
-      const isElsewhere = JSON.stringify(places) !== JSON.stringify(this.places);
-      this.places = places;
-      if (isElsewhere) this.#host.requestUpdate();
-    };
-    const fail = () => {
-      this.#isAside = false;
-      this.#renew();
-    };
-    this.#drawn = this.#isAside ? chartInWorker(canvas, tell, fail) : chartOnPage(canvas, tell);
-    this.draw();
-  }
-
-  #renew(): void {
-    this.#leave();
-    this.key += 1;
+  async #draw(): Promise<void> {
+    this.#isAsked = false;
+    const { drawProfile } = await import("./drawProfile.ts");
+    const wanted = this.#wanted();
+    const canvas = this.#host.shadowRoot?.querySelector("canvas");
+    if (wanted === null || !canvas?.isConnected) return;
+    const shown = { ...wanted, palette: chartPalette(), fonts: getComputedStyle(canvas).fontFamily };
+    if (this.chart !== null) return this.chart.show(shown);
+    this.chart = drawProfile(canvas, shown);
     this.#host.requestUpdate();
-  }
-
-  #leave(): void {
-    this.#drawn?.destroy();
-    this.#drawn = null;
-    this.#canvas = null;
-    this.#roomWatch.disconnect();
-    this.#room = null;
-    this.places = null;
   }
 }

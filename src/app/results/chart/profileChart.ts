@@ -1,30 +1,34 @@
 import { html, LitElement, nothing, type PropertyValues, unsafeCSS } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import { keyed } from "lit/directives/keyed.js";
 import type { Assessment } from "../../../analysis/assessment.ts";
 import type { Interval } from "../../../analysis/decide/settings.ts";
 import { lengthsIn } from "../../../inspection/lengths.ts";
 import { toMillimetres } from "../../../inspection/units.ts";
-import { heightAt } from "../../../picture/heightAt.ts";
 import type { ProfilePicture } from "../../../picture/profilePicture.ts";
 import { profileSvg } from "../../../picture/profileSvg.ts";
 import { readoutWords } from "../../../report/readoutWords.ts";
 import { BeforePrint } from "../../ui/beforePrint.ts";
 import { controls } from "../../ui/sharedStyles.ts";
 import { ChartCanvas } from "./chartCanvas.ts";
-import { across, isPicked, type Picking } from "./picking.ts";
-import { pixelOf, positionAt } from "./places.ts";
 import "./profileTable.ts";
 import { isOpen } from "../../ui/isOpen.ts";
 import profileChartCss from "./profileChart.css?inline";
-import { readAt, readTo } from "./readingOff.ts";
-import { shownPart } from "./shownPart.ts";
-import { between, moved, showing, zoomed } from "./zoom.ts";
-import { type Zooming, zoomButtons } from "./zoomButtons.ts";
+import { readTo, stationsOf } from "./readingOff.ts";
+import { between, moved, partOf, showing, zoomed } from "./zoom.ts";
 
+/** Factor of one step of zooming, and the share of what is shown that one press pans by. */
 const CLOSER = 2;
+const PAN = 0.5;
+/** A pointer dragged this far, in pixels, selects a part of the travel; one dragged less far points. */
+const LEAST_DRAG = 10;
 
-/** The profile along the travel, to be read off and looked at closer, and on asking as a table. */
+/** The part of the chart that is being dragged over, in pixels: from where the pointer was pressed to where it is. */
+interface Selection {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The chart of the profile, which can be read off and zoomed, and the same as a table. */
 @customElement("tightspot-profile-chart")
 export class ProfileChart extends LitElement {
   static override styles = [controls, unsafeCSS(profileChartCss)];
@@ -32,29 +36,21 @@ export class ProfileChart extends LitElement {
   @property({ attribute: false }) picture: ProfilePicture | null = null;
   @property({ attribute: false }) assessment: Assessment | null = null;
 
-  /** What is shown of the travel, in the reader's unit; null for all of it. */
+  /** The part of the travel that is shown, in the reader's unit; null for all of it. */
   @state() private view: Interval | null = null;
   /** The place that is read off, in the reader's unit. */
   @state() private at: number | null = null;
-  /** From where to where a stretch is being picked out, in pixels across the chart. */
-  @state() private picking: Picking | null = null;
+  @state() private selection: Selection | null = null;
   @state() private announced = "";
   @state() private isTableOpen = false;
 
   readonly #canvas = new ChartCanvas(this, () =>
-    this.picture === null || this.view === null ? this.picture : shownPart(this.picture, this.view),
+    this.picture === null ? null : { picture: partOf(this.picture, this.#shown()), at: this.at },
   );
   #stations: readonly number[] = [];
-  readonly #zooming: Zooming = {
-    closer: () => this.#zoom(CLOSER),
-    back: () => this.#zoom(1 / CLOSER),
-    whole: () => this.#showPart(null),
-    along: (share) => this.#showPart(moved(this.#shown(), this.#whole(), share)),
-  };
-
   constructor() {
     super();
-    new BeforePrint(this, () => this.#toPaper());
+    new BeforePrint(this, () => this.#drawForPrint());
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -65,26 +61,25 @@ export class ProfileChart extends LitElement {
       this.view = null;
       this.at = null;
     }
-    const places = [...(picture?.readings ?? []), ...(picture?.struck ?? [])].map(({ x }) => x);
-    this.#stations = [...new Set(places)].sort((a, b) => a - b);
+    this.#stations = picture === null ? [] : stationsOf(picture);
   }
 
   override render() {
-    const { picture, assessment, view } = this;
+    const { picture, assessment } = this;
     if (picture === null || assessment === null) return nothing;
     return html`
       <figure>
         <div class="head">
           <figcaption>${picture.title}</figcaption>
-          ${zoomButtons(view === null, this.#zooming)}
+          ${this.#zoomButtons()}
         </div>
-        <div class="chart" aria-busy=${this.#canvas.places === null}>
-          ${keyed(this.#canvas.key, html`<canvas role="img" aria-label=${picture.description}></canvas>`)}
+        <div class="chart" aria-busy=${this.#canvas.chart === null}>
+          <canvas role="img" aria-label=${picture.description}></canvas>
           ${this.#reader(picture, assessment)}
         </div>
         <div class="readout" aria-hidden="true">${this.#readout(picture, assessment)}</div>
         <p class="unseen" role="status">${this.announced}</p>
-        <div class="on-paper"></div>
+        <div class="printed"></div>
       </figure>
       <details
         @toggle=${(event: Event) => {
@@ -95,7 +90,7 @@ export class ProfileChart extends LitElement {
         ${
           this.isTableOpen
             ? html`<tightspot-profile-table
-                .picture=${view === null ? picture : shownPart(picture, view)}
+                .picture=${partOf(picture, this.#shown())}
                 .assessment=${assessment}
               ></tightspot-profile-table>`
             : nothing
@@ -106,6 +101,33 @@ export class ProfileChart extends LitElement {
 
   protected override updated(changed: PropertyValues): void {
     if (changed.has("picture") || changed.has("view")) this.#canvas.draw();
+    else if (changed.has("at")) this.#canvas.chart?.readOff(this.at);
+  }
+
+  #zoomButtons() {
+    const isWhole = this.view === null;
+    const pan = (share: number) => () => this.#showPart(moved(this.#shown(), this.#whole(), share));
+    const button = (name: string, sign: string, act: () => void, off = false) => html`<button
+      type="button"
+      class="quiet"
+      aria-label=${name}
+      title=${name}
+      ?disabled=${off}
+      @click=${act}
+    >
+      <span aria-hidden="true">${sign}</span>
+    </button>`;
+    return html`<div class="zoom screen-only">
+      ${
+        isWhole
+          ? nothing
+          : html`${button("Back along the travel", "‹", pan(-PAN))}
+              ${button("Further along the travel", "›", pan(PAN))}
+              <button type="button" class="quiet whole" @click=${() => this.#showPart(null)}>Whole travel</button>`
+      }
+      ${button("Show it closer", "+", () => this.#zoom(CLOSER))}
+      ${button("Show more of it", "−", () => this.#zoom(1 / CLOSER), isWhole)}
+    </div>`;
   }
 
   #reader(picture: ProfilePicture, assessment: Assessment) {
@@ -129,25 +151,12 @@ export class ProfileChart extends LitElement {
       @pointermove=${this.#point}
       @pointerup=${this.#release}
       @pointercancel=${() => {
-        this.picking = null;
+        this.selection = null;
       }}
       @dblclick=${() => this.#showPart(null)}
       @wheel=${this.#wheel}
     >
-      ${at === null ? nothing : this.#line(at, picture)}
-      ${this.picking === null || !isPicked(this.picking) ? nothing : selection(this.picking)}
-    </div>`;
-  }
-
-  #line(at: number, { median, yAxis }: ProfilePicture) {
-    const { from, to } = this.#shown();
-    const { places } = this.#canvas;
-    if (places === null || at < from || at > to) return nothing;
-    const top = pixelOf(places, { x: at, y: yAxis.to });
-    const foot = pixelOf(places, { x: at, y: yAxis.from });
-    const dot = pixelOf(places, { x: at, y: heightAt(median.points, at) });
-    return html`<div class="line" style="left:${top.x}px;top:${top.y}px;height:${foot.y - top.y}px">
-      <i style="top:${dot.y - top.y}px"></i>
+      ${this.selection === null || !isDragged(this.selection) ? nothing : selectionMark(this.selection)}
     </div>`;
   }
 
@@ -216,53 +225,52 @@ export class ProfileChart extends LitElement {
 
   readonly #press = (event: PointerEvent): void => {
     if (event.button !== 0) return;
-    // A finger reads off, since it also scrolls the page; a stretch is picked out with a mouse or a pen.
-    if (event.pointerType !== "touch") this.picking = { from: across(event), to: across(event) };
+    // A finger reads off, since it also scrolls the page; a mouse or a pen selects a part by dragging.
+    if (event.pointerType !== "touch") this.selection = { from: event.offsetX, to: event.offsetX };
     this.#point(event);
   };
 
   readonly #point = (event: PointerEvent): void => {
-    if (this.picking !== null) {
-      this.picking = { ...this.picking, to: across(event) };
-      if (isPicked(this.picking) && event.currentTarget instanceof Element)
+    if (this.selection !== null) {
+      this.selection = { ...this.selection, to: event.offsetX };
+      if (isDragged(this.selection) && event.currentTarget instanceof Element)
         event.currentTarget.setPointerCapture(event.pointerId);
     }
-    const { places } = this.#canvas;
-    if (places === null) return;
-    const { from, to } = this.#shown();
-    const position = Math.min(to, Math.max(from, positionAt(places, across(event))));
-    const pixels = (one: number, other: number): number =>
-      Math.abs(pixelOf(places, { x: one, y: 0 }).x - pixelOf(places, { x: other, y: 0 }).x);
-    this.at = readAt(position, { from, to }, this.#stations, pixels);
+    this.at = this.#canvas.chart?.stopAt(event) ?? this.at;
   };
 
   readonly #release = (): void => {
-    const { picking } = this;
-    const { places } = this.#canvas;
-    if (picking !== null && isPicked(picking) && places !== null) {
-      const [one, other] = [positionAt(places, picking.from), positionAt(places, picking.to)];
+    const { selection } = this;
+    const { chart } = this.#canvas;
+    if (selection !== null && isDragged(selection) && chart !== null) {
+      const [one, other] = [chart.positionAt(selection.from), chart.positionAt(selection.to)];
       this.#showPart(between(one, other, this.#whole()));
     }
-    this.picking = null;
+    this.selection = null;
   };
 
-  /** With Control, as pinching on a touchpad does; without, the wheel scrolls the page. */
+  /** Zooms with Control, which pinching on a touchpad sets too; without it the wheel scrolls the page. */
   readonly #wheel = (event: WheelEvent): void => {
     if (!event.ctrlKey && !event.metaKey) return;
     event.preventDefault();
-    const { places } = this.#canvas;
-    const about = places && positionAt(places, across(event));
-    this.#zoom(event.deltaY < 0 ? Math.SQRT2 : Math.SQRT1_2, about);
+    this.#zoom(
+      event.deltaY < 0 ? Math.SQRT2 : Math.SQRT1_2,
+      this.#canvas.chart?.positionAt(event.offsetX) ?? null,
+    );
   };
 
-  /** On paper it is drawn in lines, which stay crisp, whatever part and in whatever colours it is shown here. */
-  #toPaper(): void {
-    const paper = this.renderRoot.querySelector(".on-paper");
-    if (paper !== null && this.picture !== null) paper.innerHTML = profileSvg(this.picture);
+  /** Printed is the whole profile as SVG, which stays sharp, whatever part and colours the screen shows. */
+  #drawForPrint(): void {
+    const printed = this.renderRoot.querySelector(".printed");
+    if (printed !== null && this.picture !== null) printed.innerHTML = profileSvg(this.picture);
   }
 }
 
-function selection({ from, to }: Picking) {
+function isDragged({ from, to }: Selection): boolean {
+  return Math.abs(to - from) >= LEAST_DRAG;
+}
+
+function selectionMark({ from, to }: Selection) {
   return html`<div
     class="selection"
     style="left:${Math.min(from, to)}px;width:${Math.abs(to - from)}px;top:0;bottom:0"

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, unsafeCSS } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import type { Assessment } from "../../../analysis/assessment.ts";
-import { groupedByPlace } from "../../../analysis/correct/samePlace.ts";
+import { groupByPosition } from "../../../analysis/correct/samePlace.ts";
 import { lengthsIn } from "../../../inspection/lengths.ts";
 import { roundTo, toMillimetres } from "../../../inspection/units.ts";
 import type { Point, ProfilePicture } from "../../../picture/profilePicture.ts";
@@ -9,10 +9,10 @@ import { capitalised } from "../../../report/words.ts";
 import { controls } from "../../ui/sharedStyles.ts";
 import profileTableCss from "./profileTable.css?inline";
 
-/** Rows enough to follow the profile by. */
+/** About as many rows show the course of the profile. */
 const ROWS = 24;
 
-/** The profile in figures, at even steps along what is shown of the travel, and what was read at each station. */
+/** The profile in figures at even steps along the x axis, and the readings of each station. */
 @customElement("tightspot-profile-table")
 export class ProfileTable extends LitElement {
   static override styles = [controls, unsafeCSS(profileTableCss)];
@@ -70,7 +70,7 @@ function profile({ median, band, afterAdjusting, units, xAxis }: ProfilePicture,
   </table>`;
 }
 
-/** What was read at each station; struck readings beside those that count. */
+/** The readings of each station, struck ones in a column of their own. */
 function stations({ readings, struck, units }: ProfilePicture, written: Written) {
   const all = [
     ...readings.map((point) => ({ ...point, isStruck: false })),
@@ -89,7 +89,7 @@ function stations({ readings, struck, units }: ProfilePicture, written: Written)
       </tr>
     </thead>
     <tbody>
-      ${groupedByPlace(all, ({ x }) => toMillimetres(x, units)).map(
+      ${groupByPosition(all, ({ x }) => toMillimetres(x, units)).map(
         (here) => html`<tr>
           <th scope="row">${roundTo(here[0]?.x ?? 0, 3)}</th>
           <td>${figures(here.filter(({ isStruck }) => !isStruck))}</td>

@@ -1,11 +1,14 @@
 import type { Interval } from "../../../analysis/decide/settings.ts";
+import { exactAxis } from "../../../picture/axis.ts";
+import type { ProfilePicture } from "../../../picture/profilePicture.ts";
 
 /** The least that is shown, as a share of the whole. */
 const LEAST_SHARE = 1 / 50;
+const TICKS = 10;
 
 /**
- * What is shown of the whole once it is drawn so many times as large as before, what is at a place staying where it is;
- * null where that is the whole.
+ * What is shown after zooming in by a factor while the position `about` stays where it is on the screen; null if that is
+ * the whole.
  */
 export function zoomed(shown: Interval, whole: Interval, factor: number, about: number): Interval | null {
   const span = Math.max(lengthOf(shown) / factor, lengthOf(whole) * LEAST_SHARE);
@@ -14,7 +17,7 @@ export function zoomed(shown: Interval, whole: Interval, factor: number, about: 
   return within(about - share * span, span, whole);
 }
 
-/** The stretch from one place to another as it can be shown: in order, within the whole, and no shorter than can be. */
+/** The part between two positions: in order, within the whole, and not too short to be shown; null if it is the whole. */
 export function between(one: number, other: number, whole: Interval): Interval | null {
   const span = Math.max(Math.abs(one - other), lengthOf(whole) * LEAST_SHARE);
   if (span >= lengthOf(whole)) return null;
@@ -26,10 +29,27 @@ export function moved(shown: Interval, whole: Interval, share: number): Interval
   return within(shown.from + share * lengthOf(shown), lengthOf(shown), whole);
 }
 
-/** What is shown, moved no farther than it takes for a place to be seen. */
+/** What is shown, moved just far enough to include a position. */
 export function showing(shown: Interval, whole: Interval, at: number): Interval {
   if (at < shown.from) return within(at, lengthOf(shown), whole);
   return at > shown.to ? within(at - lengthOf(shown), lengthOf(shown), whole) : shown;
+}
+
+/** The picture of a part of the travel: its axis and the marks on it. Lines go on beyond, to be clipped. */
+export function partOf(picture: ProfilePicture, { from, to }: Interval): ProfilePicture {
+  const { xAxis, spots, readings, struck, wornZones } = picture;
+  if (from === xAxis.from && to === xAxis.to) return picture;
+  const isShown = ({ x }: { readonly x: number }): boolean => x >= from && x <= to;
+  return {
+    ...picture,
+    xAxis: exactAxis(xAxis.label, from, to, TICKS),
+    spots: spots.filter(isShown),
+    readings: readings.filter(isShown),
+    struck: struck.filter(isShown),
+    wornZones: wornZones
+      .filter((zone) => zone.from < to && zone.to > from)
+      .map((zone) => ({ ...zone, from: Math.max(zone.from, from), to: Math.min(zone.to, to) })),
+  };
 }
 
 function within(from: number, span: number, whole: Interval): Interval {

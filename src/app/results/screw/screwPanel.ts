@@ -5,8 +5,8 @@ import { type Lengths, lengthsIn } from "../../../inspection/lengths.ts";
 import type { Slide } from "../../../inspection/schema.ts";
 import { fromMillimetres, toMillimetres } from "../../../inspection/units.ts";
 import { evennessOf } from "../../../picture/evenness.ts";
-import { type NutPlace, placeAt } from "../../../picture/nutPlace.ts";
-import { type ScrewPicture, screwPicture } from "../../../picture/screwPicture.ts";
+import { type NutPlace, placeAt } from "../../../picture/screw/nutPlace.ts";
+import { type ScrewPicture, screwPicture } from "../../../picture/screw/screwPicture.ts";
 import { placeWords } from "../../../report/placeWords.ts";
 import { capitalised } from "../../../report/words.ts";
 import "../../help/aboutLink.ts";
@@ -14,16 +14,16 @@ import { sectionDrawing } from "../../drawings/sectionDrawing.ts";
 import { sectionExaggeration, threadSection } from "../../drawings/threadSection.ts";
 import { isPrinting } from "../../ui/beforePrint.ts";
 import { controls } from "../../ui/sharedStyles.ts";
-import { Dragging } from "./dragNut.ts";
-import { keyedTo, placedOn, type Way, wayBetween } from "./nutPosition.ts";
+import { keyMove, positionRange, type SliderRange, snapped } from "../sliderRange.ts";
 import screwPanelCss from "./screwPanel.css?inline";
 import { movingParts, type ScrewStage, screwStage } from "./screwStage.ts";
+import { SidewaysDrag } from "./sidewaysDrag.ts";
 
-/** What is drawn once for an assessment and a width. */
+/** The drawing for an assessment and a width. */
 interface Drawn {
   readonly picture: ScrewPicture;
   readonly stage: ScrewStage;
-  readonly way: Way;
+  readonly range: SliderRange;
 }
 
 /** The screw along its travel, with a nut that can be moved to any place of it. */
@@ -33,7 +33,7 @@ export class ScrewPanel extends LitElement {
 
   @property({ attribute: false }) assessment: Assessment | null = null;
   @property({ attribute: false }) slide: Slide | null = null;
-  /** Whether it is to be told what taking up the nut, or new nuts, would do. */
+  /** Whether to say what taking up the nut, or new nuts, would do. */
   @property({ type: Boolean }) repairable = false;
 
   @state() private width = 0;
@@ -45,11 +45,11 @@ export class ScrewPanel extends LitElement {
   readonly #sizes = new ResizeObserver(([entry]) => {
     this.width = Math.floor(entry?.contentRect.width ?? 0);
   });
-  readonly #dragging = new Dragging((across) => this.#moveAcross(across));
+  readonly #drag = new SidewaysDrag((across) => this.#moveAcross(across));
 
   override connectedCallback(): void {
     super.connectedCallback();
-    // Printed before it was ever near the screen, it is put on the paper at once: no size is told in between.
+    // When printing, the size is needed now: the observer reports it too late.
     if (isPrinting()) this.width = Math.floor(this.clientWidth);
     this.#sizes.observe(this);
   }
@@ -71,12 +71,12 @@ export class ScrewPanel extends LitElement {
     const drawing = this.#drawn;
     if (assessment === null || slide === null || drawing === null) return nothing;
     const lengths = lengthsIn(slide.units, assessment.resolution);
-    const at = this.#at(assessment, slide, drawing.way);
+    const at = this.#at(assessment, slide, drawing.range);
     const place = placeAt(assessment, toMillimetres(at, slide.units), lengths);
     const words = placeWords(place, assessment, lengths);
     const where = `Nut at ${lengths.position(place.position)}`;
-    const told = this.repairable ? [words.left, words.binds] : [];
-    const said = [`${where}: lost motion ${words.lostMotion}.`, ...told].join(" ");
+    const effects = this.repairable ? [words.left, words.binds] : [];
+    const said = [`${where}: lost motion ${words.lostMotion}.`, ...effects].join(" ");
     return html`<section aria-label="The screw">
       <figure>
         <figcaption>${drawing.picture.title}</figcaption>
@@ -92,9 +92,9 @@ export class ScrewPanel extends LitElement {
             <span class="label">Lost motion here</span>
             <strong>${words.lostMotion}</strong>
           </p>
-          ${told.map((sentence) => html`<p>${sentence}</p>`)}
+          ${effects.map((sentence) => html`<p>${sentence}</p>`)}
           ${place.bindsWhenFitted.length > 0 && this.repairable ? BARS : nothing}
-          ${this.#jumps(assessment, drawing.way, lengths)}
+          ${this.#jumps(assessment, drawing.range, lengths)}
         </div>
         ${this.#section(place, assessment, drawing.picture, lengths)}
       </div>
@@ -102,7 +102,7 @@ export class ScrewPanel extends LitElement {
   }
 
   #stage(
-    { picture, stage, way }: Drawn,
+    { picture, stage, range }: Drawn,
     at: number,
     said: string,
     { bindsWhenFitted }: NutPlace,
@@ -118,9 +118,9 @@ export class ScrewPanel extends LitElement {
     return html`<div
       class="stage"
       @pointerdown=${(event: PointerEvent) => this.#take(event, frame.x(at), reach.half)}
-      @pointermove=${this.#dragging.moved}
-      @pointerup=${this.#dragging.up}
-      @pointercancel=${this.#dragging.cancel}
+      @pointermove=${this.#drag.moved}
+      @pointerup=${this.#drag.up}
+      @pointercancel=${this.#drag.cancel}
     >
       <svg viewBox=${box} role="img" aria-label=${picture.description} .innerHTML=${stage.still}></svg>
       <svg class="over" viewBox=${box} aria-hidden="true">${movingParts(stage, at, inUnits)}</svg>
@@ -130,12 +130,12 @@ export class ScrewPanel extends LitElement {
         tabindex="0"
         aria-label="Nut"
         aria-orientation="horizontal"
-        aria-valuemin=${way.from}
-        aria-valuemax=${way.to}
+        aria-valuemin=${range.from}
+        aria-valuemax=${range.to}
         aria-valuenow=${at}
         aria-valuetext=${said}
         style="left:${(100 * frame.x(at)) / width}%;top:${(100 * reach.top) / height}%;bottom:${100 - (100 * reach.bottom) / height}%;width:${(200 * reach.half) / width}%"
-        @keydown=${(event: KeyboardEvent) => this.#key(event, at, way)}
+        @keydown=${(event: KeyboardEvent) => this.#key(event, at, range)}
       ></div>
     </div>`;
   }
@@ -181,14 +181,14 @@ export class ScrewPanel extends LitElement {
     </label>`;
   }
 
-  #jumps(assessment: Assessment, way: Way, lengths: Lengths) {
+  #jumps(assessment: Assessment, range: SliderRange, lengths: Lengths) {
     if (evennessOf(assessment, lengths) !== "uneven") return nothing;
     const { tightSpot, loosestSpot } = assessment;
     const jump = (name: string, position: number) => html`<button
       type="button"
       aria-label="Nut to the ${name}"
       @click=${() => {
-        this.movedTo = placedOn(way, fromMillimetres(position, lengths.units));
+        this.movedTo = snapped(range, fromMillimetres(position, lengths.units));
       }}
     >
       ${capitalised(name)}
@@ -199,8 +199,8 @@ export class ScrewPanel extends LitElement {
   }
 
   /** Until it is moved, the nut is where lost motion is greatest. */
-  #at({ loosestSpot }: Assessment, { units }: Slide, way: Way): number {
-    return placedOn(way, this.movedTo ?? fromMillimetres(loosestSpot.position, units));
+  #at({ loosestSpot }: Assessment, { units }: Slide, range: SliderRange): number {
+    return snapped(range, this.movedTo ?? fromMillimetres(loosestSpot.position, units));
   }
 
   #take(event: PointerEvent, middle: number, half: number): void {
@@ -208,20 +208,20 @@ export class ScrewPanel extends LitElement {
     if (!(currentTarget instanceof Element)) return;
     const isOnNut =
       Math.abs(clientX - currentTarget.getBoundingClientRect().left - middle) <= Math.max(half, 24);
-    this.#dragging.down(event, isOnNut ? middle : null);
+    this.#drag.down(event, isOnNut ? middle : null);
   }
 
   #moveAcross(across: number): void {
     const drawing = this.#drawn;
     if (drawing === null) return;
-    const { stage, way } = drawing;
-    const [start, end] = [stage.frame.x(way.from), stage.frame.x(way.to)];
-    this.movedTo = placedOn(way, way.from + ((across - start) / (end - start)) * (way.to - way.from));
+    const { stage, range } = drawing;
+    const [start, end] = [stage.frame.x(range.from), stage.frame.x(range.to)];
+    this.movedTo = snapped(range, range.from + ((across - start) / (end - start)) * (range.to - range.from));
   }
 
-  #key(event: KeyboardEvent, at: number, way: Way): void {
+  #key(event: KeyboardEvent, at: number, range: SliderRange): void {
     if (event.ctrlKey || event.altKey || event.metaKey) return;
-    const to = keyedTo(event.key, at, way);
+    const to = keyMove(event.key, at, range);
     if (to === null) return;
     event.preventDefault();
     this.movedTo = to;
@@ -246,6 +246,6 @@ function drawn(assessment: Assessment, slide: Slide, width: number): Drawn {
   return {
     picture,
     stage: screwStage(picture, nutLength, width),
-    way: wayBetween(picture.travel.from, picture.travel.to),
+    range: positionRange(picture.travel.from, picture.travel.to),
   };
 }

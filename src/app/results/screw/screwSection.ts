@@ -7,7 +7,7 @@ import { NearViewport } from "../../ui/nearViewport.ts";
 import { controls } from "../../ui/sharedStyles.ts";
 import screwSectionCss from "./screwSection.css?inline";
 
-/** The place of the screw on the page: it is loaded, and drawn, once it comes near the screen or is printed. */
+/** The section of the screw: drawn once it is near the viewport, or before print. */
 @customElement("tightspot-screw-section")
 export class ScrewSection extends LitElement {
   static override styles = [controls, unsafeCSS(screwSectionCss)];
@@ -18,7 +18,7 @@ export class ScrewSection extends LitElement {
 
   @state() private isNear = false;
 
-  /** What is drawn: it follows only while it may be seen, so that typing elsewhere draws nothing. */
+  /** What is drawn. It is updated only near the viewport, so that typing elsewhere redraws nothing. */
   #shown: Pick<ScrewSection, "assessment" | "slide" | "repairable"> | null = null;
   readonly #screen = new NearViewport(this, () => {
     this.isNear = this.#screen.isNear;
@@ -33,7 +33,7 @@ export class ScrewSection extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    // So that it is there to be printed, however soon that is asked for.
+    // Loaded at once, so that it is there for an early print.
     void import("./screwPanel.ts");
   }
 
@@ -42,7 +42,7 @@ export class ScrewSection extends LitElement {
     if (this.isNear) this.#shown = { assessment, slide, repairable };
   }
 
-  /** Until it is loaded, the words in the place of the drawing are shown. */
+  /** The words inside the element show until its script is loaded. */
   override render() {
     const shown = this.#shown;
     return html`<div class="place">

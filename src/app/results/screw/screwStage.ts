@@ -7,11 +7,11 @@ import {
   nutWalls,
   screwAxis,
   screwClip,
-} from "../../../picture/screwDrawing.ts";
-import { screwFrame } from "../../../picture/screwFrame.ts";
-import { screwLabels } from "../../../picture/screwLabels.ts";
-import type { ScrewPicture } from "../../../picture/screwPicture.ts";
-import type { ScrewFrame } from "../../../picture/screwThread.ts";
+} from "../../../picture/screw/screwDrawing.ts";
+import { screwFrame } from "../../../picture/screw/screwFrame.ts";
+import { screwLabels } from "../../../picture/screw/screwLabels.ts";
+import type { ScrewPicture } from "../../../picture/screw/screwPicture.ts";
+import type { ScrewFrame } from "../../../picture/screw/screwThread.ts";
 import { element } from "../../../picture/svg.ts";
 import { PAGE_COLOURS } from "../../ui/pageColours.ts";
 
@@ -19,7 +19,7 @@ const MARGIN = 8;
 /** Height of the bars that show where a nut would bind. */
 const BAR = 9;
 
-/** What stands still of the picture, and where what moves over it goes. Pixels. */
+/** The still part of the drawing, and where the moving parts go. Pixels. */
 export interface ScrewStage {
   readonly width: number;
   readonly height: number;
@@ -33,7 +33,7 @@ export interface ScrewStage {
   readonly reach: { readonly half: number; readonly top: number; readonly bottom: number };
 }
 
-/** Draws the screw once for a width. @param nutLength in the reader's unit */
+/** Draws the screw for a width in pixels. @param nutLength in the reader's unit */
 export function screwStage(picture: ScrewPicture, nutLength: number, width: number): ScrewStage {
   const frame = screwFrame(picture, width, 0, MARGIN);
   const labels = screwLabels(picture, frame, PAGE_COLOURS);
@@ -59,7 +59,7 @@ export function screwStage(picture: ScrewPicture, nutLength: number, width: numb
   };
 }
 
-/** Two arrowheads over the nut: it can be moved either way. */
+/** Two arrowheads over the nut show that it can be dragged either way. */
 function grip(crestTop: number): string {
   const y = crestTop - NUT_WALL / 2;
   return element(
@@ -70,7 +70,7 @@ function grip(crestTop: number): string {
   );
 }
 
-/** What moves over the screw: the nut at a place, and bars on the scale where it would bind. */
+/** The moving parts: the nut at a position, and bars on the scale where it would bind, in the reader's unit. */
 export function movingParts(stage: ScrewStage, at: number, binds: readonly Interval[]) {
   const { frame, scale } = stage;
   return svg`

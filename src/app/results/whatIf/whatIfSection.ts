@@ -8,7 +8,7 @@ import { isOpen } from "../../ui/isOpen.ts";
 import { controls, foldNote, sectionFold } from "../../ui/sharedStyles.ts";
 import whatIfSectionCss from "./whatIfSection.css?inline";
 
-/** What other settings would lead to, behind its heading; it is loaded when it is first opened. */
+/** The section that shows the verdict at other settings, loaded when first opened. */
 @customElement("tightspot-what-if-section")
 export class WhatIfSection extends LitElement {
   static override styles = [controls, sectionFold, foldNote, unsafeCSS(whatIfSectionCss)];
@@ -16,12 +16,12 @@ export class WhatIfSection extends LitElement {
   @property({ attribute: false }) editor: InspectionEditor | null = null;
   @property({ attribute: false }) slide: Slide | null = null;
   @property({ attribute: false }) assessment: Assessment | null = null;
-  @property({ attribute: false }) kept: RetainedDraws | null = null;
+  @property({ attribute: false }) draws: RetainedDraws | null = null;
 
   @state() private isOpen = false;
 
   override render() {
-    const { editor, slide, assessment, kept, isOpen } = this;
+    const { editor, slide, assessment, draws, isOpen } = this;
     return html`<details @toggle=${this.#toggled}>
       <summary>
         <h2>What if?</h2>
@@ -33,7 +33,7 @@ export class WhatIfSection extends LitElement {
               .editor=${editor}
               .slide=${slide}
               .assessment=${assessment}
-              .kept=${kept}
+              .draws=${draws}
             ></tightspot-what-if>`
           : nothing
       }

@@ -4,32 +4,35 @@ import AssessWorker from "./worker.ts?worker";
 
 export type { Answer, ComparisonReply } from "./messages.ts";
 
-/** Somebody to ask who works aside. */
-export interface WorkerAnswer<Asked> {
-  /** Asks a question. One still waiting is dropped for this one. */
+/** A worker that answers one question at a time. */
+export interface InWorker<Asked> {
+  /** Asks a question. It replaces one that is still waiting. */
   ask(question: Asked): void;
-  /** Lets the worker go; nothing is told any more. */
+  /** Ends the worker, without a further reply. */
   close(): void;
 }
 
-export type Assessor = WorkerAnswer<Question>;
-export type Comparer = WorkerAnswer<ComparisonQuestion>;
+export type Assessor = InWorker<Question>;
+export type Comparer = InWorker<ComparisonQuestion>;
 
 /**
- * Assesses in a worker, one question at a time, so that typing never waits for it.
+ * Assesses surveys in a worker, so that typing never waits for it.
  *
- * @param tell is given the reply to the latest question, never one that was overtaken
+ * @param onReply gets the reply to the latest question, never one to an earlier question
  */
-export function createAssessor(tell: (reply: Reply) => void): Assessor {
-  return askAside(tell, { answer: notRun("assessment"), kept: null });
+export function createAssessor(onReply: (reply: Reply) => void): Assessor {
+  return askInWorker(onReply, { answer: notRun("assessment"), draws: null });
 }
 
-/** The same for comparisons, in a worker of their own, so that a verdict never waits for one. */
-export function createComparer(tell: (reply: ComparisonReply) => void): Comparer {
-  return askAside(tell, notRun("comparison"));
+/** Compares surveys in a worker of its own, so that a verdict never waits for a comparison. */
+export function createComparer(onReply: (reply: ComparisonReply) => void): Comparer {
+  return askInWorker(onReply, notRun("comparison"));
 }
 
-function askAside<Asked, Told>(tell: (reply: Told) => void, whenBroken: Told): WorkerAnswer<Asked> {
+function askInWorker<Asked, Answered>(
+  onReply: (reply: Answered) => void,
+  ifBroken: Answered,
+): InWorker<Asked> {
   let worker: Worker | null = null;
   let waiting: Asked | null = null;
   let isBusy = false;
@@ -37,21 +40,21 @@ function askAside<Asked, Told>(tell: (reply: Told) => void, whenBroken: Told): W
   const send = (question: Asked): void => {
     isBusy = true;
     waiting = null;
-    worker ??= started();
+    worker ??= start();
     worker.postMessage(question);
   };
-  const settle = (reply: Told): void => {
+  const finish = (reply: Answered): void => {
     isBusy = false;
     if (waiting !== null) send(waiting);
-    else tell(reply);
+    else onReply(reply);
   };
-  const started = (): Worker => {
+  const start = (): Worker => {
     const fresh = new AssessWorker();
-    fresh.onmessage = ({ data }: MessageEvent<Told>) => settle(data);
+    fresh.onmessage = ({ data }: MessageEvent<Answered>) => finish(data);
     fresh.onerror = () => {
       fresh.terminate();
       worker = null;
-      settle(whenBroken);
+      finish(ifBroken);
     };
     return fresh;
   };

@@ -1,5 +1,4 @@
-import { assessWithDraws } from "../../../analysis/assess.ts";
-import { assessOnce } from "../../../analysis/assessOnce.ts";
+import { assessWithDraws, cachedAssess } from "../../../analysis/assess.ts";
 import { beforeAndAfter } from "../../../analysis/beforeAndAfter.ts";
 import { failed, type Outcome, succeeded } from "../../../inspection/problem.ts";
 import type { ComparisonQuestion, ComparisonReply, Question, Reply } from "./messages.ts";
@@ -7,8 +6,8 @@ import type { ComparisonQuestion, ComparisonReply, Question, Reply } from "./mes
 self.onmessage = ({ data }: MessageEvent<Question | ComparisonQuestion>) =>
   self.postMessage("choice" in data ? comparisonOf(data) : replyTo(data));
 
-/** Another two surveys of a slide are compared without assessing any of them anew. */
-const assess = assessOnce();
+/** Assesses each survey once, whatever surveys it is compared with. */
+const assess = cachedAssess();
 
 function comparisonOf({ inspection, choice }: ComparisonQuestion): ComparisonReply {
   try {
@@ -22,10 +21,10 @@ function replyTo({ inspection, survey }: Question): Reply {
   try {
     const assessed = assessWithDraws(inspection, survey);
     return assessed.ok
-      ? { answer: succeeded(assessed.value.assessment), kept: assessed.value.keptDraws() }
-      : { answer: assessed, kept: null };
+      ? { answer: succeeded(assessed.value.assessment), draws: assessed.value.retainedDraws() }
+      : { answer: assessed, draws: null };
   } catch (error) {
-    return { answer: fault("assessment", error), kept: null };
+    return { answer: fault("assessment", error), draws: null };
   }
 }
 

@@ -1,43 +1,32 @@
-import type { Finding, Severity } from "../../../analysis/assessment.ts";
 import { SAME_PLACE } from "../../../analysis/correct/samePlace.ts";
 import { isPositioning } from "../../../inspection/readingShapes.ts";
 import type { Reading } from "../../../inspection/schema.ts";
 import { toMillimetres } from "../../../inspection/units.ts";
-import { lines } from "../../document/lines.ts";
-import { table } from "../../document/table.ts";
+import { blockMarkup, lines } from "../../document/pieces.ts";
+import { checks as findings } from "../../evidence/checks.ts";
 import { html, type Markup } from "../../markup.ts";
-import { capitalised } from "../../words.ts";
 import type { Reported, SectionMaker } from "../reported.ts";
 
 const LOOKED_FOR =
-  "The readings were looked through for slips of the decimal point and of the unit, readings that stray from their repeats or from the profile, negative lost motion, readings outside the travel, rows entered twice, drift with the order of reading, scatter that grows along the travel, gaps, missing repeats, stations in step with the lead, readings on too few graduations, and end float or drive play that does not fit. No reading was left out or changed but by being struck, with its reason.";
+  "The readings were looked through for slips of the decimal point and of the unit, readings that stray from their repeats or from the profile, negative lost motion, readings outside the travel, rows entered twice, drift with the order of reading, scatter that grows along the travel, gaps, missing repeats, stations in step with the lead, readings on too few graduations, and end float or drive play that does not fit. No reading was left out or changed unless it was struck, with its reason.";
 
-/** How each kind of finding stands in the end: nothing is settled but by reading again or by striking. */
-const STANDING: Readonly<Record<Severity, string>> = {
-  stop: "Open: it stops the verdict until it is cleared up.",
-  warning: "Open: every reading still counts. To be weighed with the verdict.",
-  note: "For information: nothing was changed for it.",
+const WEIGHT =
+  "What stops the verdict is open until it is cleared up. A warning is open, and every reading still counts: weigh it with the verdict. A note is for information: nothing was changed for it.";
+
+/** What the checks found, and which readings count in place of struck ones. */
+export const checks: SectionMaker = (reported) => {
+  const found = findings(reported);
+  return {
+    title: "Checks on the readings",
+    content: [
+      html`<p>${LOOKED_FOR}</p>`,
+      ...(found === null
+        ? [html`<p><strong>Nothing was found.</strong></p>`]
+        : [...found.blocks.map(blockMarkup), html`<p>${WEIGHT}</p>`]),
+      struck(reported),
+    ],
+  };
 };
-
-/** What the checks found and how it stands, and how struck readings were made good. */
-export const checks: SectionMaker = (reported) => ({
-  title: "Checks on the readings",
-  content: [html`<p>${LOOKED_FOR}</p>`, findings(reported.assessment.checks), struck(reported)],
-});
-
-function findings(found: readonly Finding[]): Markup {
-  if (found.length === 0) return html`<p><strong>Nothing was found.</strong></p>`;
-  const columns = ["Check", "What was found", "How it stands"].map((name) => ({
-    name,
-    holds: "words" as const,
-  }));
-  return table(
-    columns,
-    found.map(({ check, message, severity }) => ({
-      cells: [capitalised(check), message, STANDING[severity]],
-    })),
-  );
-}
 
 function struck({ survey, slide, lengths }: Reported): Markup {
   const sentences = survey.readings.flatMap((reading, index) => {

@@ -1,10 +1,8 @@
 import { type Picture, pictureAddress, picturesIn } from "../../../inspection/pictures.ts";
-import { type Entry, timelineOf } from "../../../inspection/timeline.ts";
-import { dateWords } from "../../dateWords.ts";
-import { type Row, table } from "../../document/table.ts";
-import { kindWords } from "../../eventWords.ts";
+import { type TimelineEntry, timelineOf } from "../../../inspection/timeline.ts";
+import { type MarkupRow, table } from "../../document/pieces.ts";
+import { dateWords, kindWords, STAGE_WORDS } from "../../inspectionWords.ts";
 import { html, type Markup } from "../../markup.ts";
-import { STAGE_WORDS } from "../../stageWords.ts";
 import type { Reported, SectionMaker } from "../reported.ts";
 
 /** The other surveys of the slide and what was done to it, with photographs; nothing where this survey is all. */
@@ -33,7 +31,7 @@ export const history: SectionMaker = (reported) => {
   };
 };
 
-function rowOf(entry: Entry, { survey }: Reported): Row {
+function rowOf(entry: TimelineEntry, { survey }: Reported): MarkupRow {
   if (entry.of === "event") {
     const { date, kind, note } = entry.event;
     return { cells: [dateWords(date), kindWords(kind), note] };

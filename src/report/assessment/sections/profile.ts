@@ -1,6 +1,6 @@
 import { profilePicture } from "../../../picture/profilePicture.ts";
 import { profileSvg } from "../../../picture/profileSvg.ts";
-import { figure } from "../../document/figure.ts";
+import { figure } from "../../document/pieces.ts";
 import type { SectionMaker } from "../reported.ts";
 
 /** Lost motion along the travel, drawn. The worn screw has a drawing of its own. */

@@ -1,4 +1,4 @@
-import { table } from "../../document/table.ts";
+import { table } from "../../document/pieces.ts";
 import { html } from "../../markup.ts";
 import { readingColumns } from "../readingColumns.ts";
 import type { SectionMaker } from "../reported.ts";

@@ -1,7 +1,7 @@
 import { evennessOf } from "../../../picture/evenness.ts";
-import { screwPicture } from "../../../picture/screwPicture.ts";
-import { screwSvg } from "../../../picture/screwSvg.ts";
-import { figure } from "../../document/figure.ts";
+import { screwPicture } from "../../../picture/screw/screwPicture.ts";
+import { screwSvg } from "../../../picture/screw/screwSvg.ts";
+import { figure } from "../../document/pieces.ts";
 import type { SectionMaker } from "../reported.ts";
 
 /** The screw with the wear that the readings show, and the nut where it binds first. */

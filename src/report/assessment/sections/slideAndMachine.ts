@@ -2,8 +2,8 @@ import type { Settings } from "../../../analysis/decide/settings.ts";
 import type { Lengths } from "../../../inspection/lengths.ts";
 import type { Slide } from "../../../inspection/schema.ts";
 import { toMillimetres } from "../../../inspection/units.ts";
-import { type Fact, facts } from "../../document/facts.ts";
-import { formWords } from "../../formWords.ts";
+import type { Fact } from "../../blocks.ts";
+import { facts } from "../../document/pieces.ts";
 import type { SectionMaker } from "../reported.ts";
 
 /** What was measured: slide, screw and nut, with what was assumed of them. */
@@ -81,4 +81,19 @@ function nutWords({ nut, springOvercome }: Slide, settings: Settings, lengths: L
       : []),
     ...facts.map((fact) => fact.join(" ")),
   ].join(", ");
+}
+
+const FORMS: Readonly<Record<string, string>> = {
+  "acme-29": "Acme 29°",
+  "stub-acme-29": "Stub Acme 29°",
+  "trapezoidal-30": "trapezoidal 30°",
+  square: "square thread",
+  "unified-60": "unified 60°",
+  "metric-60": "metric 60°",
+  "whitworth-55": "Whitworth 55°",
+};
+
+/** A thread form by its name in the file, as the trade writes it; an unknown one as it is written. */
+function formWords(form: string): string {
+  return FORMS[form] ?? form;
 }

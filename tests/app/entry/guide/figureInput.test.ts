@@ -30,7 +30,7 @@ function reading(method: Method) {
     inspection: inspection(method),
     draft: NO_PENDING_INPUT,
   };
-  const editor = new InspectionEditor(kept, async (saved) => ({ ok: true, kept: saved }));
+  const editor = new InspectionEditor(kept, async (saved) => ({ ok: true, stored: saved }));
   editor.setGuide({ survey: "first", isOpen: true, at: "readings", stations: [0, 7], typing: {} });
   const now = () => {
     const { guide, survey } = editor;

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { between, moved, showing, zoomed } from "../../../../src/app/results/chart/zoom.ts";
+import { between, moved, partOf, showing, zoomed } from "../../../../src/app/results/chart/zoom.ts";
+import { profilePicture } from "../../../../src/picture/profilePicture.ts";
+import { exampleAssessment } from "../../../report/exampleAssessment.ts";
 
 const WHOLE = { from: 0, to: 300 };
 
@@ -52,4 +54,18 @@ describe("looking closer at a part of the travel", () => {
       ),
     );
   });
+});
+
+it("the picture of a part of the travel has an axis and marks of its own", () => {
+  const struck = [
+    { position: 120, value: 0.4, from: [0] },
+    { position: 280, value: 0.4, from: [1] },
+  ];
+  const part = partOf(profilePicture(exampleAssessment({ struck }), "mm"), { from: 100, to: 200 });
+  expect([part.xAxis.from, part.xAxis.to]).toEqual([100, 200]);
+  expect(part.xAxis.ticks.map(({ label }) => label)).toContain("150");
+  expect(part.spots.map(({ name }) => name)).toEqual(["loosest spot"]);
+  expect(new Set(part.readings.map(({ x }) => x))).toEqual(new Set([100, 125, 150, 175, 200]));
+  expect(part.struck.map(({ x }) => x)).toEqual([120]);
+  expect(part.wornZones).toMatchObject([{ from: 100, to: 145 }]);
 });

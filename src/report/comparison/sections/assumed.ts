@@ -1,6 +1,0 @@
-import { lines } from "../../document/lines.ts";
-import type { ComparisonSectionMaker } from "../reportedComparison.ts";
-
-/** What was taken for what nobody stated. */
-export const assumed: ComparisonSectionMaker = ({ assumed }) =>
-  assumed.length === 0 ? null : { title: "Assumed", content: lines(assumed) };
