@@ -19,7 +19,7 @@ afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 function run(command: string) {
   const elsewhere = command.replace(
-    /profile\.(?:svg|csv)|change\.svg|(?:log-sheet|overview)\.html|(?<=--report )report\.html/,
+    /profile\.(?:svg|csv)|(?:change|thread)\.svg|(?:log-sheet|overview|slip)\.html|(?<=--report )report\.html/,
     (name) => join(scratch, name),
   );
   return spawnSync("bash", ["-c", elsewhere], { cwd: ROOT, encoding: "utf8" });

@@ -8,6 +8,7 @@ import { fromMillimetres, toMillimetres, type Units } from "./units.ts";
 export type MetricSlide = Slide & { readonly units: "mm" };
 
 const SLIDE_LENGTHS = lengthKeys(SLIDE_QUANTITIES);
+const THREAD_LENGTHS = ["position", "thickness", "overWires", "wire"];
 const SURVEY_LENGTHS = lengthKeys(SURVEY_QUANTITIES);
 
 /** The slide with every length in millimetres. Unknown keys are unchanged. */
@@ -32,7 +33,8 @@ export function inMillimetres(inspection: Inspection): Inspection {
 /** A survey with lengths and readings converted from one unit to another; dial divisions stay divisions. */
 export function surveyInUnits(survey: Survey, from: Units, to: Units): Survey {
   const readings = survey.readings.map((item) => readingInUnits(item, survey.method, from, to));
-  return { ...surveyLengths(survey, from, to), readings };
+  const thread = survey.thread?.map((place) => convertLengths(place, THREAD_LENGTHS, from, to));
+  return { ...surveyLengths(survey, from, to), ...(thread && { thread }), readings };
 }
 
 /** A reading by the given method, converted from one unit to another; dial divisions stay divisions. */

@@ -14,7 +14,7 @@ import {
 } from "./schema.ts";
 import type { Units } from "./units.ts";
 
-const INSPECTION: JsonKind = { format: FORMAT, version: VERSION, called: "an inspection file" };
+export const INSPECTION: JsonKind = { format: FORMAT, version: VERSION, called: "an inspection file" };
 
 /**
  * Opens the text of an inspection file. A newer or damaged file is refused with place and reason. Unknown keys are

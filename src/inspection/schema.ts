@@ -147,6 +147,22 @@ const dial = z.looseObject({
   graduatedOnDiameter: z.optional(z.boolean()),
 });
 
+/** The screw's thread as it was measured at a place: its thickness at the pitch line, or a reading over wires. */
+const threadPlace = z
+  .looseObject({
+    position: finite,
+    thickness: z.optional(positive),
+    overWires: z.optional(positive),
+    /** Diameter of the wires. */
+    wire: z.optional(positive),
+  })
+  .check(
+    z.refine(
+      ({ thickness, overWires }) => (thickness === undefined) !== (overWires === undefined),
+      "needs a thickness, or a reading over wires, and not both",
+    ),
+  );
+
 const surveyShape = z.looseObject({
   id: name,
   taken: date,
@@ -163,6 +179,7 @@ const surveyShape = z.looseObject({
   dial: z.optional(dial),
   endFloat: z.optional(z.array(notNegative)),
   drivePlay: z.optional(notNegative),
+  thread: z.optional(z.array(threadPlace)),
   readings: z.array(reading),
 });
 

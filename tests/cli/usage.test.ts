@@ -44,14 +44,14 @@ describe("the command line", () => {
   });
 
   it.each([
-    [[], /no command was given/, /assess, compare, plan, convert, serve/],
-    [["judge", worn], /judge: there is no such command/, /assess, compare, plan, convert, serve/],
+    [[], /no command was given/, /assess, compare, plan, thread, convert, serve/],
+    [["judge", worn], /judge: there is no such command/, /assess, compare, plan, thread, convert, serve/],
     [["assess"], /no file was named/, /Name/],
     [["assess", "--colour", worn], /--colour: there is no such option/, /assess --help/],
     [["assess", worn, "--limit"], /--limit: its value is missing/, /--limit LENGTH/],
     [["assess", worn, "--limit", "--json"], /--limit: its value is missing/, /--limit LENGTH/],
     [["assess", worn, "--limit", "0.2", "--limit", "0.3"], /--limit: this option was given twice/, /once/],
-    [["help", "judge"], /judge: there is no such command/, /assess, compare, plan, convert, serve/],
+    [["help", "judge"], /judge: there is no such command/, /assess, compare, plan, thread, convert, serve/],
     [["assess", worn, "--limit", "0.15mm"], /--limit: "0.15mm" is not a number/, /without its unit/],
     [["assess", worn, "--travel", "300"], /--travel: "300" is not a range/, /FROM\.\.TO/],
     [["assess", worn, "--adjustable", "maybe"], /--adjustable: "maybe"/, /yes, no/],

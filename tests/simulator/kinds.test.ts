@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { seededRandom } from "../../src/analysis/random.ts";
+import { seededRandom } from "../../src/analysis/statistics/random.ts";
 import { HELD_OUT } from "./kinds/held-out/index.ts";
 import { KINDS } from "./kinds/index.ts";
 import { scaledTo } from "./kinds/kind.ts";

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import * as z from "zod/mini";
 import { ACTIONS } from "../../src/analysis/assessment.ts";
-import { correct } from "../../src/analysis/corrected.ts";
+import { correct } from "../../src/analysis/correct/corrections.ts";
 import { inMillimetres } from "../../src/inspection/metric.ts";
 import { isPair, isPositioning } from "../../src/inspection/readingShapes.ts";
 import { inspectionSchema } from "../../src/inspection/schema.ts";

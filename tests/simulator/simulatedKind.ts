@@ -1,7 +1,7 @@
 import type { Action } from "../../src/analysis/assessment.ts";
-import { decide } from "../../src/analysis/decision.ts";
-import { type Random, seededRandom } from "../../src/analysis/random.ts";
-import { type Settings, settingsOf } from "../../src/analysis/settings.ts";
+import { decide } from "../../src/analysis/decide/decision.ts";
+import { type Settings, settingsOf } from "../../src/analysis/decide/settings.ts";
+import { type Random, seededRandom } from "../../src/analysis/statistics/random.ts";
 import { lengthsIn } from "../../src/inspection/lengths.ts";
 import { type MetricSlide, slideLengths, surveyInUnits } from "../../src/inspection/metric.ts";
 import type { Kind, Screw } from "./kinds/kind.ts";

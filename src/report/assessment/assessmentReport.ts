@@ -23,15 +23,19 @@ import { measured } from "./sections/measured.ts";
 import { method } from "./sections/method.ts";
 import { profile } from "./sections/profile.ts";
 import { readings } from "./sections/readings.ts";
+import { replacementThread } from "./sections/replacementThread.ts";
 import { screw } from "./sections/screw.ts";
 import { slideAndMachine } from "./sections/slideAndMachine.ts";
+import { threadMeasured } from "./sections/threadMeasured.ts";
 
 /** In the order of the document: what follows from the readings first, then what it rests on. */
 const SECTIONS: readonly SectionMaker[] = [
   profile,
   screw,
   sectionFrom(nextReadings),
+  threadMeasured,
   sectionFrom(alternatives),
+  replacementThread,
   sectionFrom(numbers, "whole"),
   sectionFrom(positioning),
   slideAndMachine,

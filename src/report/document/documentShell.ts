@@ -9,13 +9,15 @@ export interface Document {
   /** What stands at the foot of every page beside its number. */
   readonly foot: string;
   readonly content: readonly Markup[];
+  /** What its look has besides that of every document. */
+  readonly style?: string;
 }
 
 /** Longer than this, the foot of a page would run into the number of the page. */
 const LONGEST_FOOT = 80;
 
 /** One self-contained document without scripts; the browser numbers its pages when it prints them. */
-export function documentShell({ title, foot, content }: Document): string {
+export function documentShell({ title, foot, content, style = "" }: Document): string {
   const { markup } = html`<!doctype html>
 <html lang="en">
 <head>
@@ -23,7 +25,7 @@ export function documentShell({ title, foot, content }: Document): string {
 <meta name="viewport" content="width=device-width">
 <meta name="generator" content="Tightspot ${PROGRAM_VERSION}">
 <title>${title}</title>
-<style>${{ markup: `${pageMargins(foot)}${DOCUMENT_STYLE}` }}</style>
+<style>${{ markup: `${pageMargins(foot)}${DOCUMENT_STYLE}${style}` }}</style>
 </head>
 <body>
 <main>

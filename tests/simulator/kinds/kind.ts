@@ -1,4 +1,4 @@
-import type { Random } from "../../../src/analysis/random.ts";
+import type { Random } from "../../../src/analysis/statistics/random.ts";
 import type { Flank } from "../leastEngaged.ts";
 
 /** A slide's screw and nut. Lengths in mm; the travel begins at 0. */

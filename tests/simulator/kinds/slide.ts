@@ -1,4 +1,4 @@
-import { drawIndex, type Random } from "../../../src/analysis/random.ts";
+import { drawIndex, type Random } from "../../../src/analysis/statistics/random.ts";
 import { MILLIMETRES_PER_INCH, type Units } from "../../../src/inspection/units.ts";
 import { between, logBetween } from "../wear.ts";
 import type { Kind, Screw } from "./kind.ts";

@@ -1,4 +1,4 @@
-import { normals, type Random } from "../../../src/analysis/random.ts";
+import { normals, type Random } from "../../../src/analysis/statistics/random.ts";
 import type { Method, Reading, Survey } from "../../../src/inspection/schema.ts";
 import { MILLIMETRES_PER_INCH, type Units } from "../../../src/inspection/units.ts";
 import { between, logBetween } from "../wear.ts";

@@ -1,4 +1,4 @@
-import type { Random } from "../../../../src/analysis/random.ts";
+import type { Random } from "../../../../src/analysis/statistics/random.ts";
 import type { Flank } from "../../leastEngaged.ts";
 import { between, logBetween, step } from "../../wear.ts";
 import type { Kind, Screw } from "../kind.ts";

@@ -1,4 +1,4 @@
-import { normals } from "../../../../src/analysis/random.ts";
+import { normals } from "../../../../src/analysis/statistics/random.ts";
 import { between, logBetween } from "../../wear.ts";
 import type { Kind } from "../kind.ts";
 import { stretch } from "./flanksApart.ts";

@@ -1,4 +1,4 @@
-import { normals, type Random } from "../../../../src/analysis/random.ts";
+import { normals, type Random } from "../../../../src/analysis/statistics/random.ts";
 import type { Flank } from "../../leastEngaged.ts";
 import { between, logBetween } from "../../wear.ts";
 import { type Kind, scaledTo } from "../kind.ts";
