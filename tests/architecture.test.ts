@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join, sep } from "node:path";
 import { describe, expect, it } from "vitest";
 import { circles, importsOf, LEVELS, ROOMS, wrongRooms, wrongWays } from "./architectureRules.ts";
@@ -29,6 +29,19 @@ describe("the house", () => {
   it("imports only files that are there", () => {
     const missing = [...sources].flatMap(([path, source]) =>
       importsOf(path, source).filter((target) => target.endsWith(".ts") && !sources.has(target)),
+    );
+    expect(missing).toEqual([]);
+  });
+});
+
+describe("DEVELOPERS.md", () => {
+  it("names only files and folders that exist", () => {
+    const root = join(SRC, "..");
+    const text = readFileSync(join(root, "DEVELOPERS.md"), "utf8");
+    const paths = [...text.matchAll(/`((?:[A-Za-z-]+\/)+[A-Za-z.-]*)`/g)].map(([, path = ""]) => path);
+    expect(paths.length).toBeGreaterThan(30);
+    const missing = paths.filter(
+      (path) => !existsSync(join(root, path)) && !existsSync(join(SRC, path)) && path !== ".mutants/",
     );
     expect(missing).toEqual([]);
   });
