@@ -136,7 +136,7 @@ describe("tightspot assess of a log", () => {
     const { code, err } = await tightspot(["assess", "--slide", worn, worn]);
     expect(code).toBe(2);
     expect(err).toMatch(
-      /^tightspot: --slide .*worn\.csv: this is a log or another text, not an inspection\.\n {2}Name an/,
+      /^tightspot: --slide .*worn\.csv: this is a log or other text, not an inspection\.\n {2}Name an/,
     );
   });
 

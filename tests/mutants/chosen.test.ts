@@ -12,7 +12,7 @@ describe("what is changed, and the tests that must notice", () => {
   it("is a file and the tests whose names begin with its, or a folder and the tests in it", () => {
     expect(chosen(["./src/analysis/decide/decision.ts", "src/analysis/checks/"])).toEqual({
       mutate: ["src/analysis/decide/decision.ts", "src/analysis/checks/**/*.ts"],
-      tests: ["tests/analysis/decision*.test.ts", "tests/analysis/checks/**/*.test.ts"],
+      tests: ["tests/analysis/decide/decision*.test.ts", "tests/analysis/checks/**/*.test.ts"],
     });
   });
 
