@@ -25,7 +25,7 @@ test("the report is loaded when it is first asked for, and opens by itself", asy
   expect((await link.boundingBox())?.height).toBeGreaterThanOrEqual(48);
   const [report] = await Promise.all([page.context().waitForEvent("page"), link.click()]);
   await report.getByRole("heading", { name: "Table, cross travel" }).waitFor();
-  expect(await report.getByRole("img").count()).toBe(2);
+  expect(await report.getByRole("img").count()).toBe(3);
   expect(ofReport().length).toBe(1);
 });
 
