@@ -44,7 +44,7 @@ const elsewhere = (asked: readonly string[]) =>
 
 test("opened from a file, an inspection is typed to its verdict, kept, and asks nothing of anyone", async () => {
   const { page, asked, wrong } = await openFile();
-  await page.getByText("This Tightspot is one file, and needs no network.").waitFor();
+  await page.getByText("This Tightspot is one file and needs no network.").waitFor();
   await describeSlide(page);
   await typeReadings(page, WORN);
   await page.getByRole("heading", { name: /with nuts to match/ }).waitFor();
