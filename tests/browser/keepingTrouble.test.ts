@@ -193,7 +193,8 @@ test("the browser is asked to let stay what is kept, once there is something, an
 });
 
 test("where the browser promises nothing, that is shown, and it can be asked again", async () => {
-  const page = await served.open();
+  // A browser comes to promise it to a page that is used a lot, as that of the other tests.
+  const page = await served.openApart();
   await beginSlide(page);
   await kept(page);
   await goHome(page);

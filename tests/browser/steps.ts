@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { SETUP_FIELDS } from "../../src/app/editing/fieldList.ts";
+import { timeNow } from "../../src/app/editing/localTime.ts";
 import { blankRow, withRows } from "../../src/app/editing/rows.ts";
 import { describedSlide, newPendingInput, withSetupText } from "../../src/app/editing/slideSetup.ts";
 import type { EditorState, StoredInspection } from "../../src/records/editorState.ts";
@@ -40,7 +41,12 @@ export function keptSlide(readings: readonly Typed[] = [], from = "0", to = "300
   if (!described.ok) throw new Error([...described.problems.values()].join(" "));
   const [survey] = described.state.inspection?.surveys ?? [];
   if (survey === undefined) throw new Error("A described slide has a survey.");
-  const rows = readings.map(([position, backlash]) => ({ ...blankRow(), cells: { position, backlash } }));
+  const rows = readings.map(([position, backlash]) => ({
+    ...blankRow(),
+    cells: { position, backlash },
+    // The table notes when a reading was typed.
+    marks: { time: timeNow() },
+  }));
   const { inspection, draft }: EditorState = withRows(described.state, survey.id, rows);
   const guide = { survey: survey.id, isOpen: false, at: "way", stations: [], typing: {} } as const;
   return {
