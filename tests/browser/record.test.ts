@@ -45,7 +45,7 @@ test("a slide's record: surveyed, adjusted, surveyed again, compared, and the re
   await part
     .getByText(/^Taking up the nut removed 0\.15 mm, give or take (less than )?0\.0\d, everywhere/)
     .waitFor();
-  await part.getByRole("heading", { name: "Proven: lost motion keeps the limit of 0.15 mm" }).waitFor();
+  await part.getByRole("heading", { name: "Proven: lost motion is within the limit of 0.15 mm" }).waitFor();
   await part.getByRole("img", { name: /^Lost motion, survey-1 and survey-2/ }).waitFor();
   await kept(page);
   await page.reload();
@@ -62,7 +62,7 @@ test("a slide's record: surveyed, adjusted, surveyed again, compared, and the re
   for (const part of [
     "Survey of 2 March 2026, before repair against 4 March 2026, after adjusting",
     "Taking up the nut removed 0.15 mm",
-    "Proven: lost motion keeps the limit of 0.15 mm",
+    "Proven: lost motion is within the limit of 0.15 mm",
     "Verdict on it by itself: Adjust the nut.",
     "Verdict on it by itself: Leave it alone.",
     "survey-1 2 March 2026 before repair before",
