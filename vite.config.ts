@@ -179,6 +179,12 @@ const shared = {
       test: /src.(report.(document|comparison|assessment|plan)|picture.(comparison|runningIn|screw))/,
       priority: 1,
     },
+    {
+      name: "thread",
+      test: /src.(thread|picture.thread|report.thread|report.assessment.sections.(replacementThread|threadMeasured))/,
+      priority: 2,
+      minShareCount: 1,
+    },
     { name: "words", test: /src.(report|picture)./ },
   ],
 };

@@ -54,8 +54,17 @@ test("no worker loads the schema's library", () => {
   for (const worker of workers) expect([...loads(worker)].filter(hasZod), worker).toEqual([]);
 });
 
-/** Whatever is loaded when it is first used, workers included; the service worker apart. */
+const ofThread = (name: string) => name.startsWith("thread-");
+const parts = () => readdirSync(join(PAGE, "assets")).filter((name) => /\.(js|css)$/.test(name));
+
+/** Whatever is loaded when it is first used, workers included; the service worker and the replacement thread apart. */
 test("all script and style together are at most 290 kB, gzipped", () => {
-  const parts = readdirSync(join(PAGE, "assets")).filter((name) => /\.(js|css)$/.test(name));
-  expect(kilobytes(parts.map((name) => `assets/${name}`))).toBeLessThanOrEqual(290);
+  const others = parts().filter((name) => !ofThread(name));
+  expect(kilobytes(others.map((name) => `assets/${name}`))).toBeLessThanOrEqual(290);
+});
+
+test("the replacement thread is one part of at most 12 kB, gzipped", () => {
+  const thread = parts().filter(ofThread);
+  expect(thread).toHaveLength(1);
+  expect(kilobytes(thread.map((name) => `assets/${name}`))).toBeLessThanOrEqual(12);
 });
