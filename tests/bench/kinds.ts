@@ -1,6 +1,7 @@
 import { screwProfile } from "../../src/analysis/profile/screw.ts";
 import type { Kind } from "../simulator/kinds/kind.ts";
 import { type SimulatedKind, simulatedKind } from "../simulator/simulatedKind.ts";
+import { screwProfile as candidateProfile } from "./candidate/screw.ts";
 import { greatestShare } from "./greatestShare.ts";
 import { smoothProfile } from "./plain/smooth.ts";
 import { holds, type Judgement } from "./score.ts";
@@ -8,6 +9,7 @@ import { byModel, bySpreadsheet } from "./ways.ts";
 
 const WAYS = {
   tightspot: byModel(screwProfile),
+  candidate: byModel(candidateProfile),
   plain: byModel(smoothProfile),
   spreadsheet: bySpreadsheet,
 };
