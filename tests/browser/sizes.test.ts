@@ -57,10 +57,10 @@ test("no worker loads the schema's library", () => {
 const ofThread = (name: string) => name.startsWith("thread-");
 const parts = () => readdirSync(join(PAGE, "assets")).filter((name) => /\.(js|css)$/.test(name));
 
-/** Whatever is loaded when it is first used, workers included; the service worker and the replacement thread apart. */
-test("all script and style together are at most 290 kB, gzipped", () => {
+/** Whatever is loaded when it is first used, workers included; the service worker and the replacement thread apart. PapaParse is 7 kB of it. */
+test("all script and style together are at most 292 kB, gzipped", () => {
   const others = parts().filter((name) => !ofThread(name));
-  expect(kilobytes(others.map((name) => `assets/${name}`))).toBeLessThanOrEqual(290);
+  expect(kilobytes(others.map((name) => `assets/${name}`))).toBeLessThanOrEqual(292);
 });
 
 test("the replacement thread is one part of at most 12 kB, gzipped", () => {
